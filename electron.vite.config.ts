@@ -1,0 +1,38 @@
+// How the desktop program is built: main as ES module, preload as CommonJS (a sandboxed preload must be), renderer minified.
+import { resolve } from 'node:path';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'electron-vite';
+import type { Plugin } from 'vite';
+import { contentPolicy } from './src/launch/content-policy.mjs';
+
+/** Writes the content policy into the page, since a page read from a file has no headers to carry it. */
+function writePolicy(): Plugin {
+  return {
+    name: 'write-content-policy',
+    apply: 'build',
+    transformIndexHtml: () => [
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: contentPolicy },
+        injectTo: 'head-prepend',
+      },
+    ],
+  };
+}
+
+export default defineConfig({
+  main: { build: { rolldownOptions: { input: { index: resolve('src/main/index.ts') } } } },
+  preload: {
+    build: {
+      rolldownOptions: {
+        input: { index: resolve('src/preload/index.ts') },
+        output: { format: 'cjs', entryFileNames: '[name].cjs' },
+      },
+    },
+  },
+  renderer: {
+    root: resolve('src/renderer'),
+    plugins: [svelte({ configFile: false }), writePolicy()],
+    build: { minify: true, rolldownOptions: { input: resolve('src/renderer/index.html') } },
+  },
+});
