@@ -1,0 +1,171 @@
+/** The one typed map of host calls: what a screen may ask of the machine it runs on, the same for every host. */
+import type { Problem } from './core/problem';
+
+/** A job file as it lies on disk. `stamp` names this very content, so that a save can notice another's change. */
+export interface JobFile {
+  /** Absolute path. */
+  readonly path: string;
+  /** The file's text. */
+  readonly text: string;
+  /** Hash of the bytes read or written. */
+  readonly stamp: string;
+}
+
+/** Why a call could not be done, in words that say what, where and what would be right. */
+export interface HostFailure {
+  readonly code:
+    | 'not-found'
+    | 'not-a-file'
+    | 'not-a-folder'
+    | 'not-allowed'
+    | 'disk-full'
+    | 'changed-on-disk'
+    | 'exists'
+    | 'too-large'
+    | 'not-readable'
+    | 'job-has-errors'
+    | 'cancelled'
+    | 'failed';
+  readonly message: string;
+  /** With `job-has-errors`: the problems found. */
+  readonly problems?: readonly Problem[];
+}
+
+/** What every call answers with; only a broken connection rejects. */
+export type Reply<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly failure: HostFailure };
+
+export interface HostInfo {
+  /** `desktop`: Electron, with the system's own file dialogs. `browser`: the local web host; the screen shows its own chooser. */
+  readonly kind: 'desktop' | 'browser';
+  readonly version: string;
+  /** Where a first save or export is offered: the user's documents or home folder. */
+  readonly folder: string;
+  /** Path separator of this machine. */
+  readonly separator: '/' | '\\';
+  /** The job file named when the program was started, to be opened first. */
+  readonly startWith?: string;
+}
+
+export interface FolderEntry {
+  readonly name: string;
+  readonly path: string;
+  readonly kind: 'folder' | 'file';
+}
+
+export interface FolderListing {
+  readonly folder: string;
+  /** Undefined at the root. */
+  readonly parent?: string;
+  readonly entries: readonly FolderEntry[];
+}
+
+/** A demo job that ships with the program. */
+export interface SampleJob {
+  readonly name: string;
+  readonly title: string;
+  readonly text: string;
+}
+
+/** The files an export can make. */
+export type OutputKind = 'template' | 'cut-list' | 'proof';
+export type PaperName = 'blank' | 'letter' | 'legal' | 'tabloid' | 'a4' | 'a3';
+export type ViewName = 'back' | 'front';
+export type UnitName = 'in' | 'mm' | 'cm';
+
+export interface ExportOptions {
+  /** `blank`: one page of the blank's own size. */
+  readonly paper: PaperName;
+  readonly view: ViewName;
+  readonly units: UnitName;
+  readonly only: readonly OutputKind[];
+  /** Prints every second tile head down, so that a printer that draws a trapezoid does not add up its drift. */
+  readonly turnEverySecondPage: boolean;
+}
+
+export interface ExportedFile {
+  readonly kind: OutputKind;
+  readonly path: string;
+  readonly bytes: number;
+}
+
+/** Unsaved work kept by the host, so that a crash or a closed window loses nothing. */
+export interface Recovery {
+  /** Which session of the screen it belongs to. */
+  readonly id: string;
+  /** The file it was opened from, if any. */
+  readonly path?: string;
+  readonly title: string;
+  readonly text: string;
+  /** When it was kept, ISO 8601. */
+  readonly kept: string;
+}
+
+/** Progress of a long call, 0 to 1, with the step in words. */
+export interface Progress {
+  readonly done: number;
+  readonly step: string;
+}
+
+/** Name of each call, what it takes, what it gives. */
+export interface HostCalls {
+  info: { request: Record<string, never>; reply: HostInfo };
+  samples: { request: Record<string, never>; reply: readonly SampleJob[] };
+  /** Desktop only: the system's open dialog; undefined when the user changed their mind. */
+  pickJob: { request: Record<string, never>; reply: { readonly path?: string } };
+  /** Desktop only: the system's save dialog. */
+  pickSavePath: { request: { readonly suggested: string }; reply: { readonly path?: string } };
+  /** Desktop only: the system's folder dialog. */
+  pickFolder: { request: { readonly suggested?: string }; reply: { readonly folder?: string } };
+  /** Folders, and files with one of the endings (without dot), for the screen's own chooser. */
+  listFolder: { request: { readonly folder?: string; readonly endings: readonly string[] }; reply: FolderListing };
+  readJob: { request: { readonly path: string }; reply: JobFile };
+  /** Atomic. With `stamp`, refuses (`changed-on-disk`) when the file is no longer what was read; without it, and without `replace`, refuses (`exists`) an existing file. */
+  saveJob: {
+    request: { readonly path: string; readonly text: string; readonly stamp?: string; readonly replace?: boolean };
+    reply: JobFile;
+  };
+  /** A picture's file as a data URL for the canvas; relative paths are taken from the job's folder. */
+  readPicture: { request: { readonly file: string; readonly jobPath?: string }; reply: { readonly dataUrl: string } };
+  /** Reports progress; cancelled with `cancel`. No file is left half written. */
+  exportJob: {
+    request: { readonly id: string; readonly text: string; readonly folder: string; readonly baseName: string; readonly options: ExportOptions; readonly replace: boolean };
+    reply: { readonly files: readonly ExportedFile[] };
+  };
+  cancel: { request: { readonly id: string }; reply: { readonly cancelled: boolean } };
+  keepRecovery: { request: Omit<Recovery, 'kept'>; reply: { readonly kept: string } };
+  listRecoveries: { request: Record<string, never>; reply: readonly Recovery[] };
+  dropRecovery: { request: { readonly id: string }; reply: { readonly dropped: boolean } };
+  /** Shows the exported file in the system's file manager; desktop only. */
+  showInFolder: { request: { readonly path: string }; reply: { readonly shown: boolean } };
+  /** The screen answers the host's `closing` event: may the window go? */
+  allowClose: { request: Record<string, never>; reply: { readonly closed: boolean } };
+}
+
+export type CallName = keyof HostCalls;
+
+/** What the host tells the screen without being asked. */
+export interface HostEvents {
+  /** A menu item or its key was chosen; the name is one of the screen's own command names. */
+  command: { readonly name: string };
+  /** The window is about to close; the screen asks about unsaved work and then calls `allowClose`. */
+  closing: Record<string, never>;
+  /** The program was started again with a job file: the running one should open it. */
+  openJob: { readonly path: string };
+}
+
+/** What a screen holds: implemented once over Electron's bridge and once over the local web host. */
+export interface HostClient {
+  call<K extends CallName>(
+    name: K,
+    request: HostCalls[K]['request'],
+    onProgress?: (progress: Progress) => void,
+  ): Promise<Reply<HostCalls[K]['reply']>>;
+  on<E extends keyof HostEvents>(event: E, handler: (payload: HostEvents[E]) => void): () => void;
+}
+
+declare global {
+  interface Window {
+    /** Put there by the preload script in Electron; absent under the web host. */
+    readonly matwrightHost?: HostClient;
+  }
+}

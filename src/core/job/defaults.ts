@@ -1,0 +1,41 @@
+/** What fills in for a length that a job leaves out: one value for inch jobs, one for metric jobs. */
+import type { Unit } from '../units';
+
+/** Inch jobs, metric jobs, mm. Allowance, lip, bevel angle: as defined for the measures; the rest common practice, no source. */
+const LENGTHS = {
+  overlap: [25.4 / 8, 3],
+  reveal: [25.4 / 4, 6],
+  boardThickness: [25.4 / 16, 1.5],
+  pictureThickness: [0.25, 0.25],
+  allowance: [25.4 / 8, 3],
+  lip: [25.4 / 4, 6],
+  mouldingWidth: [76.2 / 4, 20],
+  gap: [25.4, 25],
+  border: [76.2, 75],
+  bottomAmount: [25.4 / 2, 12],
+  borderStep: [25.4 / 4, 6],
+} as const;
+
+export type DefaultLength = keyof typeof LENGTHS;
+
+/** The default length, mm, for a job in these units. */
+export function defaultLength(name: DefaultLength, units: Unit): number {
+  return LENGTHS[name][units === 'in' ? 0 : 1];
+}
+
+export const DEFAULT_BEVEL_DEGREES = 45;
+/** 45 : 55 of the leftover height. */
+export const DEFAULT_TOP_SHARE = 0.45;
+/** Bottom to top 6 : 5 (photographic handbooks). */
+export const DEFAULT_BOTTOM_RATIO = 1.2;
+export const DEFAULT_BORDER_RATIO = 1.1;
+
+/** Board colours from the top layer down, and what the layers are called until they are named. */
+export const DEFAULT_LAYERS = [
+  { board: 'Top board', colour: '#f3eee2' },
+  { board: 'Second board', colour: '#5f7a76' },
+  { board: 'Third board', colour: '#c9b48a' },
+  { board: 'Fourth board', colour: '#3c4048' },
+] as const;
+export const DEFAULT_CORE = '#fdfcf8';
+export const DEFAULT_FRAME_COLOUR = '#5b4636';

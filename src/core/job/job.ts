@@ -1,0 +1,143 @@
+/** A job as it is understood: every default filled in and every length in millimetres. */
+import type { PerSide, Size } from '../geometry/box';
+import type { InchStep, MetricStep, Unit } from '../units';
+import type { BORDER_RULES, PICTURE_KINDS, WINDOW_USES } from './written';
+
+export type PictureKind = (typeof PICTURE_KINDS)[number];
+export type BorderRule = (typeof BORDER_RULES)[number];
+export type WindowUse = (typeof WINDOW_USES)[number];
+
+export interface Picture {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: PictureKind;
+  /** The whole sheet. */
+  readonly sheet: Size;
+  readonly image: Size;
+  /** Sheet's margin on each side of the image; all zero when the image fills the sheet. */
+  readonly margins: PerSide;
+  readonly overlapFrom: 'image' | 'sheet';
+  /** Positive covers, negative shows paper. */
+  readonly overlap: PerSide;
+  readonly thickness: number;
+  readonly file?: string;
+}
+
+export interface Frame {
+  /** Undefined: made to fit the borders. */
+  readonly blank?: Size;
+  readonly readyMade?: string;
+  readonly allowance: number;
+  readonly lip: number;
+  readonly mouldingWidth: number;
+  readonly rabbetDepth?: number;
+  readonly colour: string;
+}
+
+export interface Layer {
+  readonly board: string;
+  readonly colour: string;
+  readonly core: string;
+  readonly thickness: number;
+  readonly bevel: { readonly angleDegrees: number; readonly direction: 'standard' | 'reverse' };
+  /** Zero on all sides for the top layer. */
+  readonly reveal: PerSide;
+}
+
+/** A fixed length, or shared out. */
+export type GapRule = number | 'with-borders' | 'between';
+
+interface Item {
+  /** Path in the written job. */
+  readonly at: string;
+}
+
+export interface WindowItem extends Item {
+  readonly kind: 'window';
+  /** Index into `pictures`. */
+  readonly picture?: number;
+  readonly use: WindowUse | 'picture';
+  readonly title: string;
+  /** As written: at the opening or at the face, as `measuredAt` says. */
+  readonly size?: Size;
+}
+
+export interface SpreadItem extends Item {
+  readonly kind: 'spread';
+  readonly picture: number;
+  readonly title: string;
+  readonly along: 'row' | 'column';
+  readonly bars: 'hide' | 'split';
+  readonly gap: number;
+  /** One for each window, adding up to 1. */
+  readonly shares: readonly number[];
+}
+
+export type Horizontal = 'left' | 'centre' | 'right';
+export type Vertical = 'top' | 'centre' | 'bottom' | 'baseline';
+
+export interface RowItem extends Item {
+  readonly kind: 'row';
+  readonly items: readonly Arrangement[];
+  readonly gap: GapRule;
+  readonly align: Vertical;
+}
+export interface ColumnItem extends Item {
+  readonly kind: 'column';
+  readonly items: readonly Arrangement[];
+  readonly gap: GapRule;
+  readonly align: Horizontal;
+}
+export interface GridItem extends Item {
+  readonly kind: 'grid';
+  readonly items: readonly Arrangement[];
+  readonly columns: number;
+  readonly columnGap: GapRule;
+  readonly rowGap: GapRule;
+  /** Paths of the written gaps. */
+  readonly columnGapAt: string;
+  readonly rowGapAt: string;
+  readonly alignColumns: Horizontal;
+  readonly alignRows: Vertical;
+}
+export type Arrangement = WindowItem | SpreadItem | RowItem | ColumnItem | GridItem;
+
+export interface FreeWindow {
+  readonly window: WindowItem;
+  readonly left?: number;
+  readonly right?: number;
+  readonly top?: number;
+  readonly bottom?: number;
+}
+
+export interface Borders {
+  readonly rule: BorderRule;
+  readonly measured: 'as cut' | 'as seen';
+  readonly all?: number;
+  readonly sides?: number;
+  readonly left?: number;
+  readonly right?: number;
+  readonly top?: number;
+  readonly bottom?: number;
+  readonly amount: number;
+  readonly ratio?: number;
+  /** Top's part of the leftover height, 0 to 1. */
+  readonly topShare: number;
+  readonly step: number;
+}
+
+export interface Job {
+  readonly title: string;
+  readonly units: Unit;
+  readonly steps: { readonly in: InchStep; readonly mm: MetricStep };
+  readonly pictures: readonly Picture[];
+  readonly frame: Frame;
+  /** 1 to 4, from the top layer down. */
+  readonly layers: readonly Layer[];
+  readonly measuredAt: 'opening' | 'face';
+  /** Undefined when there are only freely placed windows. */
+  readonly windows?: Arrangement;
+  readonly free: readonly FreeWindow[];
+  readonly borders: Borders;
+  readonly cutting: { readonly overcut?: number; readonly waste: 'right' | 'left' };
+}

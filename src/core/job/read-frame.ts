@@ -1,0 +1,79 @@
+/** Reads the frame: its size or ready-made name and which way it hangs, and the measures of its moulding. */
+import { findReadyMade, READY_MADE_SIZES } from '../frame/ready-made';
+import type { Size } from '../geometry/box';
+import { defaultLength, DEFAULT_FRAME_COLOUR, type DefaultLength } from './defaults';
+import type { Frame } from './job';
+import type { Reader } from './reader';
+import type { WrittenFrame } from './written';
+
+export function readFrame(written: WrittenFrame, reader: Reader): Frame {
+  const blank = readBlank(written, reader);
+  const part = (key: 'allowance' | 'lip' | 'mouldingWidth', name: string, fallback: DefaultLength, most: number) =>
+    reader.length(written[key], `frame.${key}`, { name, least: 0, most }, defaultLength(fallback, reader.units));
+  const lip = part('lip', 'Rabbet lip', 'lip', 200);
+  const mouldingWidth = part('mouldingWidth', 'Moulding width', 'mouldingWidth', 500);
+  if (mouldingWidth < lip) {
+    reader.say({
+      code: 'moulding-narrower-than-lip',
+      at: 'frame.mouldingWidth',
+      message: `The moulding is ${reader.show(mouldingWidth)} wide, narrower than its own lip of ${reader.show(lip)}.`,
+      value: reader.show(mouldingWidth),
+      limit: reader.show(lip),
+      remedy: 'measure the face of the moulding from its outer edge to the sight edge',
+    });
+  }
+  const rabbetDepth = reader.optionalLength(written.rabbetDepth, 'frame.rabbetDepth', {
+    name: 'Rabbet depth',
+    least: 0,
+    above: true,
+    most: 500,
+  });
+  return {
+    ...(blank ? { blank } : {}),
+    ...(written.readyMade === undefined ? {} : { readyMade: written.readyMade }),
+    allowance: part('allowance', 'Allowance', 'allowance', 100),
+    lip,
+    mouldingWidth,
+    ...(rabbetDepth === undefined ? {} : { rabbetDepth }),
+    colour: written.colour ?? DEFAULT_FRAME_COLOUR,
+  };
+}
+
+function readBlank(written: WrittenFrame, reader: Reader): Size | undefined {
+  if (written.size !== undefined && written.readyMade !== undefined) {
+    reader.say({
+      code: 'frame-said-twice',
+      at: 'frame.readyMade',
+      message: 'The frame has both a size and the name of a ready-made size; keep one of them.',
+      fix: { label: 'Keep the size', edits: [{ at: 'frame.readyMade', value: undefined }] },
+    });
+  }
+  const size =
+    written.size === undefined
+      ? readReadyMade(written.readyMade, reader)
+      : reader.size(written.size, 'frame.size', 'the frame');
+  return size && written.hung ? hang(size, written.hung) : size;
+}
+
+function readReadyMade(name: string | undefined, reader: Reader): Size | undefined {
+  if (name === undefined) return undefined;
+  const found = findReadyMade(name);
+  if (found) {
+    const { width, height } = found.size;
+    return found.turned ? { width: height, height: width } : { width, height };
+  }
+  const names = READY_MADE_SIZES.map((size) => size.name).join(', ');
+  reader.say({
+    code: 'ready-made-unknown',
+    at: 'frame.readyMade',
+    message: `"${name.slice(0, 40)}" is not in the list of ready-made sizes (${names}); give its size instead.`,
+    value: name.slice(0, 60),
+    remedy: 'a name of the list, or a size',
+  });
+  return { width: NaN, height: NaN };
+}
+
+function hang(size: Size, way: 'portrait' | 'landscape'): Size {
+  const lying = size.width > size.height;
+  return lying === (way === 'landscape') ? size : { width: size.height, height: size.width };
+}

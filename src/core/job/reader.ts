@@ -1,0 +1,140 @@
+/** Reads single written values of a job, collecting a problem with its path for each that cannot be right. */
+import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
+import { isoSize } from '../frame/iso-216';
+import type { Problem } from '../problem';
+import { lengthText, readLength, showingOf, type Showing, type Unit } from '../units';
+import type { WrittenLength, WrittenPerSide, WrittenSize } from './written';
+
+/** Nothing at a framer's bench is larger, mm. */
+export const LARGEST = 10_000;
+
+/** What a length must lie within, mm, and what it is called in a problem. */
+export interface Limits {
+  readonly name: string;
+  readonly least?: number;
+  /** True when the least value itself is not allowed. */
+  readonly above?: boolean;
+  readonly most?: number;
+}
+
+export class Reader {
+  readonly problems: Problem[] = [];
+  readonly showing: Showing;
+
+  constructor(
+    readonly units: Unit,
+    steps: { readonly in: Showing['inchStep']; readonly mm: Showing['metricStep'] },
+  ) {
+    this.showing = showingOf({ units, steps });
+  }
+
+  say(problem: Omit<Problem, 'severity'> & { readonly severity?: Problem['severity'] }): void {
+    this.problems.push({ severity: 'error', ...problem });
+  }
+
+  /** A written length, or the fallback where none is written; NaN after a problem, so that reading can go on. */
+  length(written: WrittenLength | undefined, at: string, limits: Limits, fallback: number): number {
+    return this.optionalLength(written, at, limits) ?? fallback;
+  }
+
+  optionalLength(written: WrittenLength | undefined, at: string, limits: Limits): number | undefined {
+    if (written === undefined) return undefined;
+    const reading = readLength(written, this.units);
+    if (!reading.ok) {
+      this.say({
+        code: 'length-unreadable',
+        at,
+        message: `${limits.name}: ${reading.message}; ${reading.remedy}.`,
+        value: String(written).slice(0, 60),
+        remedy: reading.remedy,
+      });
+      return NaN;
+    }
+    return this.within(reading.mm, at, limits);
+  }
+
+  /** A size in any of its written forms; NaN sides after a problem. */
+  size(written: WrittenSize, at: string, what: string): Size {
+    if (typeof written === 'string') return this.sizeText(written, at, what);
+    const limits = { least: 0, above: true, most: LARGEST };
+    return {
+      width: this.length(written.width, `${at}.width`, { name: `Width of ${what}`, ...limits }, NaN),
+      height: this.length(written.height, `${at}.height`, { name: `Height of ${what}`, ...limits }, NaN),
+    };
+  }
+
+  /** One value or one for each side; `read` turns a written value into mm. */
+  perSide<T extends WrittenLength>(
+    written: WrittenPerSide<T> | undefined,
+    at: string,
+    fallback: number,
+    read: (value: T, at: string) => number,
+  ): PerSide {
+    if (written === undefined) return allSides(fallback);
+    if (typeof written !== 'object') return allSides(read(written, at));
+    return eachSide((side) => {
+      const value = written[side];
+      return value === undefined ? fallback : read(value, `${at}.${side}`);
+    });
+  }
+
+  number(value: number | undefined, at: string, name: string, least: number, most: number, fallback: number): number {
+    if (value === undefined) return fallback;
+    if (value >= least && value <= most) return value;
+    this.say({
+      code: 'number-out-of-range',
+      at,
+      message: `${name} is ${value}; it must lie from ${least} to ${most}.`,
+      value: String(value),
+      limit: `${least} to ${most}`,
+    });
+    return NaN;
+  }
+
+  show(mm: number): string {
+    return lengthText(mm, this.showing);
+  }
+
+  private sizeText(written: string, at: string, what: string): Size {
+    const named = /^\s*([AB]\d{1,2})(?:\s+(portrait|upright|landscape|lying))?\s*$/i.exec(written);
+    const iso = named ? isoSize(named[1] ?? '') : undefined;
+    if (iso) {
+      const lying = /landscape|lying/i.test(named?.[2] ?? '');
+      return lying ? { width: iso.height, height: iso.width } : iso;
+    }
+    const sides = written.split(/\s*[x×*]\s*/i);
+    const unit = /(?:in|inch|inches|"|”|″|mm|cm|ft)\s*$/i.exec(sides[1] ?? '')?.[0].trim();
+    if (sides.length !== 2 || sides.some((side) => side.trim() === '')) {
+      this.say({
+        code: 'size-unreadable',
+        at,
+        message: `Size of ${what}: "${written.slice(0, 40)}" is not a size; write width x height like 8 x 10 in, or A4.`,
+        value: written.slice(0, 60),
+        remedy: 'write width x height like 8 x 10 in, or A4',
+      });
+      return { width: NaN, height: NaN };
+    }
+    // "8 x 10 in" says its unit once, for both.
+    const first = readLength(sides[0] ?? '', this.units);
+    const width = unit !== undefined && first.ok && first.bare ? `${sides[0]} ${unit}` : (sides[0] ?? '');
+    return this.size({ width, height: sides[1] ?? '' }, at, what);
+  }
+
+  private within(mm: number, at: string, limits: Limits): number {
+    const { name, least = -LARGEST, above = false, most = LARGEST } = limits;
+    if (mm > least && mm <= most) return mm;
+    if (mm === least && !above) return mm;
+    const low = mm <= least;
+    const limit = this.show(low ? least : most);
+    const words = low ? (above ? `more than ${limit}` : `${limit} or more`) : `${limit} or less`;
+    this.say({
+      code: 'length-out-of-range',
+      at,
+      message: `${name} is ${this.show(mm)}; it must be ${words}.`,
+      value: this.show(mm),
+      limit,
+      remedy: words,
+    });
+    return NaN;
+  }
+}

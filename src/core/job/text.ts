@@ -1,0 +1,86 @@
+/** Job files as text: JSON in, readable JSON out. */
+import { bad, type Result } from '../problem';
+import { readJob, type OpenedJob } from './read';
+import type { WrittenJob } from './written';
+
+/** Larger than any real job, characters. */
+const MOST_CHARACTERS = 20_000_000;
+
+/** Reads the text of a job file; a fault in the JSON is told with its line. */
+export function parseJobText(text: string): Result<OpenedJob> {
+  if (text.length > MOST_CHARACTERS) {
+    return failed(
+      'file-too-large',
+      `The file has ${text.length} characters; no job is larger than ${MOST_CHARACTERS}.`,
+    );
+  }
+  let value: unknown;
+  try {
+    value = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch (fault) {
+    return failed('not-json', notJson(text, fault));
+  }
+  return readJob(value);
+}
+
+/** Readable JSON: two spaces, short groups on one line, every value as the user wrote it, a newline at the end. */
+export function printJob(written: WrittenJob): string {
+  return `${print(written, '')}\n`;
+}
+
+const LINE = 100;
+
+function print(value: unknown, indent: string): string {
+  const flat = flatText(value);
+  if (
+    value === null ||
+    typeof value !== 'object' ||
+    (indent !== '' && flat.length + indent.length <= LINE && isShallow(value))
+  )
+    return flat;
+  const inner = `${indent}  `;
+  const [open, close] = Array.isArray(value) ? ['[', ']'] : ['{', '}'];
+  const parts = Array.isArray(value)
+    ? value.map((item) => print(item, inner))
+    : entriesOf(value).map(([key, item]) => `${JSON.stringify(key)}: ${print(item, inner)}`);
+  return parts.length === 0
+    ? `${open}${close}`
+    : `${open}\n${parts.map((part) => inner + part).join(',\n')}\n${indent}${close}`;
+}
+
+function flatText(value: unknown): string {
+  if (value === null || typeof value !== 'object') return JSON.stringify(value) ?? 'null';
+  if (Array.isArray(value)) return `[${value.map(flatText).join(', ')}]`;
+  const entries = entriesOf(value).map(([key, item]) => `${JSON.stringify(key)}: ${flatText(item)}`);
+  return entries.length === 0 ? '{}' : `{ ${entries.join(', ')} }`;
+}
+
+function isShallow(value: object): boolean {
+  return Object.values(value).every(
+    (item) =>
+      item === null ||
+      typeof item !== 'object' ||
+      Object.values(item as object).every((inner) => typeof inner !== 'object'),
+  );
+}
+
+function entriesOf(value: object): [string, unknown][] {
+  return Object.entries(value).filter(([, item]) => item !== undefined);
+}
+
+function failed(code: string, message: string): Result<never> {
+  return bad([{ code, severity: 'error', at: '', message }]);
+}
+
+/** JSON engines word their faults each in its own way; the place is worked out from the position they give. */
+function notJson(text: string, fault: unknown): string {
+  if (text.trim() === '') return 'The file is empty; a job in JSON is wanted.';
+  const said = fault instanceof Error ? fault.message : '';
+  const position = Number(/position (\d+)/.exec(said)?.[1] ?? (/end of/i.test(said) ? text.length : NaN));
+  if (Number.isNaN(position)) return 'The file is not JSON; a job in JSON is wanted.';
+  const before = text.slice(0, position).split('\n');
+  const place = `line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
+  return position >= text.trimEnd().length
+    ? `The file breaks off at ${place}: it is not whole JSON.`
+    : `The file is not JSON at ${place}: ${JSON.stringify(text.slice(position, position + 12))} should not be there.`;
+}

@@ -1,0 +1,374 @@
+/** What a job file may say: the one definition that checks it and that its published JSON Schema is made from. */
+import * as z from 'zod';
+
+// Sandboxed screens forbid code made from text, which zod would otherwise probe for.
+z.config({ jitless: true });
+
+export const FORMAT = 'matwright-job';
+export const VERSION = 1;
+export const MAX_LAYERS = 4;
+export const MAX_WINDOWS = 2000;
+
+const words = (max: number) => z.string().max(max);
+const name = words(200);
+const note = words(4000);
+
+const length = z.union([z.string().max(60), z.number()]).meta({
+  id: 'Length',
+  description:
+    'A length as one writes it at the bench: "11 1/4 in", "6-1/2", "6½", "0\'6 1/2\\"", "16.5 cm", "165.1 mm", "12,5 mm". Without a unit, or as a bare number, it is in the job\'s units. What is written is kept.',
+});
+
+const size = z.union([z.string().max(80), z.strictObject({ width: length, height: length })]).meta({
+  id: 'Size',
+  description:
+    'Width x height as the piece hangs: "8 x 10 in", "204 x 291 mm", an ISO 216 name such as "A4" (upright) or "A4 landscape", or { "width": ..., "height": ... }.',
+});
+
+const overlap = z.string().max(80).or(z.number()).meta({
+  id: 'Overlap',
+  description:
+    'How far the mat covers the picture on a side: "covers 1/8 in" or "1/8 in"; "shows 1/4 in" or "-1/4 in" leaves a margin of paper in sight.',
+});
+
+/** One value for all sides, or a value for each side that differs. */
+function perSide<T extends z.ZodType>(value: T, described: string) {
+  return z
+    .union([
+      value,
+      z.strictObject({
+        left: value.optional(),
+        top: value.optional(),
+        right: value.optional(),
+        bottom: value.optional(),
+      }),
+    ])
+    .describe(described);
+}
+
+const colour = z
+  .string()
+  .regex(/^#[0-9a-fA-F]{6}$/, 'a colour is # and six hexadecimal digits, such as #f4efe4')
+  .meta({ id: 'Colour', description: '# and six hexadecimal digits, such as "#f4efe4".' });
+
+export const PICTURE_KINDS = [
+  'photograph',
+  'print',
+  'cyanotype',
+  'drawing',
+  'pastel or charcoal',
+  'watercolour',
+  'painting on canvas',
+  'painting on panel',
+  'chart or map',
+  'document',
+  'textile',
+  'other',
+] as const;
+
+const picture = z
+  .strictObject({
+    id: name.optional().describe('How windows refer to it. Left out: its place in the list, "1", "2", ...'),
+    title: name.optional(),
+    kind: z.enum(PICTURE_KINDS).optional().describe('What it is. Default "other".'),
+    size: size.describe('The whole sheet of paper.'),
+    image: size
+      .optional()
+      .describe('The image on the sheet, where the sheet has margins. Left out: it fills the sheet.'),
+    margins: z
+      .strictObject({ left: length.optional(), top: length.optional() })
+      .optional()
+      .describe("The sheet's margin left of and above the image. Left out: the image lies in the middle."),
+    overlapFrom: z.enum(['image', 'sheet']).optional().describe('What the overlap is measured from. Default "image".'),
+    overlap: perSide(overlap, 'Default "covers 1/8 in" (3 mm in a metric job).').optional(),
+    thickness: length.optional().describe('Default 0.25 mm.'),
+    file: words(1000)
+      .optional()
+      .describe("A picture file to show on the screen and in the proof, from the job's folder."),
+    notes: note.optional(),
+  })
+  .meta({ id: 'Picture' });
+
+const layer = z
+  .strictObject({
+    board: name.optional().describe('What the board is called on your shelf.'),
+    colour: colour.optional().describe('Of its face.'),
+    core: colour.optional().describe('Of the core that a standard bevel shows.'),
+    thickness: length.optional().describe('Measured, never a ply count. Default 1/16 in (1.5 mm in a metric job).'),
+    bevel: z
+      .strictObject({
+        angle: z.number().optional().describe("Degrees from the face's normal. Default 45."),
+        direction: z.enum(['standard', 'reverse']).optional().describe('Standard shows the core, reverse hides it.'),
+      })
+      .optional(),
+    reveal: perSide(
+      length,
+      "From this layer's opening to the opening of the layer above it. Not for the top layer. Default 1/4 in (6 mm in a metric job).",
+    ).optional(),
+  })
+  .meta({ id: 'Layer' });
+
+export const GAP_WITH_BORDERS = 'share with borders';
+export const GAP_BETWEEN = 'share between';
+
+const gap = z.union([z.enum([GAP_WITH_BORDERS, GAP_BETWEEN]), length]).meta({
+  id: 'Gap',
+  description:
+    'Between the openings of neighbours in the bottom layer: a length; "share with borders", as wide as the border beside it; or "share between", what is left between the borders in equal parts. Default 1 in (25 mm in a metric job).',
+});
+
+export const WINDOW_USES = ['title', 'caption', 'signature', 'empty'] as const;
+
+const windowFields = {
+  picture: z
+    .union([name, z.int().min(1)])
+    .optional()
+    .describe('The id of a picture, or its number in the list.'),
+  use: z.enum(WINDOW_USES).optional().describe('What a window without a picture is for. Default "empty".'),
+  title: name.optional(),
+  size: size
+    .optional()
+    .describe('Of the window. Needed where there is no picture; in place of the overlap where there is one.'),
+};
+
+const window = z
+  .strictObject({ kind: z.literal('window'), ...windowFields })
+  .meta({
+    id: 'Window',
+    description: 'One window. In a list of items a bare text stands for a window over that picture.',
+  });
+
+const spread = z
+  .strictObject({
+    kind: z.literal('spread'),
+    picture: windowFields.picture,
+    title: name.optional(),
+    count: z.int().min(2).max(40).describe('Over how many windows.'),
+    along: z.enum(['row', 'column']).optional().describe('Default "row".'),
+    bars: z
+      .enum(['hide', 'split'])
+      .optional()
+      .describe(
+        '"hide": the picture stays whole and the bars hide part of it; "split": it is cut or printed in parts and nothing is hidden. Default "hide".',
+      ),
+    gap: length.optional().describe('Width of the bars. Default 1 in (25 mm in a metric job).'),
+    shares: z
+      .array(z.number().positive())
+      .optional()
+      .describe('Widths (heights) of the windows to one another, such as [1, 2, 1]. Default equal.'),
+  })
+  .meta({ id: 'Spread', description: 'One picture over several windows.' });
+
+const HORIZONTAL = ['left', 'centre', 'right'] as const;
+const VERTICAL = ['top', 'centre', 'bottom', 'baseline'] as const;
+
+const horizontal = z.enum(HORIZONTAL).optional().describe('How items of unequal width line up. Default "centre".');
+const vertical = z
+  .enum(VERTICAL)
+  .optional()
+  .describe(
+    'How items of unequal height line up; "baseline" is the lower edge of the picture window, so that titles below do not count. Default "centre".',
+  );
+
+const items: z.ZodType<WrittenNode[]> = z.lazy(() => z.array(z.union([name, node])).min(1));
+
+const row = z.strictObject({ kind: z.literal('row'), items, gap: gap.optional(), align: vertical }).meta({ id: 'Row' });
+const column = z
+  .strictObject({ kind: z.literal('column'), items, gap: gap.optional(), align: horizontal })
+  .meta({ id: 'Column' });
+const grid = z
+  .strictObject({
+    kind: z.literal('grid'),
+    items,
+    columns: z.int().min(1).max(200).describe('How many items a row has; items fill row after row.'),
+    gap: gap.optional().describe('Both ways, where columnGap or rowGap say nothing else.'),
+    columnGap: gap.optional(),
+    rowGap: gap.optional(),
+    alignColumns: horizontal,
+    alignRows: vertical,
+  })
+  .meta({ id: 'Grid' });
+
+const node = z.discriminatedUnion('kind', [window, spread, row, column, grid]).meta({ id: 'Arrangement' });
+
+const freeWindow = z
+  .strictObject({
+    ...windowFields,
+    at: z
+      .strictObject({
+        left: length.optional(),
+        right: length.optional(),
+        top: length.optional(),
+        bottom: length.optional(),
+      })
+      .describe('From the edges of the blank to the window. One across and one up; what is left out is centred.'),
+  })
+  .meta({ id: 'FreeWindow', description: 'A window placed by coordinates, outside the arrangement.' });
+
+export const BORDER_RULES = [
+  'centred',
+  'equal',
+  'bottom-amount',
+  'bottom-ratio',
+  'height-share',
+  'equal-steps',
+  'equal-ratios',
+  'top-as-sides',
+  'by-hand',
+] as const;
+
+const borders = z
+  .strictObject({
+    rule: z
+      .enum(BORDER_RULES)
+      .optional()
+      .describe(
+        'centred: left = right, top = bottom; equal: all four; bottom-amount: bottom = top + amount; bottom-ratio: bottom = ratio x top; height-share: top : bottom = share; equal-steps: sides, top, bottom grow by the same length; equal-ratios: by the same factor; top-as-sides: the bottom takes the rest; by-hand: each is given. Default "centred" in a given frame, "equal" in one made to fit.',
+      ),
+    measured: z
+      .enum(['as cut', 'as seen'])
+      .optional()
+      .describe('From the edge of the blank, or from the sight edge of the frame. Default "as cut".'),
+    all: length.optional().describe('With "equal" in a frame made to fit.'),
+    sides: length.optional(),
+    left: length.optional(),
+    right: length.optional(),
+    top: length.optional(),
+    bottom: length.optional(),
+    amount: length.optional().describe('With "bottom-amount". Default 1/2 in (12 mm in a metric job).'),
+    ratio: z
+      .number()
+      .optional()
+      .describe(
+        'With "bottom-ratio" (default 1.2, that is 5 : 6) and, in a frame made to fit, "equal-ratios" (default 1.1).',
+      ),
+    share: words(40).optional().describe('With "height-share", such as "45:55". Default "45:55".'),
+    step: length
+      .optional()
+      .describe('With "equal-steps" in a frame made to fit. Default 1/4 in (6 mm in a metric job).'),
+  })
+  .meta({ id: 'Borders' });
+
+const frame = z
+  .strictObject({
+    size: size.optional().describe('Of glazing, mat and backing: the blank.'),
+    readyMade: name
+      .optional()
+      .describe('In place of a size: the name of one sold ready-made, such as "11x14 in", "30x40 cm" or "A3".'),
+    hung: z
+      .enum(['portrait', 'landscape'])
+      .optional()
+      .describe('Which way a ready-made frame hangs. Default: as its name has it.'),
+    allowance: length
+      .optional()
+      .describe('Total play between the package and the rabbet walls. Default 1/8 in (3 mm in a metric job).'),
+    lip: length
+      .optional()
+      .describe(
+        'How far the front edge of the frame covers the face, per side. Default 1/4 in (6 mm in a metric job).',
+      ),
+    mouldingWidth: length.optional().describe('Face width. Default 3/4 in (20 mm in a metric job).'),
+    rabbetDepth: length.optional(),
+    colour: colour.optional(),
+  })
+  .meta({ id: 'Frame', description: 'Without size and readyMade it is made to fit the borders.' });
+
+export const writtenJob = z
+  .strictObject({
+    format: z.literal(FORMAT),
+    version: z.literal(VERSION),
+    title: name.optional(),
+    notes: note.optional(),
+    units: z
+      .enum(['in', 'mm', 'cm'])
+      .optional()
+      .describe('Of lengths written without a unit, and how lengths are shown. Default "in".'),
+    steps: z
+      .strictObject({
+        in: z.enum(['1/8', '1/16', '1/32', '1/64']).optional(),
+        mm: z.enum(['1', '0.5', '0.1']).optional(),
+      })
+      .optional()
+      .describe('How finely lengths are shown. Default 1/16 in and 0.5 mm.'),
+    pictures: z.array(picture).max(MAX_WINDOWS).optional(),
+    frame: frame.optional(),
+    mat: z
+      .strictObject({
+        layers: z
+          .array(layer)
+          .min(1)
+          .max(MAX_LAYERS)
+          .optional()
+          .describe('From the top (nearest the glazing) down. Default one.'),
+        measuredAt: z
+          .enum(['opening', 'face'])
+          .optional()
+          .describe(
+            'Where written window sizes are meant: at the opening, or at the face edge of the bottom layer. Default "opening".',
+          ),
+      })
+      .optional(),
+    windows: z.union([name, node]).optional().describe('How the windows are arranged. Default: a row of all pictures.'),
+    free: z.array(freeWindow).max(MAX_WINDOWS).optional(),
+    borders: borders.optional(),
+    cutting: z
+      .strictObject({
+        overcut: length
+          .optional()
+          .describe(
+            "How far each straight cut runs past its corner. Default: what the board's thickness and bevel ask for.",
+          ),
+        waste: z
+          .enum(['right', 'left'])
+          .optional()
+          .describe('On which side of the blade the waste lies, seen in the direction of travel. Default "right".'),
+      })
+      .optional(),
+  })
+  .meta({
+    id: 'MatwrightJob',
+    title: 'Matwright job',
+    description: 'A picture or several, a frame, a mat with its windows and borders.',
+  });
+
+export type WrittenLength = string | number;
+export type WrittenSize = string | { readonly width: WrittenLength; readonly height: WrittenLength };
+export type WrittenPerSide<T> = T | { readonly [side in 'left' | 'top' | 'right' | 'bottom']?: T | undefined };
+export type WrittenPicture = z.infer<typeof picture>;
+export type WrittenLayer = z.infer<typeof layer>;
+export type WrittenFrame = z.infer<typeof frame>;
+export type WrittenBorders = z.infer<typeof borders>;
+export type WrittenWindow = z.infer<typeof window>;
+export type WrittenSpread = z.infer<typeof spread>;
+export type WrittenFreeWindow = z.infer<typeof freeWindow>;
+export type WrittenHorizontal = (typeof HORIZONTAL)[number];
+export type WrittenVertical = (typeof VERTICAL)[number];
+
+interface WrittenList {
+  items: WrittenNode[];
+}
+export interface WrittenRow extends WrittenList {
+  kind: 'row';
+  gap?: WrittenLength | undefined;
+  align?: WrittenVertical | undefined;
+}
+export interface WrittenColumn extends WrittenList {
+  kind: 'column';
+  gap?: WrittenLength | undefined;
+  align?: WrittenHorizontal | undefined;
+}
+export interface WrittenGrid extends WrittenList {
+  kind: 'grid';
+  columns: number;
+  gap?: WrittenLength | undefined;
+  columnGap?: WrittenLength | undefined;
+  rowGap?: WrittenLength | undefined;
+  alignColumns?: WrittenHorizontal | undefined;
+  alignRows?: WrittenVertical | undefined;
+}
+export type WrittenGroup = WrittenRow | WrittenColumn | WrittenGrid;
+/** An item of an arrangement; a bare text is a window over the picture of that id. */
+export type WrittenNode = string | WrittenWindow | WrittenSpread | WrittenGroup;
+
+/** A job as its file says it: every value just as the user wrote it, nothing filled in. */
+export type WrittenJob = Readonly<z.infer<typeof writtenJob>>;

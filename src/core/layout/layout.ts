@@ -1,0 +1,124 @@
+/** The layout: every window and layer placed on the blank, in front view, mm from its lower left corner. */
+import type { Box, PerSide, Size } from '../geometry/box';
+import type { Problem } from '../problem';
+
+/** How one layer is cut round one window. */
+export interface LayerOpening {
+  /** The smallest outline one can see through this layer (back edge of a standard bevel, face edge of a reverse one). */
+  readonly opening: Box;
+  /** The cut's edge on the layer's face. */
+  readonly face: Box;
+  /** The cut's edge on the layer's back. */
+  readonly back: Box;
+}
+
+/** Where a picture lies behind a window. */
+export interface PlacedPicture {
+  /** Index into the job's pictures. */
+  readonly index: number;
+  /** The whole sheet of paper. */
+  readonly sheet: Box;
+  /** The image on it; equal to the sheet when it fills it. */
+  readonly image: Box;
+  /** How far the opening covers the image on each side; negative: paper shows. */
+  readonly overlap: PerSide;
+  /** How far the opening covers the sheet on each side; negative: the sheet floats. */
+  readonly hold: PerSide;
+  /** Of a picture spread over several windows: which part this is, from 0, of how many. */
+  readonly part?: { readonly index: number; readonly count: number; readonly way: 'hidden' | 'split' };
+}
+
+export interface PlacedWindow {
+  /** Short name for the bench: A, B, ... Z, AA, in reading order of the job. */
+  readonly name: string;
+  /** The picture's title, or what the window is for. */
+  readonly title: string;
+  /** Path of the item in the written job, such as `windows.items[1]`; for a window made from the job's defaults `windows`. */
+  readonly at: string;
+  readonly use: 'picture' | 'title' | 'caption' | 'signature' | 'empty';
+  /** The window: the opening of the bottom layer. */
+  readonly window: Box;
+  /** The bottom layer's edge on its face. */
+  readonly windowAtFace: Box;
+  readonly picture?: PlacedPicture;
+  /** From the top layer (0) to the bottom layer. */
+  readonly layers: readonly LayerOpening[];
+  /** From each edge of the blank to the window, as cut. */
+  readonly borders: PerSide;
+}
+
+/** A measured distance between two neighbouring windows, or between a window and the edge of the blank, for dimension lines. */
+export interface Gap {
+  readonly axis: 'across' | 'up';
+  /** From and to along the axis, and where on the other axis the dimension sits best. */
+  readonly from: number;
+  readonly to: number;
+  readonly beside: number;
+  /** Indices into `windows`. */
+  readonly between: readonly [number, number];
+  /** `to - from`: the gap at the bottom layer's openings. */
+  readonly gap: number;
+  /** Board left between the openings of the top layer. */
+  readonly bridge: number;
+  /** Board left on the face of the top layer: the bridge less the bevels. */
+  readonly faceBridge: number;
+  /** Path of the written gap that governs it, such as `windows.gap`; undefined between freely placed windows. */
+  readonly at?: string;
+}
+
+/** The board of one layer, with what the layout needs of it. */
+export interface LayoutLayer {
+  /** 1 is the top layer, nearest the glazing. */
+  readonly number: number;
+  readonly board: string;
+  readonly colour: string;
+  readonly core: string;
+  readonly thickness: number;
+  readonly bevel: { readonly angleDegrees: number; readonly direction: 'standard' | 'reverse'; readonly run: number };
+  /** From this layer's opening to the opening of the layer above, per side; zero for the top layer. */
+  readonly reveal: PerSide;
+  /** The coloured strip of this layer's face that is really seen: reveal less the bevel run of a standard bevel; zero for the top layer. */
+  readonly shownStrip: PerSide;
+}
+
+/** How one number was reached, for people who want to follow the sum. */
+export interface Derivation {
+  /** Path or plain name of the number, such as `borders.left`. */
+  readonly name: string;
+  /** What it is, in words. */
+  readonly label: string;
+  readonly value: number;
+  /** The sum in words and shown lengths: `(20 - 14 1/2) / 2`. */
+  readonly how: string;
+}
+
+export interface FrameSizes {
+  readonly blank: Size;
+  readonly rabbet: Size;
+  readonly sight: Size;
+  readonly outside: Size;
+  readonly allowance: number;
+  readonly lip: number;
+  readonly mouldingWidth: number;
+  readonly colour: string;
+  /** How much of a border is hidden on each side: `lip - allowance / 2`. */
+  readonly hidden: number;
+}
+
+export interface Layout {
+  /** Name of the blank's size when it is one sold ready-made, such as `11 x 14 in`. */
+  readonly sizeName?: string;
+  readonly frame: FrameSizes;
+  readonly layers: readonly LayoutLayer[];
+  readonly windows: readonly PlacedWindow[];
+  /** Smallest box round all the windows of the arrangement (not the freely placed ones). */
+  readonly content: Box;
+  /** From the edge of the blank to `content`, as cut, and as seen from the sight edge. */
+  readonly borders: { readonly cut: PerSide; readonly seen: PerSide };
+  /** The same of the top layer: border less the sum of the reveals. */
+  readonly topBorders: { readonly cut: PerSide; readonly seen: PerSide };
+  readonly gaps: readonly Gap[];
+  readonly derivations: readonly Derivation[];
+  /** Warnings and notes; a layout with errors is not made, so that nothing can be cut from it. */
+  readonly problems: readonly Problem[];
+}
