@@ -1,0 +1,77 @@
+/** Exports a job: makes the files from its text, then writes all of them or none. */
+import type { ExportedFile, HostCalls, Progress, Reply } from '../bridge';
+import { exportFiles } from '../outputs/index';
+import { done, failed } from './failure';
+import { readFonts } from './fonts';
+import { writeTogether } from './write-together';
+
+export type ExportRequest = Omit<HostCalls['exportJob']['request'], 'id'>;
+
+export interface ExportHooks {
+  readonly resources: string;
+  readonly onProgress?: ((progress: Progress) => void) | undefined;
+  readonly signal?: AbortSignal | undefined;
+}
+
+/** The files made, or the job's problems, or why they could not be written. */
+export async function exportJob(
+  request: ExportRequest,
+  hooks: ExportHooks,
+): Promise<Reply<{ readonly files: readonly ExportedFile[] }>> {
+  const name = checkBaseName(request.baseName);
+  if (!name.ok) return name;
+  const { signal, onProgress } = hooks;
+  const made = await makeFiles(request, hooks);
+  if (signal?.aborted) return cancelled();
+  if (!made) return cancelled();
+  if (!made.ok) return { ok: false, failure: { ...jobHasErrors, problems: made.problems } };
+  onProgress?.({ done: 0.95, step: 'Writing the files' });
+  const written = await writeTogether(request.folder, made.value, { replace: request.replace, signal });
+  if (!written.ok) return written;
+  onProgress?.({ done: 1, step: 'Done' });
+  const files = made.value.map(({ kind, bytes }, index) => ({
+    kind,
+    path: written.value[index]!,
+    bytes: bytes.length,
+  }));
+  return done({ files });
+}
+
+const jobHasErrors = {
+  code: 'job-has-errors',
+  message: 'The job has errors, and nothing is cut from a job with errors. Mend them, then export again.',
+} as const;
+
+/** Undefined when it was stopped on the way. */
+async function makeFiles(request: ExportRequest, { resources, onProgress, signal }: ExportHooks) {
+  const fonts = await readFonts(resources);
+  try {
+    return await exportFiles(request.text, request.baseName, request.options, {
+      fonts,
+      // Writing the files is the last twentieth.
+      onProgress: ({ done: part, step }) => onProgress?.({ done: part * 0.95, step }),
+      ...(signal ? { signal } : {}),
+    });
+  } catch (error) {
+    if (signal?.aborted) return undefined;
+    throw error;
+  }
+}
+
+function cancelled(): Reply<never> {
+  return failed('cancelled', 'The export was cancelled; nothing was written.');
+}
+
+/** A base name must be a plain file name on every system, so that a job folder can be carried from one to another. */
+function checkBaseName(name: string): Reply<true> {
+  const bad = [...name].find((letter) => letter < ' ' || '/\\:*?"<>|'.includes(letter));
+  if (bad !== undefined) {
+    const shown = bad < ' ' ? 'a control character' : bad;
+    return failed('failed', `The file name “${name}” may not hold ${shown}. Use letters, digits, spaces and hyphens.`);
+  }
+  if (/^\.|[. ]$|^$/.test(name)) {
+    return failed('failed', `The file name “${name}” may not be empty, begin with a dot, or end in a dot or space.`);
+  }
+  if (Buffer.byteLength(name) > 200) return failed('failed', 'The file name is too long. Use at most 200 letters.');
+  return done(true);
+}

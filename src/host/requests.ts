@@ -1,0 +1,59 @@
+/** Checks what comes over the wire before any handler sees it: a screen is not trusted to send well-formed requests. */
+import { z } from 'zod';
+import type { CallName, HostCalls } from '../bridge';
+
+/** Longest path of the common systems (Linux: PATH_MAX, 4096 bytes). */
+const path = z.string().min(1).max(4096);
+const nothing = z.strictObject({});
+const id = z.string().regex(/^[A-Za-z0-9-]{1,64}$/);
+/** Longer texts are refused in words by the handlers; this only bounds what is carried. */
+const text = z.string().max(20_000_000);
+
+const options = z.strictObject({
+  paper: z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']),
+  view: z.enum(['back', 'front']),
+  units: z.enum(['in', 'mm', 'cm']),
+  only: z.array(z.enum(['template', 'cut-list', 'proof'])).max(3),
+  turnEverySecondPage: z.boolean(),
+});
+
+type RequestSchemas = { readonly [K in CallName]: z.ZodType<HostCalls[K]['request']> };
+
+const schemas: RequestSchemas = {
+  info: nothing,
+  samples: nothing,
+  pickJob: nothing,
+  pickSavePath: z.strictObject({ suggested: path }),
+  pickFolder: z.strictObject({ suggested: path.optional() }),
+  listFolder: z.strictObject({ folder: path.optional(), endings: z.array(z.string().max(20)).max(20) }),
+  readJob: z.strictObject({ path }),
+  saveJob: z.strictObject({ path, text, stamp: z.string().max(200).optional(), replace: z.boolean().optional() }),
+  readPicture: z.strictObject({ file: path, jobPath: path.optional() }),
+  exportJob: z.strictObject({ id, text, folder: path, baseName: z.string().max(1000), options, replace: z.boolean() }),
+  cancel: z.strictObject({ id }),
+  keepRecovery: z.strictObject({ id, path: path.optional(), title: z.string().max(10_000), text }),
+  listRecoveries: nothing,
+  dropRecovery: z.strictObject({ id }),
+  showInFolder: z.strictObject({ path }),
+  allowClose: nothing,
+};
+
+/** True of the name of a call; own keys only, so that `constructor` is not one. */
+export function isCallName(name: unknown): name is CallName {
+  return typeof name === 'string' && Object.hasOwn(schemas, name);
+}
+
+/** The request as the call's handler takes it, or what is wrong with it. */
+export function checkRequest<K extends CallName>(
+  name: K,
+  request: unknown,
+): { readonly ok: true; readonly request: HostCalls[K]['request'] } | { readonly ok: false; readonly message: string } {
+  const checked = schemas[name].safeParse(request);
+  if (checked.success) return { ok: true, request: checked.data };
+  const [issue] = checked.error.issues;
+  const place = issue?.path.length ? `“${issue.path.join('.')}”` : 'the request';
+  return {
+    ok: false,
+    message: `The call “${name}” can't be answered: ${place}: ${issue?.message ?? 'not as agreed'}.`,
+  };
+}

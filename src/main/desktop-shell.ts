@@ -1,0 +1,50 @@
+/** What the desktop does for the screen: the system's own dialogs, its file manager, and the window's end. */
+import { dialog, shell, type BrowserWindow } from 'electron';
+import { done } from '../host/failure';
+import type { Shell } from '../host/shell';
+import type { Closing } from './closing';
+
+const jobFiles = [
+  { name: 'Job files', extensions: ['json'] },
+  { name: 'All files', extensions: ['*'] },
+];
+
+export function createDesktopShell(window: BrowserWindow, closing: Closing): Shell {
+  return {
+    kind: 'desktop',
+    pickJob: async () => {
+      const chosen = await dialog.showOpenDialog(window, {
+        title: 'Open a job',
+        filters: jobFiles,
+        properties: ['openFile'],
+      });
+      return done(chosen.canceled ? {} : { path: chosen.filePaths[0] });
+    },
+    pickSavePath: async ({ suggested }) => {
+      const chosen = await dialog.showSaveDialog(window, {
+        title: 'Save the job',
+        defaultPath: suggested,
+        filters: jobFiles,
+        properties: ['showOverwriteConfirmation'],
+      });
+      return done(chosen.canceled ? {} : { path: chosen.filePath });
+    },
+    pickFolder: async ({ suggested }) => {
+      const chosen = await dialog.showOpenDialog(window, {
+        title: 'Choose a folder',
+        properties: ['openDirectory', 'createDirectory'],
+        ...(suggested === undefined ? {} : { defaultPath: suggested }),
+      });
+      return done(chosen.canceled ? {} : { folder: chosen.filePaths[0] });
+    },
+    showInFolder: async ({ path }) => {
+      shell.showItemInFolder(path);
+      return done({ shown: true });
+    },
+    allowClose: async () => {
+      // After the reply, since closing tears down the very channel it goes through.
+      setImmediate(closing.allow);
+      return done({ closed: true });
+    },
+  };
+}
