@@ -1,0 +1,127 @@
+/** The cutting list on paper: each layer's cuts in their order, with guide settings and coordinates. */
+import type { CutStep, LayerPlan } from '../../core/cutting/plan';
+import type { Box, Point, Size } from '../../core/geometry/box';
+import { decimalText, lengthText, type Showing } from '../../core/units';
+import { titleOf, type OutputContext } from '../context';
+import type { PagePlan } from '../paper/document';
+import { PENS } from '../paper/pens';
+import { drawTable, filling, inLots, ROW_HEIGHT, type Column, type TableRow } from '../paper/table';
+import type { Surface } from '../paper/surface';
+import { fractions } from '../paper/type';
+import { drawSheetFrame } from '../template/sheet-frame';
+import { planSheet } from '../template/sheet-plan';
+import { layerWords } from '../template/tile-page';
+import { viewLayer } from '../template/view-geometry';
+
+const INTRODUCTION = 24;
+
+interface ListPage {
+  readonly layer: LayerPlan;
+  readonly rows: readonly TableRow[];
+}
+
+/** One list a layer, as many pages as its cuts need. */
+export function planListPages(context: OutputContext, paper: Size): readonly PagePlan[] {
+  const { body } = planSheet(paper);
+  const rowsPerPage = Math.floor((body.top - body.bottom - INTRODUCTION) / ROW_HEIGHT) - 1;
+  return context.plan.layers.flatMap((layer) =>
+    inLots(listRows(layer, context), rowsPerPage, rowsPerPage).map((rows) => ({
+      size: paper,
+      step: `Writing the cutting list of layer ${layer.number}`,
+      draw: (surface: Surface, { number, count }: { number: number; count: number }) =>
+        drawListPage(surface, context, { layer, rows }, `Page ${number} of ${count}`),
+    })),
+  );
+}
+
+function drawListPage(surface: Surface, context: OutputContext, { layer, rows }: ListPage, page: string): void {
+  const { plan, options, showing } = context;
+  const seen = viewLayer(layer, options.view);
+  const { body } = drawSheetFrame(
+    surface,
+    {
+      view: options.view,
+      title: titleOf(context),
+      under: layerWords(seen, plan.layers.length),
+      page,
+      place: 'cutting list · scale 100 %',
+    },
+    {
+      blank: layer.blank,
+      openings: seen.windows.map((window) => window.opening),
+      names: seen.windows.map(({ name }) => name),
+    },
+  );
+  const room: Box = { ...body, left: body.left + 2 };
+  surface.text(`Cutting list, layer ${layer.number}`, { x: room.left, y: room.top - 5 }, { size: 14, weight: 'bold' });
+  surface.paragraph(
+    introduction(context, layer, showing),
+    { x: room.left, y: room.top - 7.5 },
+    room.right - room.left,
+    { size: 8 },
+  );
+  const top = { x: room.left, y: room.top - INTRODUCTION };
+  const columns = filling(listColumns(showing), room.right - room.left);
+  drawTable(surface, top, columns, rows);
+  drawGuideMoves(surface, top, room.right, rows);
+}
+
+function introduction({ plan, options }: OutputContext, layer: LayerPlan, showing: Showing): string {
+  return `${plan.orderRule} Coordinates in ${showing.unit} from the lower left corner of the ${options.view} view, x to the right, y up, from the corner where the cut starts to the corner where it ends. Bevel ${layer.bevel.angleDegrees}° from upright, ${layer.bevel.direction}. The guide setting is the distance from the edge of the blank on the cut's own side; it stays until the next number in bold.`;
+}
+
+function listColumns(showing: Showing): readonly Column[] {
+  const number = { size: 9, tabular: true };
+  const { unit } = showing;
+  return [
+    { heading: '', width: 9, style: { size: 10, weight: 'bold' } },
+    { heading: 'Guide setting', width: 27, style: { size: 12, weight: 'bold' } },
+    { heading: 'Window, cut', width: 26 },
+    { heading: `from x, ${unit}`, width: 18, align: 'right', style: number },
+    { heading: 'y', width: 17, align: 'right', style: number },
+    { heading: 'to x', width: 17, align: 'right', style: number },
+    { heading: 'y', width: 17, align: 'right', style: number },
+    { heading: 'Slopes to', width: 22 },
+    { heading: 'Overcut', width: 19, align: 'right' },
+    { heading: 'Mind', width: 38 },
+  ];
+}
+
+/** Decimals that tell a hundredth of a millimetre apart. */
+const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 };
+
+function listRows(layer: LayerPlan, { options, showing }: OutputContext): readonly TableRow[] {
+  const number = (point: Point) => [point.x, point.y].map((mm) => decimalText(mm, showing.unit, DIGITS[showing.unit]));
+  return layer.order[options.view].flatMap((step) => {
+    const cut = layer.windows[step.window]?.cuts[step.cut];
+    const line = cut?.[options.view];
+    if (!cut || !line) return [];
+    return [
+      [
+        String(step.number),
+        step.moveGuide ? fractions(lengthText(step.guideSetting, showing)) : '',
+        `${layer.windows[step.window]?.name ?? ''} ${line.side}`,
+        ...number(line.start),
+        ...number(line.end),
+        `${line.slopesTo} (${line.bevelSide})`,
+        fractions(lengthText(line.overcut, showing)),
+        reminders(step, layer),
+      ],
+    ];
+  });
+}
+
+function reminders(step: CutStep, layer: LayerPlan): string {
+  return [
+    ...(step.turnBoard ? ['turn the board'] : []),
+    ...(step.dropsOut ? [`${layer.windows[step.window]?.name ?? ''} drops out`] : []),
+  ].join('; ');
+}
+
+/** A stronger line above each row at which the guide is moved. */
+function drawGuideMoves(surface: Surface, corner: Point, right: number, rows: readonly TableRow[]): void {
+  rows.forEach((row, index) => {
+    const y = corner.y - (index + 1) * ROW_HEIGHT;
+    if (row[1] !== '') surface.line({ x: corner.x, y }, { x: right, y }, PENS.edge);
+  });
+}

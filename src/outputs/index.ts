@@ -1,0 +1,91 @@
+/** The table of outputs, and the one door through which a job's text becomes files. */
+import type { ExportOptions, OutputKind, Progress } from '../bridge';
+import { planCuts } from '../core/cutting/plan-cuts';
+import { parseJobText } from '../core/job/text';
+import { layOut } from '../core/layout/lay-out';
+import { good, type Problem, type Result } from '../core/problem';
+import { showingOf } from '../core/units';
+import type { Fonts, MakerHooks, OutputContext } from './context';
+import { makeCutList } from './cut-list/cut-list';
+import { makeProof } from './proof/proof';
+import { makeTemplate } from './template/template';
+
+export { makeCutList, makeProof, makeTemplate };
+export type { Fonts, MakerHooks, OutputContext };
+
+interface Output {
+  /** Ends the file's name. */
+  readonly ending: string;
+  readonly words: string;
+  /** Part of the whole work, for progress; only in proportion to the others. */
+  readonly weight: number;
+  readonly make: (context: OutputContext, hooks: MakerHooks) => Promise<Result<Uint8Array>>;
+}
+
+const OUTPUTS: Readonly<Record<OutputKind, Output>> = {
+  template: { ending: '-template.pdf', words: 'Making the template', weight: 20, make: makeTemplate },
+  'cut-list': { ending: '-cut-list.csv', words: 'Writing the cutting list', weight: 1, make: makeCutList },
+  proof: { ending: '-proof.svg', words: 'Drawing the proof', weight: 1, make: makeProof },
+};
+
+export interface ExportHooks {
+  readonly onProgress?: (progress: Progress) => void;
+  readonly signal?: AbortSignal;
+  readonly fonts: Fonts;
+}
+
+export interface OutputFile {
+  readonly kind: OutputKind;
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/**
+ * Makes the chosen outputs of a job, given as its file's text; the same text and options give the same bytes.
+ * A job that cannot be read, laid out or printed gives its problems. Rejects with the signal's reason
+ * (an `AbortError`) when cancelled.
+ */
+export async function exportFiles(
+  jobText: string,
+  baseName: string,
+  options: ExportOptions,
+  hooks: ExportHooks,
+): Promise<Result<readonly OutputFile[]>> {
+  const opened = openContext(jobText, options, hooks.fonts);
+  if (!opened.ok) return opened;
+  const kinds = (Object.keys(OUTPUTS) as OutputKind[]).filter((kind) => options.only.includes(kind));
+  const whole = kinds.reduce((sum, kind) => sum + OUTPUTS[kind].weight, 0);
+  const files: OutputFile[] = [];
+  const problems: Problem[] = [...opened.problems];
+  let before = 0;
+  for (const kind of kinds) {
+    const { ending, weight, words, make } = OUTPUTS[kind];
+    const report = (done: number, step: string) => hooks.onProgress?.({ done: (before + done * weight) / whole, step });
+    report(0, words);
+    const made = await make(opened.value, { onProgress: report, ...(hooks.signal ? { signal: hooks.signal } : {}) });
+    hooks.signal?.throwIfAborted();
+    if (!made.ok) return made;
+    files.push({ kind, name: `${baseName}${ending}`, bytes: made.value });
+    problems.push(...made.problems);
+    before += weight;
+  }
+  hooks.onProgress?.({ done: 1, step: 'Done' });
+  return good(files, problems);
+}
+
+function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Result<OutputContext> {
+  const opened = parseJobText(jobText);
+  if (!opened.ok) return opened;
+  const { job } = opened.value;
+  const layout = layOut(job);
+  if (!layout.ok) return layout;
+  const context: OutputContext = {
+    job,
+    layout: layout.value,
+    plan: planCuts(job, layout.value),
+    showing: showingOf(job, options.units),
+    options,
+    fonts,
+  };
+  return good(context, [...opened.problems, ...layout.problems]);
+}

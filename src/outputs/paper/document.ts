@@ -1,0 +1,93 @@
+/** A PDF made page by page: fixed dates so that the same job gives the same bytes, and a request not to scale it. */
+import PDFDocument from 'pdfkit';
+import type { Size } from '../../core/geometry/box';
+import type { Fonts, MakerHooks } from '../context';
+import { Surface } from './surface';
+
+/** One page, ready to be drawn once the number of pages is known. */
+export interface PagePlan {
+  readonly size: Size;
+  /** Draws everything head down. */
+  readonly turned?: boolean;
+  readonly step: string;
+  readonly draw: (surface: Surface, place: PagePlace) => void;
+}
+
+export interface PagePlace {
+  /** From 1. */
+  readonly number: number;
+  readonly count: number;
+}
+
+/** Any fixed moment: the clock has no part in the bytes. */
+const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
+const PAGES_BETWEEN_PAUSES = 4;
+
+/**
+ * Draws the pages and gives the PDF's bytes. Lets other work in every few pages, so that progress is seen and a
+ * cancel is heard; rejects with the signal's reason when cancelled.
+ */
+export async function drawDocument(
+  pages: readonly PagePlan[],
+  title: string,
+  fonts: Fonts,
+  hooks: MakerHooks,
+): Promise<Uint8Array> {
+  const document = openDocument(title, fonts);
+  const bytes = collect(document);
+  for (const [index, page] of pages.entries()) {
+    hooks.signal?.throwIfAborted();
+    page.draw(Surface.open(document, page.size, page.turned ?? false), { number: index + 1, count: pages.length });
+    hooks.onProgress?.((index + 1) / (pages.length + 1), page.step);
+    if (index % PAGES_BETWEEN_PAUSES === PAGES_BETWEEN_PAUSES - 1) await pause();
+  }
+  hooks.signal?.throwIfAborted();
+  document.end();
+  return bytes;
+}
+
+function openDocument(title: string, fonts: Fonts): PDFKit.PDFDocument {
+  const document = new PDFDocument({
+    autoFirstPage: false,
+    pdfVersion: '1.7',
+    // Without this pdfkit loads a standard font that could not be embedded.
+    font: null as unknown as string,
+    lang: 'en',
+    info: {
+      Title: title.slice(0, 400),
+      Producer: 'Matwright',
+      Creator: 'Matwright',
+      CreationDate: FIXED_DATE,
+      ModDate: FIXED_DATE,
+    },
+  });
+  // "Print at 100 %": viewers that heed it do not offer to fit the page (ISO 32000-1, Table 150).
+  const root = (document as unknown as { _root: { data: Record<string, unknown> } })._root;
+  root.data['ViewerPreferences'] = document.ref({ PrintScaling: 'None', PickTrayByPDFSize: true });
+  document.registerFont('regular', fonts.regular as unknown as ArrayBuffer);
+  document.registerFont('bold', fonts.bold as unknown as ArrayBuffer);
+  return document;
+}
+
+function collect(document: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = [];
+    document.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    document.on('error', reject);
+    document.on('end', () => resolve(joined(chunks)));
+  });
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}
+
+function pause(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}

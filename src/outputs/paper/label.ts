@@ -1,0 +1,77 @@
+/** Labels: a few centred lines of type, upright or reading upward, that find themselves a free place. */
+import { boxAt, type Box, type Point, type Size } from '../../core/geometry/box';
+import { fromPoints } from './page';
+import type { Room } from './room';
+import type { Surface } from './surface';
+import { CAP_HEIGHT, type Weight } from './type';
+
+export interface LabelLine {
+  readonly words: string;
+  /** Points. */
+  readonly size: number;
+  readonly weight?: Weight;
+}
+
+export interface Label {
+  readonly lines: readonly LabelLine[];
+  readonly turn: 0 | 90;
+}
+
+const LEADING = 1.35;
+/** No type on paper is smaller, points. */
+const SMALLEST = 5;
+const AIR = 0.6;
+
+/** Height of the capitals and figures of a type size, mm. */
+export function capHeight(size: number): number {
+  return fromPoints(size * CAP_HEIGHT);
+}
+
+/** Width and height of a label as it lies on the page, with a little air round it. */
+export function labelSize(surface: Surface, label: Label): Size {
+  const long = Math.max(...label.lines.map((line) => surface.width(line.words, line))) + 2 * AIR;
+  const high = label.lines.reduce((sum, line, index) => sum + lineRoom(line, index), 0) + 2 * AIR;
+  return label.turn === 90 ? { width: high, height: long } : { width: long, height: high };
+}
+
+function lineRoom(line: LabelLine, index: number): number {
+  return index === 0 ? capHeight(line.size) : fromPoints(line.size * LEADING);
+}
+
+export function drawLabel(surface: Surface, label: Label, box: Box): void {
+  const middle = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
+  let down = AIR;
+  for (const [index, line] of label.lines.entries()) {
+    down += lineRoom(line, index);
+    const at = label.turn === 90 ? { x: box.left + down, y: middle.y } : { x: middle.x, y: box.top - down };
+    surface.text(line.words, at, { ...line, align: 'centre', turn: label.turn });
+  }
+}
+
+/** The label with its type made smaller by a factor, never below what can be read. */
+export function smaller(label: Label, factor: number): Label {
+  return { ...label, lines: label.lines.map((line) => ({ ...line, size: Math.max(SMALLEST, line.size * factor) })) };
+}
+
+/**
+ * Draws the first label that finds room at one of its middles; the labels come from the best to the least.
+ * Returns the box taken; undefined when there is no room.
+ */
+export function placeLabel(
+  surface: Surface,
+  room: Room,
+  labels: readonly Label[],
+  middlesOf: (size: Size, label: Label) => readonly Point[],
+): Box | undefined {
+  for (const label of labels) {
+    const size = labelSize(surface, label);
+    const boxes = middlesOf(size, label).map((middle) => ({
+      box: boxAt({ x: middle.x - size.width / 2, y: middle.y - size.height / 2 }, size),
+    }));
+    const found = room.takeFirst(boxes);
+    if (!found) continue;
+    drawLabel(surface, label, found.box);
+    return found.box;
+  }
+  return undefined;
+}

@@ -1,0 +1,141 @@
+/** One page to draw on, in millimetres from its lower left corner, y up; nothing is rounded on the way to points. */
+import type { Box, Point, Size } from '../../core/geometry/box';
+import { fromPoints, toPoints } from './page';
+import type { Pen } from './pens';
+import { fitted, printable, type TextStyle } from './type';
+
+/** pdfkit's types leave out its arcs. */
+interface ArcDrawing {
+  arc(x: number, y: number, radius: number, from: number, to: number, anticlockwise: boolean): PDFKit.PDFDocument;
+}
+
+/** The part of a fontkit font that tells whether a character can be drawn; pdfkit's types leave it out. */
+interface OpenFont {
+  readonly _font: { readonly font: { hasGlyphForCodePoint(codePoint: number): boolean } };
+}
+
+export class Surface {
+  private pen: Pen | undefined;
+
+  constructor(
+    private readonly document: PDFKit.PDFDocument,
+    readonly size: Size,
+  ) {}
+
+  /** Starts a page; turned: all that is drawn on it stands head down. */
+  static open(document: PDFKit.PDFDocument, size: Size, turned: boolean): Surface {
+    const page: [number, number] = [toPoints(size.width), toPoints(size.height)];
+    document.addPage({ size: page, margin: 0 });
+    if (turned) document.transform(-1, 0, 0, -1, page[0], page[1]);
+    return new Surface(document, size);
+  }
+
+  line(from: Point, to: Point, pen: Pen): void {
+    this.lines([[from, to]], pen);
+  }
+
+  /** Strokes many lines with one pen. */
+  lines(lines: readonly (readonly [Point, Point])[], pen: Pen): void {
+    if (lines.length === 0) return;
+    this.take(pen);
+    for (const [from, to] of lines) {
+      this.document.moveTo(this.x(from), this.y(from)).lineTo(this.x(to), this.y(to));
+    }
+    this.document.stroke();
+  }
+
+  boxes(boxes: readonly Box[], pen: Pen): void {
+    if (boxes.length === 0) return;
+    this.take(pen);
+    for (const box of boxes) this.outline(box);
+    this.document.stroke();
+  }
+
+  fill(box: Box, grey: string): void {
+    this.outline(box);
+    this.document.fill(grey).fillColor('black');
+  }
+
+  circle(centre: Point, radius: number, pen: Pen): void {
+    this.take(pen);
+    this.document.circle(this.x(centre), this.y(centre), toPoints(radius)).stroke();
+  }
+
+  /** An arc anticlockwise, in degrees from the x axis. */
+  arc(centre: Point, radius: number, fromDegrees: number, toDegrees: number, pen: Pen): void {
+    this.take(pen);
+    const radians = (degrees: number) => (-degrees * Math.PI) / 180;
+    (this.document as unknown as ArcDrawing)
+      .arc(this.x(centre), this.y(centre), toPoints(radius), radians(fromDegrees), radians(toDegrees), true)
+      .stroke();
+  }
+
+  /** Draws a text whose baseline starts, has its middle, or ends at a point. */
+  text(words: string, at: Point, style: TextStyle): void {
+    const text = this.set(words, style);
+    const part = style.align === 'right' ? 1 : style.align === 'centre' ? 0.5 : 0;
+    const back = part === 0 ? 0 : part * this.measure(text, style);
+    const start = style.turn === 90 ? { x: at.x, y: at.y - back } : { x: at.x - back, y: at.y };
+    this.document.text(text, this.x(start), this.y(start), {
+      lineBreak: false,
+      baseline: 'alphabetic',
+      ...(style.turn === 90 ? { rotation: 90 } : {}),
+      ...(style.tabular ? { features: ['tnum'] } : {}),
+    });
+  }
+
+  /** Width of a text as it would be drawn, mm. */
+  width(words: string, style: TextStyle): number {
+    return this.measure(this.set(words, style), style);
+  }
+
+  /** The text, cut with … where it is wider than `most`. */
+  fit(words: string, most: number, style: TextStyle): string {
+    return fitted(this.set(words, style), most, (text) => this.measure(text, style));
+  }
+
+  /** Draws a paragraph downward from its upper left corner and returns its height, mm. */
+  paragraph(words: string, corner: Point, width: number, style: TextStyle): number {
+    const text = this.set(words, style);
+    const options = { width: toPoints(width), lineGap: style.size * 0.12 };
+    const height = this.document.heightOfString(text, options);
+    this.document.text(text, this.x(corner), this.y(corner), { ...options, height: height + style.size });
+    return fromPoints(height);
+  }
+
+  private set(words: string, style: TextStyle): string {
+    this.document.font(style.weight ?? 'regular', style.size);
+    const { font } = (this.document as unknown as OpenFont)._font;
+    return printable(words, (codePoint) => font.hasGlyphForCodePoint(codePoint));
+  }
+
+  private measure(text: string, style: TextStyle): number {
+    return fromPoints(this.document.widthOfString(text, style.tabular ? { features: ['tnum'] } : {}));
+  }
+
+  private outline(box: Box): void {
+    const { document } = this;
+    document.moveTo(toPoints(box.left), toPoints(this.size.height - box.bottom));
+    document.lineTo(toPoints(box.right), toPoints(this.size.height - box.bottom));
+    document.lineTo(toPoints(box.right), toPoints(this.size.height - box.top));
+    document.lineTo(toPoints(box.left), toPoints(this.size.height - box.top));
+    document.closePath();
+  }
+
+  private x(point: Point): number {
+    return toPoints(point.x);
+  }
+
+  private y(point: Point): number {
+    return toPoints(this.size.height - point.y);
+  }
+
+  /** Sets pen and dash only when they change, which keeps big templates small. */
+  private take(pen: Pen): void {
+    if (pen === this.pen) return;
+    this.document.lineWidth(toPoints(pen.width));
+    if (pen.dash) this.document.dash(toPoints(pen.dash[0]), { space: toPoints(pen.dash[1]) });
+    else if (this.pen?.dash) this.document.undash();
+    this.pen = pen;
+  }
+}

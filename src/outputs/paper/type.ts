@@ -1,0 +1,63 @@
+/** Type on paper: the styles, true fractions, and texts that hold nothing the font cannot draw. */
+
+export type Weight = 'regular' | 'bold';
+
+export interface TextStyle {
+  /** Type size in points. */
+  readonly size: number;
+  readonly weight?: Weight;
+  readonly align?: 'left' | 'centre' | 'right';
+  /** Degrees anticlockwise: 90 reads upward. */
+  readonly turn?: 0 | 90;
+  /** Figures of one width, for columns. */
+  readonly tabular?: boolean;
+}
+
+/** Height of Inter's capitals and figures as a part of the type size (1490 / 2048 in its OS/2 table). */
+export const CAP_HEIGHT = 1490 / 2048;
+
+/** Stands where a character has no glyph, so that nothing is lost unseen. */
+export const NEUTRAL_MARK = '□';
+
+const LONGEST_TEXT = 400;
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** Gives the fractions of a shown length their fraction slash, with which the font sets them true. */
+export function fractions(length: string): string {
+  return length.replace(/(\d)\/(\d)/g, '$1\u2044$2');
+}
+
+/**
+ * The text as it can be drawn: composed, on one line, of reasonable length, and with a neutral mark in place of
+ * every character that the font has no glyph for.
+ */
+export function printable(text: string, hasGlyph: (codePoint: number) => boolean): string {
+  if (text.length <= LONGEST_TEXT && /^[\x20-\x7e]*$/.test(text)) return text;
+  // Control and format characters have no shape of their own; line ends and tabs are spaces on one line.
+  const oneLine = text
+    .slice(0, LONGEST_TEXT * 4)
+    .normalize('NFC')
+    .replace(/\s+/gu, ' ')
+    .replace(/\p{Cc}/gu, '');
+  const all = Array.from(graphemes.segment(oneLine), ({ segment }) => drawn(segment, hasGlyph));
+  return all.length > LONGEST_TEXT ? `${all.slice(0, LONGEST_TEXT).join('')}…` : all.join('');
+}
+
+function drawn(grapheme: string, hasGlyph: (codePoint: number) => boolean): string {
+  const seen = grapheme.replace(/\p{Cf}|\p{Variation_Selector}/gu, '');
+  return Array.from(seen).every((sign) => hasGlyph(sign.codePointAt(0) ?? 0)) ? seen : NEUTRAL_MARK;
+}
+
+/** The longest beginning of a text, with … after it, that is no wider than `most` by the given measure. */
+export function fitted(text: string, most: number, widthOf: (text: string) => number): string {
+  if (widthOf(text) <= most) return text;
+  const parts = Array.from(graphemes.segment(text), ({ segment }) => segment);
+  let low = 0;
+  let high = parts.length;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (widthOf(`${parts.slice(0, middle).join('')}…`) <= most) low = middle;
+    else high = middle - 1;
+  }
+  return `${parts.slice(0, low).join('').trimEnd()}…`;
+}

@@ -1,0 +1,182 @@
+/** One layer on a page of exactly the blank's size: what a tile has round it finds its place in openings and borders here. */
+import { around, boxAt, grow, heightOf, widthOf, type Box, type Size } from '../../core/geometry/box';
+import type { Showing } from '../../core/units';
+import type { PagePlan } from '../paper/document';
+import { safeBox } from '../paper/page';
+import { PENS } from '../paper/pens';
+import { Room } from '../paper/room';
+import type { Surface } from '../paper/surface';
+import { drawBorders } from './border-dimensions';
+import { BAR_HEIGHT, BAR_LENGTHS, barRoom, drawCheckBar } from './check-bar';
+import { drawCuts, type Part } from './cut-drawing';
+import { labelCuts } from './cut-labels';
+import { drawMat } from './mat-drawing';
+import { layerWords } from './tile-page';
+import type { ViewLayer } from './view-geometry';
+
+export interface BlankPage {
+  readonly title: string;
+  readonly layer: ViewLayer;
+  readonly layerCount: number;
+  readonly showing: Showing;
+}
+
+export function planBlankPage(page: BlankPage): PagePlan {
+  return {
+    size: page.layer.blank,
+    step: `Drawing layer ${page.layer.plan.number}`,
+    draw: (surface, { number, count }) => drawBlank(surface, page, `Page ${number} of ${count} · scale 100 %`),
+  };
+}
+
+function drawBlank(surface: Surface, page: BlankPage, number: string): void {
+  const { layer, showing } = page;
+  const sheet = { left: 0, bottom: 0, right: layer.blank.width, top: layer.blank.height };
+  const part: Part = { layer, own: sheet, drawn: sheet, offset: { x: 0, y: 0 } };
+  const room = new Room(safeBox(layer.blank));
+  drawCuts(surface, part, room);
+  drawEdge(surface, sheet, layer);
+  const spaces = freeSpaces(layer);
+  for (const piece of furniture(surface, page, number)) placePiece(piece, spaces, room, layer.blank);
+  const setting = { surface, part, room, showing };
+  drawBorders(setting);
+  labelCuts(setting);
+}
+
+/** Hatching along the edges of the back, like the border of a tile's page. */
+function drawEdge(surface: Surface, sheet: Box, layer: ViewLayer): void {
+  if (layer.view !== 'back') return;
+  const inner = grow(sheet, -1.6);
+  surface.boxes([inner], PENS.edge);
+  const strokes = [];
+  for (let x = 3; x < sheet.right - 4; x += 4) {
+    strokes.push(
+      [
+        { x, y: 0 },
+        { x: x + 1.6, y: 1.6 },
+      ] as const,
+      [
+        { x, y: inner.top },
+        { x: x + 1.6, y: sheet.top },
+      ] as const,
+    );
+  }
+  for (let y = 3; y < sheet.top - 4; y += 4) {
+    strokes.push(
+      [
+        { x: 0, y },
+        { x: 1.6, y: y + 1.6 },
+      ] as const,
+      [
+        { x: inner.right, y },
+        { x: sheet.right, y: y + 1.6 },
+      ] as const,
+    );
+  }
+  surface.lines(strokes, PENS.hair);
+}
+
+/** Room in the openings, which fall out, and in the borders; the largest first. */
+function freeSpaces(layer: ViewLayer): Box[] {
+  const safe = safeBox(layer.blank);
+  const cuts = layer.windows.map((window) => window.cut);
+  const openings = cuts.map((cut) => grow(cut, -7));
+  const all = around(cuts) ?? safe;
+  const borders = [
+    { ...safe, right: all.left - 4 },
+    { ...safe, left: all.right + 4 },
+    { ...safe, top: all.bottom - 4, left: all.left, right: all.right },
+    { ...safe, bottom: all.top + 4, left: all.left, right: all.right },
+  ];
+  const clipped = openings.map((box) => ({
+    left: Math.max(box.left, safe.left),
+    right: Math.min(box.right, safe.right),
+    bottom: Math.max(box.bottom, safe.bottom),
+    top: Math.min(box.top, safe.top),
+  }));
+  return [...clipped, ...borders].sort((a, b) => area(b) - area(a));
+}
+
+function area(box: Box): number {
+  return Math.max(0, widthOf(box)) * Math.max(0, heightOf(box));
+}
+
+/** Something that can be drawn in several sizes, the best first. */
+interface Piece {
+  readonly sizes: readonly { readonly size: Size; readonly draw: (corner: Box) => void }[];
+}
+
+function furniture(surface: Surface, page: BlankPage, number: string): readonly Piece[] {
+  return [
+    identity(surface, page, number),
+    ...(['across', 'up'] as const).map((way) => ({
+      sizes: BAR_LENGTHS.map((length) => {
+        const long = barRoom(length);
+        const size = way === 'across' ? { width: long, height: BAR_HEIGHT } : { width: BAR_HEIGHT, height: long };
+        return { size, draw: (box: Box) => drawCheckBar(surface, { x: box.left, y: box.bottom }, way, length) };
+      }),
+    })),
+    key(surface, page),
+  ];
+}
+
+/** Side, title, layer and page. */
+function identity(surface: Surface, page: BlankPage, number: string): Piece {
+  const word = page.layer.view.toUpperCase();
+  const sizes = [
+    [110, 1],
+    [80, 0.8],
+    [56, 0.6],
+    [36, 0.6],
+    [24, 0.6],
+  ].map(([width = 0, factor = 1]) => ({
+    size: { width, height: 22 * factor },
+    draw: (box: Box) => {
+      const down = (lines: number) => ({ x: box.left, y: box.top - 7 * factor - lines * 4.6 * factor });
+      const big = { size: 26 * factor, weight: 'bold' as const };
+      const small = { size: 9 * factor };
+      surface.text(word, down(0), big);
+      const beside = width - surface.width(word, big) - 3;
+      const right = { x: box.left + width - beside, y: down(0).y };
+      surface.text(surface.fit(number, beside, small), right, small);
+      surface.text(surface.fit(page.title, width, { size: 12 * factor, weight: 'bold' }), down(1.2), {
+        size: 12 * factor,
+        weight: 'bold',
+      });
+      surface.text(surface.fit(layerWords(page.layer, page.layerCount), width, small), down(2.2), small);
+    },
+  }));
+  return { sizes };
+}
+
+function key(surface: Surface, { layer }: BlankPage): Piece {
+  const draw = (box: Box) => {
+    drawMat(
+      surface,
+      { ...box, top: box.top - 4 },
+      { blank: layer.blank, openings: layer.windows.map((window) => window.opening) },
+    );
+    surface.text(
+      `↑ top · ${layer.view.toUpperCase()}`,
+      { x: (box.left + box.right) / 2, y: box.top - 2.6 },
+      { size: 7, align: 'centre' },
+    );
+  };
+  return { sizes: [24, 18].map((side) => ({ size: { width: side, height: side }, draw })) };
+}
+
+/** Draws a piece in the best size that finds room, and divides what is left of the space it took. */
+function placePiece(piece: Piece, spaces: Box[], room: Room, blank: Size): void {
+  for (const { size, draw } of piece.sizes) {
+    for (const [index, space] of spaces.entries()) {
+      const corner = { x: space.left, y: space.top - size.height };
+      const box = boxAt(corner, size);
+      if (size.width > widthOf(space) || size.height > heightOf(space) || !room.isFree(box)) continue;
+      room.take(grow(box, 1.5));
+      spaces.splice(index, 1, { ...space, left: box.right + 4 }, { ...space, top: box.bottom - 4, right: box.right });
+      spaces.sort((a, b) => area(b) - area(a));
+      draw(box);
+      return;
+    }
+  }
+}

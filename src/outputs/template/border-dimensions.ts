@@ -1,0 +1,156 @@
+/** Dimension lines of the borders: from an edge of the blank to every cut that faces it. */
+import type { CutLine } from '../../core/cutting/plan';
+import { boxAt, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
+import { showTogether, type Shown, type Showing } from '../../core/units';
+import { drawLabel, labelSize, smaller, type Label } from '../paper/label';
+import { PENS } from '../paper/pens';
+import { boxRound } from '../paper/room';
+import { fractions } from '../paper/type';
+import { boxOnPage } from './cut-drawing';
+import type { LabelSetting } from './cut-labels';
+import { shared, type ViewLayer, type ViewWindow } from './view-geometry';
+
+/** A border between the blank's edge and a cut, with what is written in it. */
+interface Border {
+  readonly side: Side;
+  readonly strip: Box;
+  /** The number, and under it the border of the opening where the cut does not run along that. */
+  readonly words: readonly string[];
+}
+
+const FACTORS = [1, 0.8, 0.65, 0.5] as const;
+const PLACES = [0.5, 0.38, 0.62, 0.25, 0.75, 0.14, 0.86] as const;
+
+export function drawBorders(setting: LabelSetting): void {
+  const { layer, own } = setting.part;
+  for (const window of layer.windows) {
+    for (const border of bordersOf(layer, window, setting.showing)) {
+      const seen = shared(border.strip, own);
+      if (seen) drawBorder(setting, border, seen);
+    }
+  }
+}
+
+function bordersOf(layer: ViewLayer, window: ViewWindow, showing: Showing): readonly Border[] {
+  return window.lines.flatMap((line) => {
+    const strip = stripOf(layer, line, window.cut);
+    const faces = layer.windows.every((other) => other === window || !shared(other.cut, strip));
+    return faces ? [{ side: line.side, strip, words: shownBorder(layer, window, line.side, showing) }] : [];
+  });
+}
+
+function stripOf(layer: ViewLayer, line: CutLine, cut: Box): Box {
+  if (line.side === 'left') return { ...cut, left: 0, right: cut.left };
+  if (line.side === 'right') return { ...cut, left: cut.right, right: layer.blank.width };
+  if (line.side === 'bottom') return { ...cut, bottom: 0, top: cut.bottom };
+  return { ...cut, bottom: cut.top, top: layer.blank.height };
+}
+
+/**
+ * Borders as shown add up, with the opening between them, to the blank. The first of a pair is the left one as it
+ * hangs and the top one, in either view, so that paper and screen say the same.
+ */
+function shownBorder(layer: ViewLayer, window: ViewWindow, side: Side, showing: Showing): readonly string[] {
+  const toCut = borderOf(window.cut, layer, side, showing);
+  const toOpening = borderOf(window.opening, layer, side, showing);
+  return toCut === toOpening ? [toCut] : [toCut, `opening ${toOpening}`];
+}
+
+function borderOf(cut: Box, layer: ViewLayer, side: Side, showing: Showing): string {
+  const { width, height } = layer.blank;
+  const across = [cut.left, cut.right - cut.left, width - cut.right];
+  const up = [height - cut.top, cut.top - cut.bottom, cut.bottom];
+  const upright = side === 'top' || side === 'bottom';
+  const back = layer.view === 'back';
+  const parts = upright ? up : back ? across.reverse() : across;
+  const shown = showTogether(parts, upright ? height : width, showing);
+  const first = side === 'top' || side === (back ? 'right' : 'left');
+  return mark(shown[first ? 0 : 2]);
+}
+
+function mark(shown: Shown | undefined): string {
+  if (!shown) return '';
+  return fractions(shown.rounded ? `≈ ${shown.withUnit}` : shown.withUnit);
+}
+
+/** Writes the number where both it and its line find room. */
+function drawBorder(setting: LabelSetting, border: Border, seen: Box): void {
+  const { surface, part, room } = setting;
+  const box = boxOnPage(part, seen);
+  const lines = border.words.map((words, index) =>
+    index === 0 ? { words, size: 14, weight: 'bold' as const } : { words, size: 7 },
+  );
+  const whole: Label = { turn: 0, lines };
+  const labels = FACTORS.flatMap((factor) => {
+    const label = smaller(whole, factor);
+    return [label, { ...label, turn: 90 as const }];
+  });
+  for (const label of labels) {
+    const size = labelSize(surface, label);
+    for (const place of PLACES) {
+      const line = dimensionAt(border.side, box, place);
+      const beside = numberBox(border.side, box, line, size);
+      if (!room.isFree(beside) || !room.isFree(inner(line))) continue;
+      room.take(beside);
+      drawLabel(surface, label, beside);
+      drawDimension(setting, border, line);
+      return;
+    }
+  }
+}
+
+function isAcross(side: Side): boolean {
+  return side === 'left' || side === 'right';
+}
+
+type Line = readonly [Point, Point];
+
+function dimensionAt(side: Side, box: Box, place: number): Line {
+  const x = box.left + place * (box.right - box.left);
+  const y = box.bottom + place * (box.top - box.bottom);
+  return isAcross(side)
+    ? [
+        { x: box.left, y },
+        { x: box.right, y },
+      ]
+    : [
+        { x, y: box.bottom },
+        { x, y: box.top },
+      ];
+}
+
+/** The number stands on a lying line and to the right of an upright one. */
+function numberBox(side: Side, box: Box, line: Line, size: Size): Box {
+  return isAcross(side)
+    ? boxAt({ x: (box.left + box.right - size.width) / 2, y: line[0].y + 0.4 }, size)
+    : boxAt({ x: line[0].x + 0.4, y: (box.bottom + box.top - size.height) / 2 }, size);
+}
+
+/** A dimension line without its ends, which touch the lines it measures between. */
+function inner([from, to]: Line): Box {
+  const ends = 0.8;
+  return from.y === to.y
+    ? { left: from.x + ends, right: to.x - ends, bottom: from.y - 0.2, top: from.y + 0.2 }
+    : { left: from.x - 0.2, right: from.x + 0.2, bottom: from.y + ends, top: to.y - ends };
+}
+
+/** The line, with a slanting stroke at each end that lies on this page. */
+function drawDimension({ surface, part, room }: LabelSetting, border: Border, [from, to]: Line): void {
+  surface.line(from, to, PENS.hair);
+  room.take(boxRound(from, to, 0.3));
+  const strip = boxOnPage(part, border.strip);
+  const ends = isAcross(border.side)
+    ? [from.x === strip.left, to.x === strip.right]
+    : [from.y === strip.bottom, to.y === strip.top];
+  const strokes = [from, to].filter((_, index) => ends[index]);
+  surface.lines(
+    strokes.map(
+      ({ x, y }) =>
+        [
+          { x: x - 0.9, y: y - 0.9 },
+          { x: x + 0.9, y: y + 0.9 },
+        ] as const,
+    ),
+    PENS.mark,
+  );
+}

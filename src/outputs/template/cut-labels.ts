@@ -1,0 +1,155 @@
+/** The words and numbers of the drawing: opening sizes, borders, guide settings and the blank's edges, where there is room. */
+import type { CutLine, CutStep } from '../../core/cutting/plan';
+import { heightOf, widthOf, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
+import { lengthText, type Showing } from '../../core/units';
+import { placeLabel, smaller, type Label } from '../paper/label';
+import type { Room } from '../paper/room';
+import type { Surface } from '../paper/surface';
+import { fractions } from '../paper/type';
+import { boxOnPage, type Part } from './cut-drawing';
+import { shared, type ViewWindow } from './view-geometry';
+
+export interface LabelSetting {
+  readonly surface: Surface;
+  readonly part: Part;
+  readonly room: Room;
+  readonly showing: Showing;
+}
+
+const FACTORS = [1, 0.8, 0.62, 0.48, 0.38] as const;
+const PARTS_OF_LINE = [0.5, 0.35, 0.65, 0.22, 0.78] as const;
+
+export function labelCuts(setting: LabelSetting): void {
+  const { part } = setting;
+  const steps = stepNames(part);
+  const seen = part.layer.windows.filter((window) => shared(window.cut, part.drawn));
+  for (const window of seen) labelOpening(setting, window);
+  for (const window of seen) {
+    for (const line of window.lines) labelGuide(setting, line, steps.get(line));
+  }
+  labelEdges(setting);
+}
+
+/** Each line's number in the cutting order. */
+function stepNames(part: Part): ReadonlyMap<CutLine, number> {
+  const { plan, view } = part.layer;
+  return new Map(plan.order[view].flatMap((step) => entryOf(step, part)));
+}
+
+function entryOf(step: CutStep, part: Part): [CutLine, number][] {
+  const line = part.layer.windows[step.window]?.lines[step.cut];
+  return line ? [[line, step.number]] : [];
+}
+
+/** Name, size and side of an opening, in the middle of what the page shows of it. */
+function labelOpening({ surface, part, room, showing }: LabelSetting, window: ViewWindow): void {
+  const seen = shared(window.cut, part.own);
+  if (!seen) return;
+  const box = boxOnPage(part, seen);
+  const size = `${lengthText(widthOf(window.opening), showing)} × ${lengthText(heightOf(window.opening), showing)}`;
+  const name = window.title === '' ? window.name : `${window.name}  ${window.title}`;
+  const fitting = surface.fit(name, Math.max(widthOf(box) - 14, 12), { size: 10, weight: 'bold' });
+  const whole: Label = {
+    turn: 0,
+    lines: [
+      { words: fitting, size: 10, weight: 'bold' },
+      { words: fractions(size), size: 20, weight: 'bold' },
+      { words: `opening of layer ${part.layer.plan.number} · ${part.layer.view.toUpperCase()}`, size: 8 },
+    ],
+  };
+  const least: Label = { turn: 0, lines: [{ words: window.name, size: 10, weight: 'bold' }] };
+  const labels = [
+    ...FACTORS.map((factor) => smaller(whole, factor)),
+    ...turned(FACTORS.map((factor) => smaller(whole, factor))),
+    least,
+  ];
+  placeLabel(surface, room, labels, () => middlesIn(box));
+}
+
+function turned(labels: readonly Label[]): readonly Label[] {
+  return labels.map((label) => ({ ...label, turn: 90 }));
+}
+
+/** The middle of a box first, then places round it. */
+function middlesIn(box: Box): readonly Point[] {
+  const parts = [0.5, 0.62, 0.38, 0.75, 0.25];
+  return parts.flatMap((up) =>
+    parts.map((across) => ({ x: box.left + across * widthOf(box), y: box.bottom + up * heightOf(box) })),
+  );
+}
+
+/** Along the waste's side of a cut: which cut it is, which way it goes, and the guide setting. */
+function labelGuide({ surface, part, room, showing }: LabelSetting, line: CutLine, step: number | undefined): void {
+  const upright = line.side === 'left' || line.side === 'right';
+  const onwards = upright ? line.end.y > line.start.y : line.end.x > line.start.x;
+  const setting = fractions(lengthText(line.guideSetting, showing));
+  const words = `${onwards ? '' : '← '}${step === undefined ? '' : `cut ${step}  `}guide ${setting}${onwards ? ' →' : ''}`;
+  const label: Label = { turn: upright ? 90 : 0, lines: [{ words, size: 9 }] };
+  const bare: Label = { turn: label.turn, lines: [{ words: setting, size: 8 }] };
+  const along = ownStretch(line, part);
+  if (!along) return;
+  placeLabel(surface, room, [label, smaller(label, 0.75), smaller(label, 0.6), bare, smaller(bare, 0.7)], (size) =>
+    PARTS_OF_LINE.map((at) => besideLine(part, line, along[0] + at * (along[1] - along[0]), size)),
+  );
+}
+
+/** The stretch of a line in the page's own part, in the blank's coordinates along it. */
+function ownStretch(line: CutLine, part: Part): readonly [number, number] | undefined {
+  const { own } = part;
+  const upright = line.side === 'left' || line.side === 'right';
+  const across = upright ? line.start.x : line.start.y;
+  if (across < (upright ? own.left : own.bottom) || across > (upright ? own.right : own.top)) return undefined;
+  const [a, b] = upright ? [line.start.y, line.end.y] : [line.start.x, line.end.x];
+  const from = Math.max(Math.min(a, b), upright ? own.bottom : own.left);
+  const to = Math.min(Math.max(a, b), upright ? own.top : own.right);
+  return to > from ? [from, to] : undefined;
+}
+
+const INWARD: Readonly<Record<Side, Point>> = {
+  left: { x: 1, y: 0 },
+  right: { x: -1, y: 0 },
+  bottom: { x: 0, y: 1 },
+  top: { x: 0, y: -1 },
+};
+
+/** The middle of a label of this size just inside the opening, beside a place along the line. */
+function besideLine(part: Part, line: CutLine, along: number, size: Size): Point {
+  const inward = INWARD[line.side];
+  const upright = inward.y === 0;
+  const away = 0.9 + (upright ? size.width : size.height) / 2;
+  const x = upright ? line.start.x + inward.x * away : along;
+  const y = upright ? along : line.start.y + inward.y * away;
+  return { x: x + part.offset.x, y: y + part.offset.y };
+}
+
+/** Names of the blank's edges, just inside them; on the back, left and right are told as they hang too. */
+function labelEdges({ surface, part, room }: LabelSetting): void {
+  const { own, layer } = part;
+  const { width, height } = layer.blank;
+  const hangs = (side: string) => (layer.view === 'back' ? ` (${side} as it hangs)` : '');
+  const edges: readonly [boolean, Side, string][] = [
+    [own.left === 0, 'left', `left edge${hangs('right')}`],
+    [own.right === width, 'right', `right edge${hangs('left')}`],
+    [own.bottom === 0, 'bottom', 'bottom edge'],
+    [own.top === height, 'top', 'top edge'],
+  ];
+  for (const [shown, side, name] of edges) {
+    if (shown) labelEdge(surface, part, room, side, `${layer.view.toUpperCase()} · ${name}`);
+  }
+}
+
+function labelEdge(surface: Surface, part: Part, room: Room, side: Side, words: string): void {
+  const inward = INWARD[side];
+  const upright = inward.y === 0;
+  const label: Label = { turn: upright ? 90 : 0, lines: [{ words, size: 7 }] };
+  const box = boxOnPage(part, part.own);
+  placeLabel(surface, room, [label, smaller(label, 0.75)], (size) =>
+    PARTS_OF_LINE.flatMap((at) =>
+      [0.9, 12.5].map((away) => {
+        const across = upright ? box[side] + inward.x * (away + size.width / 2) : box.left + at * widthOf(box);
+        const up = upright ? box.bottom + at * heightOf(box) : box[side] + inward.y * (away + size.height / 2);
+        return { x: across, y: up };
+      }),
+    ),
+  );
+}

@@ -1,0 +1,40 @@
+/** Where a long side is divided into pages: on round measures from the origin, and clear of the cuts where possible. */
+
+/** A join should stay this far from a cut, mm, so that no corner lies in the glue. */
+const CLEAR = 10;
+
+/**
+ * Divides `length` into as few parts as `most` allows and returns where parts begin and end: 0, the joins, `length`.
+ * Joins lie on multiples of `step`, as far from the positions to avoid as they can, then as even as they can.
+ */
+export function divide(length: number, most: number, step: number, avoid: readonly number[]): readonly number[] {
+  const count = Math.max(1, Math.ceil(length / most - 1e-9));
+  const ends = [0];
+  for (let left = count - 1; left >= 1; left--) {
+    const before = ends[ends.length - 1] ?? 0;
+    ends.push(bestJoin(before, length, left, most, step, avoid));
+  }
+  ends.push(length);
+  return ends;
+}
+
+function bestJoin(
+  before: number,
+  length: number,
+  left: number,
+  most: number,
+  step: number,
+  avoid: readonly number[],
+): number {
+  const even = before + (length - before) / (left + 1);
+  const low = Math.max(length - left * most, before + step);
+  const high = Math.min(before + most, length - step);
+  let best: { at: number; clear: number; off: number } | undefined;
+  for (let index = Math.ceil(low / step - 1e-9); index * step <= high + 1e-9; index++) {
+    const at = index * step;
+    const clear = Math.min(CLEAR, ...avoid.map((position) => Math.abs(position - at)));
+    const off = Math.abs(at - even);
+    if (!best || clear > best.clear + 1e-9 || (clear > best.clear - 1e-9 && off < best.off)) best = { at, clear, off };
+  }
+  return best?.at ?? even;
+}

@@ -1,0 +1,190 @@
+/** The overview: what the mat is, which page is which, what to do, and the sizes of every opening. */
+import type { Showing } from '../../core/units';
+import { lengthText } from '../../core/units';
+import { titleOf, type OutputContext } from '../context';
+import type { PagePlan } from '../paper/document';
+import { paperWord } from '../paper/page';
+import { drawTable, filling, inLots, ROW_HEIGHT, type Column, type TableRow } from '../paper/table';
+import type { Surface } from '../paper/surface';
+import { fractions } from '../paper/type';
+import type { Box, Size } from '../../core/geometry/box';
+import { drawMat } from './mat-drawing';
+import { drawSheetFrame } from './sheet-frame';
+import { planSheet } from './sheet-plan';
+import { CAUTIONS, steps } from './steps';
+import { drawTileMap, type LayerTiles } from './tile-map';
+import type { Tiling } from './tiling';
+import type { ViewLayer } from './view-geometry';
+
+export interface OverviewSetting {
+  readonly context: OutputContext;
+  readonly paper: Size;
+  readonly layers: readonly ViewLayer[];
+  /** Undefined when each layer has one page of the blank's size. */
+  readonly tiling?: Tiling;
+  readonly maps: readonly LayerTiles[];
+  /** Pages of the cutting list, first and last. */
+  readonly listPages: readonly [number, number];
+}
+
+const DRAWING_HEIGHT = 56;
+const MAP_HEIGHT = 50;
+const STEPS_HEIGHT = 76;
+
+/** How many pages the overview takes; known before any is drawn. */
+export function overviewPageCount(context: OutputContext, paper: Size, tiled: boolean): number {
+  return sizeLots(context, paper, tiled).length;
+}
+
+export function planOverview(setting: OverviewSetting): readonly PagePlan[] {
+  const { context, paper } = setting;
+  return sizeLots(context, paper, setting.tiling !== undefined).map((rows, index) => ({
+    size: paper,
+    step: 'Drawing the overview',
+    draw: (surface, { number, count }) => {
+      const body = drawSheetFrame(surface, {
+        title: titleOf(context),
+        under: `Cutting template at full size, ${context.options.view} view · ${context.plan.layers.length === 1 ? 'one layer' : `${context.plan.layers.length} layers`}`,
+        page: `Page ${number} of ${count}`,
+        place: index === 0 ? 'overview · scale 100 %' : 'sizes, continued · scale 100 %',
+      }).body;
+      const room = { ...body, left: body.left + 2 };
+      const top = index === 0 ? drawFirst(surface, room, setting) : room.top;
+      if (rows.length > 0) drawSizes(surface, { ...room, top }, rows);
+    },
+  }));
+}
+
+function sizeLots(context: OutputContext, paper: Size, tiled: boolean): readonly (readonly TableRow[])[] {
+  const { body } = planSheet(paper);
+  const height = body.top - body.bottom;
+  const left = height - DRAWING_HEIGHT - (tiled ? MAP_HEIGHT : 0) - STEPS_HEIGHT;
+  const fits = (room: number) => Math.floor(room / ROW_HEIGHT) - 2;
+  return inLots(sizeRows(context), fits(left), fits(height));
+}
+
+function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): number {
+  const { layers, tiling, maps } = setting;
+  const drawing = { ...room, right: room.left + 62, top: room.top, bottom: room.top - DRAWING_HEIGHT + 4 };
+  const { context } = setting;
+  drawMat(
+    surface,
+    { ...drawing, bottom: drawing.bottom + 5 },
+    {
+      blank: context.plan.blank,
+      openings: context.layout.windows.map((window) => window.window),
+      names: context.layout.windows.map((window) => window.name),
+    },
+  );
+  surface.text(
+    'as it hangs, from the front',
+    { x: (drawing.left + drawing.right) / 2, y: drawing.bottom + 1 },
+    { size: 7, align: 'centre' },
+  );
+  drawFacts(surface, { ...room, left: drawing.right + 6 }, setting);
+  let top = room.top - DRAWING_HEIGHT;
+  if (tiling) {
+    const width = Math.min((room.right - room.left) / maps.length, 70);
+    maps.forEach((map, index) => {
+      const left = room.left + index * width;
+      drawTileMap(surface, { left, right: left + width - 6, top, bottom: top - MAP_HEIGHT + 3 }, map, tiling);
+    });
+    top -= MAP_HEIGHT;
+  }
+  drawSteps(surface, { ...room, top, bottom: top - STEPS_HEIGHT }, setting, layers);
+  return top - STEPS_HEIGHT;
+}
+
+/** The blank in big numbers, then layers, paper and pages. */
+function drawFacts(surface: Surface, room: Box, { context, layers, tiling, listPages }: OverviewSetting): void {
+  const { plan, showing, options } = context;
+  const size = `${lengthText(plan.blank.width, showing)} × ${lengthText(plan.blank.height, showing)}`;
+  let y = room.top - 8;
+  surface.text(
+    surface.fit(fractions(size), room.right - room.left, { size: 24, weight: 'bold' }),
+    { x: room.left, y },
+    { size: 24, weight: 'bold' },
+  );
+  y -= 5;
+  surface.text('the blank: width × height of every layer, as it hangs', { x: room.left, y }, { size: 8.5 });
+  y -= 4;
+  const lines = [
+    ...layers.map((layer) => layerFacts(layer, showing)),
+    tiling
+      ? `Printed on ${paperWord(options.paper)}, ${tiling.paper.width > tiling.paper.height ? 'landscape' : 'portrait'}${options.turnEverySecondPage ? '; every second tile head down' : ''}`
+      : `Printed on ${paperWord(options.paper)}, one page a layer`,
+    listPages[0] === listPages[1]
+      ? `Cutting list: page ${listPages[0]}`
+      : `Cutting list: pages ${listPages[0]} to ${listPages[1]}`,
+    tiling
+      ? 'Joins have small letters, windows capitals. Tile maps below show the side that is printed.'
+      : 'Lines nearer than 12 mm to the paper’s edge may be lost by the printer.',
+  ];
+  for (const line of lines) {
+    y -= surface.paragraph(line, { x: room.left, y }, room.right - room.left, { size: 8.5 }) + 0.8;
+  }
+}
+
+function layerFacts({ plan }: ViewLayer, showing: Showing): string {
+  const board = plan.board === '' ? '' : `${plan.board}, `;
+  return `Layer ${plan.number}${plan.number === 1 ? ' (top)' : ''}: ${board}${fractions(lengthText(plan.thickness, showing))} thick, ${plan.bevel.direction} bevel ${plan.bevel.angleDegrees}°`;
+}
+
+function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers: readonly ViewLayer[]): void {
+  const { context, tiling } = setting;
+  const split = room.left + (room.right - room.left) * 0.64;
+  const bevels = new Set(
+    layers.flatMap((layer) => layer.windows.flatMap((window) => window.lines.map((line) => line.bevelSide))),
+  );
+  const [bevelSide] = bevels;
+  const words = steps({
+    view: context.options.view,
+    tiled: tiling !== undefined,
+    layers: layers.length,
+    waste: context.plan.waste,
+    ...(bevels.size === 1 && bevelSide ? { bevelSide } : {}),
+  });
+  let y = room.top - 1;
+  words.forEach((step, index) => {
+    surface.text(String(index + 1), { x: room.left, y: y - 2.6 }, { size: 9, weight: 'bold' });
+    y -= surface.paragraph(step, { x: room.left + 6, y }, split - room.left - 10, { size: 8 }) + 0.9;
+  });
+  let down = room.top - 1;
+  surface.text('Take care', { x: split, y: down - 2.6 }, { size: 9, weight: 'bold' });
+  down -= 5;
+  for (const caution of CAUTIONS) {
+    down -= surface.paragraph(caution, { x: split, y: down }, room.right - split, { size: 8 }) + 1.6;
+  }
+}
+
+const SIZE_COLUMNS: readonly Column[] = [
+  { heading: 'Layer', width: 11 },
+  { heading: 'Window', width: 38 },
+  { heading: 'Opening, width × height', width: 46, style: { size: 9, weight: 'bold' } },
+  { heading: 'Left', width: 20, align: 'right' },
+  { heading: 'Top', width: 20, align: 'right' },
+  { heading: 'Right', width: 20, align: 'right' },
+  { heading: 'Bottom', width: 20, align: 'right' },
+];
+
+function drawSizes(surface: Surface, room: Box, rows: readonly TableRow[]): void {
+  const columns = filling(SIZE_COLUMNS, room.right - room.left);
+  const title = 'Openings, and their borders as it hangs, from the edges of the blank';
+  surface.text(title, { x: room.left, y: room.top - 3.4 }, { size: 9, weight: 'bold' });
+  drawTable(surface, { x: room.left, y: room.top - 4 }, columns, rows);
+}
+
+function sizeRows({ plan, showing }: OutputContext): readonly TableRow[] {
+  const text = (mm: number) => fractions(lengthText(mm, showing));
+  return plan.layers.flatMap((layer) =>
+    layer.windows.map(({ name, title, opening, borders }) => [
+      String(layer.number),
+      title === '' ? name : `${name}  ${title}`,
+      `${text(opening.right - opening.left)} × ${text(opening.top - opening.bottom)}`,
+      text(borders.left),
+      text(borders.top),
+      text(borders.right),
+      text(borders.bottom),
+    ]),
+  );
+}

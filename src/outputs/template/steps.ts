@@ -1,0 +1,46 @@
+/** What the overview tells the person at the bench: the steps, and the cautions. */
+import type { ViewName } from '../../bridge';
+
+export interface StepSetting {
+  readonly view: ViewName;
+  readonly tiled: boolean;
+  readonly layers: number;
+  readonly waste: 'right' | 'left';
+  /** Towards which side of its travel the blade leans into the board; undefined when layers differ. */
+  readonly bevelSide?: 'left' | 'right' | 'none';
+}
+
+export function steps(setting: StepSetting): readonly string[] {
+  const face = setting.view === 'back' ? 'BACK' : 'FRONT';
+  const lean = leaning(setting.bevelSide);
+  return [
+    'Print at 100 % ("actual size"), never "fit to page". Print this page first.',
+    'Measure the check bars, across and up. If one reads wrong, the right percentage is 100 × true ÷ measured: 93.75 mm for 100 mm asks for 106.67 %. Print again.',
+    ...(setting.tiled ? joining(setting.layers) : []),
+    setting.view === 'back'
+      ? 'Lay the board face down and fasten the template on its BACK, edge on edge, with tape that lifts off. The drawing is a mirror image; its words are not.'
+      : 'Lay the board face up and fasten the template on its FRONT, edge on edge, with tape that lifts off. For cutting from the back print the back view.',
+    'Prick each corner through the middle of its ring into the board, take the paper off, and join the pricks in pencil. Check with a square and measure the borders.',
+    `Cut on the ${face} from corner to corner, along the arrow, with the waste on the ${setting.waste}. ${lean} The dashed ends past a corner are the overcut that lets the bevels meet.`,
+    'Cut on scrap of the same board first: it sets depth and overcut.',
+  ];
+}
+
+function leaning(side: StepSetting['bevelSide']): string {
+  if (side === undefined) return 'Which way the blade slants is written for each cut in the cutting list.';
+  if (side === 'none') return 'The blade stands upright.';
+  return `Seen along the cut, the blade goes into the board slanting to the ${side}.`;
+}
+
+function joining(layers: number): readonly string[] {
+  const each = layers > 1 ? 'Keep the layers apart. ' : '';
+  return [
+    `${each}Trim the right and upper neighbour on its join line, lay it over the other page so that rings, letters and lines meet, and tape. Start at the origin, the lower left corner.`,
+    'Every scale counts from the origin: check with a long rule that errors do not add up.',
+  ];
+}
+
+export const CAUTIONS: readonly string[] = [
+  'Blades: a new blade cuts cleaner and with less force. Cut away from the body; keep the other hand out of its path and behind the blade. Hold the straightedge with a guard. Cover or retract the blade when it is not cutting, and put used ones in a sharps tin. The instructions of the cutter come first.',
+  'Pictures: keep blades, pencils and tape away from the picture; fit it when the mat is done. Whatever is old, valuable, flaking, or on loan is for a conservator to judge before it is matted.',
+];

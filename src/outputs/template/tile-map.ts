@@ -1,0 +1,64 @@
+/** The tile map: a layer divided into its pages, each with its page number, empty ones crossed out. */
+import type { Box } from '../../core/geometry/box';
+import { PENS } from '../paper/pens';
+import type { Surface } from '../paper/surface';
+import { drawMat } from './mat-drawing';
+import type { Tile, Tiling } from './tiling';
+import type { ViewLayer } from './view-geometry';
+
+export interface LayerTiles {
+  readonly layer: ViewLayer;
+  readonly tiles: readonly Tile[];
+  /** Page of each printed tile. */
+  readonly pages: ReadonlyMap<Tile, number>;
+}
+
+/** Below this the numbers in the map cannot be read, points. */
+const SMALLEST = 3.5;
+
+export function drawTileMap(surface: Surface, room: Box, { layer, tiles, pages }: LayerTiles, tiling: Tiling): void {
+  const map = { ...room, top: room.top - 8.5 };
+  const of = layer.plan.number;
+  const printed = [...pages.values()];
+  surface.text(
+    `Layer ${of} · ${layer.view.toUpperCase()}`,
+    { x: room.left, y: room.top - 3 },
+    { size: 9, weight: 'bold' },
+  );
+  surface.text(pagesWords(printed, tiles.length), { x: room.left, y: room.top - 6.6 }, { size: 7 });
+  const at = drawMat(surface, map, {
+    blank: layer.blank,
+    openings: layer.windows.map((window) => window.opening),
+    columns: tiling.columns,
+    rows: tiling.rows,
+  });
+  for (const tile of tiles) {
+    const low = at({ x: tile.own.left, y: tile.own.bottom });
+    const high = at({ x: tile.own.right, y: tile.own.top });
+    if (tile.empty) {
+      surface.lines(
+        [
+          [low, high],
+          [
+            { x: low.x, y: high.y },
+            { x: high.x, y: low.y },
+          ],
+        ],
+        PENS.hair,
+      );
+      continue;
+    }
+    const number = String(pages.get(tile) ?? '');
+    const size = Math.min(12, (high.y - low.y) * 1.8, ((high.x - low.x) * 3) / number.length);
+    const middle = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 - size * 0.125 };
+    if (size >= SMALLEST) surface.text(number, middle, { size, weight: 'bold', align: 'centre' });
+  }
+}
+
+function pagesWords(printed: readonly number[], tiles: number): string {
+  const first = Math.min(...printed);
+  const last = Math.max(...printed);
+  const empty = tiles - printed.length;
+  const pages = first === last ? `page ${first}` : `pages ${first} to ${last}`;
+  return empty === 0 ? pages : `${pages}; ${empty} crossed: empty, not printed`;
+}

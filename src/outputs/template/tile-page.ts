@@ -1,0 +1,86 @@
+/** One tile of a layer on its page. */
+import type { Showing } from '../../core/units';
+import type { PagePlan } from '../paper/document';
+import { Room } from '../paper/room';
+import type { Surface } from '../paper/surface';
+import { drawBorders } from './border-dimensions';
+import { drawCuts, boxOnPage, type Part } from './cut-drawing';
+import { labelCuts } from './cut-labels';
+import { drawJoins, drawRegistration, drawScales } from './registration';
+import { drawSheetFrame } from './sheet-frame';
+import { tileArea } from './sheet-plan';
+import { drawnBox, OVERLAP, type Join, type Tile, type Tiling } from './tiling';
+import type { ViewLayer } from './view-geometry';
+
+export interface TilePage {
+  readonly title: string;
+  readonly layer: ViewLayer;
+  readonly layerCount: number;
+  readonly tiling: Tiling;
+  readonly tile: Tile;
+  readonly joins: readonly Join[];
+  readonly showing: Showing;
+  readonly turned: boolean;
+}
+
+export function planTilePage(page: TilePage): PagePlan {
+  const { tile, tiling, layer } = page;
+  return {
+    size: tiling.paper,
+    turned: page.turned,
+    step: `Drawing layer ${layer.plan.number}, row ${tile.row + 1}, column ${tile.column + 1}`,
+    draw: (surface, { number, count }) => drawTile(surface, page, `Page ${number} of ${count}`),
+  };
+}
+
+function drawTile(surface: Surface, page: TilePage, number: string): void {
+  const { tile, tiling, layer, showing } = page;
+  drawSheetFrame(
+    surface,
+    {
+      view: layer.view,
+      title: page.title,
+      under: layerWords(layer, page.layerCount),
+      page: number,
+      place: `${tilePlace(tile, tiling)} · scale 100 %`,
+    },
+    {
+      blank: layer.blank,
+      openings: layer.windows.map((window) => window.opening),
+      marked: tile.own,
+      columns: tiling.columns,
+      rows: tiling.rows,
+    },
+  );
+  const part = partOf(page);
+  const room = new Room(boxOnPage(part, tile.own));
+  drawCuts(surface, part, room);
+  drawJoins(surface, part, room, tile, page.joins);
+  drawScales(surface, part, showing);
+  drawRegistration(surface, part, room, showing);
+  const setting = { surface, part, room, showing };
+  drawBorders(setting);
+  labelCuts(setting);
+}
+
+function partOf({ layer, tile, tiling }: TilePage): Part {
+  const area = tileArea(tiling.paper);
+  return {
+    layer,
+    own: tile.own,
+    drawn: drawnBox(tile.own),
+    offset: { x: area.left + OVERLAP - tile.own.left, y: area.bottom + OVERLAP - tile.own.bottom },
+  };
+}
+
+/** Which layer, of which board, and how it is looked at. */
+export function layerWords(layer: ViewLayer, count: number): string {
+  const board = layer.plan.board === '' ? '' : ` · ${layer.plan.board}`;
+  const seen = layer.view === 'back' ? 'seen from the back, as it lies face down' : 'seen from the front, as it hangs';
+  return `Layer ${layer.plan.number} of ${count}${board} · ${seen}`;
+}
+
+function tilePlace(tile: Tile, { columns, rows }: Tiling): string {
+  if (columns.length === 2 && rows.length === 2) return 'one tile';
+  return `column ${tile.column + 1} of ${columns.length - 1}, row ${tile.row + 1} of ${rows.length - 1}`;
+}

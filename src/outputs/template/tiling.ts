@@ -1,0 +1,138 @@
+/** Tiling: how a blank is divided over pages of a paper, which tiles hold nothing, and how neighbours join. */
+import type { Box, Point, Size } from '../../core/geometry/box';
+import { MM_PER_INCH, type Unit } from '../../core/units';
+import { paperSize, type TilePaper } from '../paper/page';
+import { tileArea } from './sheet-plan';
+import { divide } from './joins';
+import { clipLine, shared, type ViewLayer } from './view-geometry';
+
+/** Neighbouring pages both draw the strip this far to either side of their join, mm: 10 mm together. */
+export const OVERLAP = 5;
+
+/** How one size of paper covers the blank. Positions are mm from the common origin, the blank's lower left corner. */
+export interface Tiling {
+  readonly paper: Size;
+  /** Where columns begin and end, from the left. */
+  readonly columns: readonly number[];
+  /** Where rows begin and end, from the bottom. */
+  readonly rows: readonly number[];
+}
+
+export interface Tile {
+  /** From 0, counted from the left and from the top, as pages are read. */
+  readonly column: number;
+  readonly row: number;
+  /** The part of the blank that this page is trimmed to. */
+  readonly own: Box;
+  /** No cut, no corner and no edge of the blank lies in it. */
+  readonly empty: boolean;
+}
+
+/** The common edge of two printed tiles. */
+export interface Join {
+  readonly letter: string;
+  /** `across`: neighbours side by side, the join runs upward. `up`: one above the other. */
+  readonly axis: 'across' | 'up';
+  /** The tiles left and right, or below and above. */
+  readonly tiles: readonly [Tile, Tile];
+  /** Where its mark lies. */
+  readonly at: Point;
+}
+
+/** The way round that takes fewer printed pages; upright where both take as many. */
+export function chooseTiling(layers: readonly ViewLayer[], blank: Size, paper: TilePaper, unit: Unit): Tiling {
+  const upright = tilingOn(paperSize(paper, 'portrait'), layers, blank, unit);
+  const lying = tilingOn(paperSize(paper, 'landscape'), layers, blank, unit);
+  return pageCount(lying, layers) < pageCount(upright, layers) ? lying : upright;
+}
+
+function tilingOn(paper: Size, layers: readonly ViewLayer[], blank: Size, unit: Unit): Tiling {
+  const area = tileArea(paper);
+  const step = unit === 'in' ? MM_PER_INCH / 4 : 5;
+  const cuts = layers.flatMap((layer) => layer.windows.map((window) => window.cut));
+  const most = { across: area.right - area.left - 2 * OVERLAP, up: area.top - area.bottom - 2 * OVERLAP };
+  return {
+    paper,
+    columns: divide(
+      blank.width,
+      most.across,
+      step,
+      cuts.flatMap((cut) => [cut.left, cut.right]),
+    ),
+    rows: divide(
+      blank.height,
+      most.up,
+      step,
+      cuts.flatMap((cut) => [cut.bottom, cut.top]),
+    ),
+  };
+}
+
+function pageCount(tiling: Tiling, layers: readonly ViewLayer[]): number {
+  return layers.reduce((sum, layer) => sum + tilesOf(tiling, layer).filter((tile) => !tile.empty).length, 0);
+}
+
+/** All tiles of a layer, row after row from the top left. */
+export function tilesOf(tiling: Tiling, layer: ViewLayer): readonly Tile[] {
+  const { columns, rows } = tiling;
+  const tiles: Tile[] = [];
+  for (let row = 0; row < rows.length - 1; row++) {
+    for (let column = 0; column < columns.length - 1; column++) {
+      const own = {
+        left: columns[column] ?? 0,
+        right: columns[column + 1] ?? 0,
+        bottom: rows[rows.length - 2 - row] ?? 0,
+        top: rows[rows.length - 1 - row] ?? 0,
+      };
+      const atEdge = column === 0 || row === 0 || column === columns.length - 2 || row === rows.length - 2;
+      tiles.push({ column, row, own, empty: !atEdge && !holdsCut(own, layer) });
+    }
+  }
+  return tiles;
+}
+
+function holdsCut(own: Box, layer: ViewLayer): boolean {
+  return layer.windows.some((window) => window.lines.some((line) => clipLine(line.bladeStart, line.bladeEnd, own)));
+}
+
+/** The joins between printed tiles, lettered from the top left, with their marks clear of the cuts where possible. */
+export function joinsOf(tiles: readonly Tile[], layer: ViewLayer): readonly Join[] {
+  const at = new Map(tiles.filter((tile) => !tile.empty).map((tile) => [`${tile.column} ${tile.row}`, tile]));
+  const joins: Join[] = [];
+  for (const tile of at.values()) {
+    const right = at.get(`${tile.column + 1} ${tile.row}`);
+    const below = at.get(`${tile.column} ${tile.row + 1}`);
+    if (right) joins.push(joinBetween(letters(joins.length), 'across', tile, right, layer));
+    if (below) joins.push(joinBetween(letters(joins.length), 'up', below, tile, layer));
+  }
+  return joins;
+}
+
+function joinBetween(letter: string, axis: Join['axis'], first: Tile, second: Tile, layer: ViewLayer): Join {
+  const parts = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.45, 0.55, 0.35, 0.65];
+  const spots = parts.map((part) =>
+    axis === 'across'
+      ? { x: first.own.right, y: first.own.bottom + part * (first.own.top - first.own.bottom) }
+      : { x: first.own.left + part * (first.own.right - first.own.left), y: first.own.top },
+  );
+  const free = spots.find((spot) => !layer.windows.some((window) => window.lines.some((line) => near(spot, line))));
+  return { letter, axis, tiles: [first, second], at: free ?? spots[0] ?? { x: 0, y: 0 } };
+}
+
+function near(spot: Point, line: { readonly start: Point; readonly end: Point }): boolean {
+  const around = { left: spot.x - 6, right: spot.x + 6, bottom: spot.y - 6, top: spot.y + 6 };
+  return clipLine(line.start, line.end, around) !== undefined;
+}
+
+/** Small letters, so that a join is never taken for a window; without those that look like figures. */
+const LETTERS = 'abcdefghjkmnpqrstuvwxyz';
+
+function letters(index: number): string {
+  const last = LETTERS[index % LETTERS.length] ?? '';
+  return index < LETTERS.length ? last : letters(Math.floor(index / LETTERS.length) - 1) + last;
+}
+
+/** What a page draws: its own part with the overlap around it. */
+export function drawnBox(own: Box): Box {
+  return { left: own.left - OVERLAP, bottom: own.bottom - OVERLAP, right: own.right + OVERLAP, top: own.top + OVERLAP };
+}
