@@ -1,5 +1,5 @@
 /** The cutting list on paper: each layer's cuts in their order, with guide settings and coordinates. */
-import type { CutStep, LayerPlan } from '../../core/cutting/plan';
+import type { CutLine, CutStep, LayerPlan } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
 import { decimalText, lengthText, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
@@ -13,7 +13,8 @@ import { planSheet } from '../template/sheet-plan';
 import { layerWords } from '../template/tile-page';
 import { viewLayer } from '../template/view-geometry';
 
-const INTRODUCTION = 24;
+/** Room for the heading and the rule in words, mm. */
+const INTRODUCTION = 29;
 
 interface ListPage {
   readonly layer: LayerPlan;
@@ -67,25 +68,34 @@ function drawListPage(surface: Surface, context: OutputContext, { layer, rows }:
 }
 
 function introduction({ plan, options }: OutputContext, layer: LayerPlan, showing: Showing): string {
-  return `${plan.orderRule} Coordinates in ${showing.unit} from the lower left corner of the ${options.view} view, x to the right, y up, from the corner where the cut starts to the corner where it ends. Bevel ${layer.bevel.angleDegrees}° from upright, ${layer.bevel.direction}. The guide setting is the distance from the edge of the blank on the cut's own side; it stays until the next number in bold.`;
+  const { bevel } = layer;
+  return [
+    plan.orderRule,
+    `x and y in ${UNIT_WORDS[showing.unit]} from the lower left corner of the ${options.view} view, from the corner where the cut starts to the one where it ends.`,
+    `The guide setting is the distance from the blank's edge on the cut's own side, and stays until the next one.`,
+    `Bevel ${bevel.angleDegrees}° from upright, ${bevel.direction}; left and right as seen along the cut.`,
+  ].join(' ');
 }
 
 function listColumns(showing: Showing): readonly Column[] {
-  const number = { size: 9, tabular: true };
+  const number = { size: 8, tabular: true };
+  const words = { size: 8 };
   const { unit } = showing;
   return [
     { heading: '', width: 9, style: { size: 10, weight: 'bold' } },
     { heading: 'Guide setting', width: 27, style: { size: 12, weight: 'bold' } },
-    { heading: 'Window, cut', width: 26 },
-    { heading: `from x, ${unit}`, width: 18, align: 'right', style: number },
-    { heading: 'y', width: 17, align: 'right', style: number },
-    { heading: 'to x', width: 17, align: 'right', style: number },
-    { heading: 'y', width: 17, align: 'right', style: number },
-    { heading: 'Slopes to', width: 22 },
-    { heading: 'Overcut', width: 19, align: 'right' },
-    { heading: 'Mind', width: 38 },
+    { heading: 'Window, cut', width: 21 },
+    { heading: `from x, ${unit}`, width: 17, align: 'right', style: number },
+    { heading: 'y', width: 16, align: 'right', style: number },
+    { heading: 'to x', width: 16, align: 'right', style: number },
+    { heading: 'y', width: 16, align: 'right', style: number },
+    { heading: 'Bevel to', width: 19, style: words },
+    { heading: 'Overcut', width: 13, align: 'right', style: words },
+    { heading: 'Mind', width: 38, style: words },
   ];
 }
+
+const UNIT_WORDS: Readonly<Record<Showing['unit'], string>> = { in: 'inches', mm: 'millimetres', cm: 'centimetres' };
 
 /** Decimals that tell a hundredth of a millimetre apart. */
 const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 };
@@ -103,19 +113,21 @@ function listRows(layer: LayerPlan, { options, showing }: OutputContext): readon
         `${layer.windows[step.window]?.name ?? ''} ${line.side}`,
         ...number(line.start),
         ...number(line.end),
-        `${line.slopesTo} (${line.bevelSide})`,
+        bevelWords(line),
         fractions(lengthText(line.overcut, showing)),
-        reminders(step, layer),
+        reminders(step),
       ],
     ];
   });
 }
 
-function reminders(step: CutStep, layer: LayerPlan): string {
-  return [
-    ...(step.turnBoard ? ['turn the board'] : []),
-    ...(step.dropsOut ? [`${layer.windows[step.window]?.name ?? ''} drops out`] : []),
-  ].join('; ');
+/** Seen in the direction of travel, and in words of the mat. */
+function bevelWords({ bevelSide, slopesTo }: CutLine): string {
+  return slopesTo === 'none' ? 'upright' : `${bevelSide}, ${slopesTo}`;
+}
+
+function reminders({ turnBoard, dropsOut }: CutStep): string {
+  return [...(turnBoard ? ['turn board'] : []), ...(dropsOut ? ['drops out'] : [])].join(' · ');
 }
 
 /** A stronger line above each row at which the guide is moved. */

@@ -15,7 +15,12 @@ export class Room {
     const { within } = this;
     const inside =
       box.left >= within.left && box.right <= within.right && box.bottom >= within.bottom && box.top <= within.top;
-    return inside && !this.taken.some((other) => overlaps(box, other));
+    return inside && this.isClear(box);
+  }
+
+  /** True when a box touches nothing, wherever it lies. */
+  isClear(box: Box): boolean {
+    return !this.taken.some((other) => overlaps(box, other));
   }
 
   /** Takes the first of the boxes that is free; undefined when none is. */

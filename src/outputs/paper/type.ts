@@ -19,7 +19,8 @@ export const CAP_HEIGHT = 1490 / 2048;
 /** Stands where a character has no glyph, so that nothing is lost unseen. */
 export const NEUTRAL_MARK = '□';
 
-const LONGEST_TEXT = 400;
+/** Graphemes; far more than any line holds, and little enough to measure at once. */
+const LONGEST_TEXT = 2000;
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** Gives the fractions of a shown length their fraction slash, with which the font sets them true. */
@@ -33,11 +34,11 @@ export function fractions(length: string): string {
  */
 export function printable(text: string, hasGlyph: (codePoint: number) => boolean): string {
   if (text.length <= LONGEST_TEXT && /^[\x20-\x7e]*$/.test(text)) return text;
-  // Control and format characters have no shape of their own; line ends and tabs are spaces on one line.
+  // Line ends and tabs are spaces on one line; other control characters have no shape of their own.
   const oneLine = text
     .slice(0, LONGEST_TEXT * 4)
     .normalize('NFC')
-    .replace(/\s+/gu, ' ')
+    .replace(/[\t-\r\u2028\u2029]+/gu, ' ')
     .replace(/\p{Cc}/gu, '');
   const all = Array.from(graphemes.segment(oneLine), ({ segment }) => drawn(segment, hasGlyph));
   return all.length > LONGEST_TEXT ? `${all.slice(0, LONGEST_TEXT).join('')}…` : all.join('');

@@ -9,7 +9,7 @@ import type { Surface } from '../paper/surface';
 import { drawBorders } from './border-dimensions';
 import { BAR_HEIGHT, BAR_LENGTHS, barRoom, drawCheckBar } from './check-bar';
 import { drawCuts, type Part } from './cut-drawing';
-import { labelCuts } from './cut-labels';
+import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
 import { drawMat } from './mat-drawing';
 import { layerWords } from './tile-page';
 import type { ViewLayer } from './view-geometry';
@@ -37,10 +37,13 @@ function drawBlank(surface: Surface, page: BlankPage, number: string): void {
   drawCuts(surface, part, room);
   drawEdge(surface, sheet, layer);
   const spaces = freeSpaces(layer);
-  for (const piece of furniture(surface, page, number)) placePiece(piece, spaces, room, layer.blank);
   const setting = { surface, part, room, showing };
+  if (!placePiece(identity(surface, page, number), spaces, room)) drawSide(surface, layer);
   drawBorders(setting);
-  labelCuts(setting);
+  labelOpenings(setting);
+  for (const piece of [...bars(surface), key(surface, page)]) placePiece(piece, spaces, room);
+  labelGuides(setting);
+  labelEdges(setting);
 }
 
 /** Hatching along the edges of the back, like the border of a tile's page. */
@@ -106,18 +109,20 @@ interface Piece {
   readonly sizes: readonly { readonly size: Size; readonly draw: (corner: Box) => void }[];
 }
 
-function furniture(surface: Surface, page: BlankPage, number: string): readonly Piece[] {
-  return [
-    identity(surface, page, number),
-    ...(['across', 'up'] as const).map((way) => ({
-      sizes: BAR_LENGTHS.map((length) => {
-        const long = barRoom(length);
-        const size = way === 'across' ? { width: long, height: BAR_HEIGHT } : { width: BAR_HEIGHT, height: long };
-        return { size, draw: (box: Box) => drawCheckBar(surface, { x: box.left, y: box.bottom }, way, length) };
-      }),
-    })),
-    key(surface, page),
-  ];
+/** A blank too small for anything else still says which side it is. */
+function drawSide(surface: Surface, { blank, view }: ViewLayer): void {
+  const middle = { x: blank.width / 2, y: blank.height / 2 };
+  surface.text(view.toUpperCase(), middle, { size: 8, weight: 'bold', align: 'centre' });
+}
+
+function bars(surface: Surface): readonly Piece[] {
+  return (['across', 'up'] as const).map((way) => ({
+    sizes: BAR_LENGTHS.map((length) => {
+      const long = barRoom(length);
+      const size = way === 'across' ? { width: long, height: BAR_HEIGHT } : { width: BAR_HEIGHT, height: long };
+      return { size, draw: (box: Box) => drawCheckBar(surface, { x: box.left, y: box.bottom }, way, length) };
+    }),
+  }));
 }
 
 /** Side, title, layer and page. */
@@ -162,21 +167,41 @@ function key(surface: Surface, { layer }: BlankPage): Piece {
       { size: 7, align: 'centre' },
     );
   };
-  return { sizes: [24, 18].map((side) => ({ size: { width: side, height: side }, draw })) };
+  return { sizes: [24, 18, 14].map((side) => ({ size: { width: side, height: side }, draw })) };
 }
 
-/** Draws a piece in the best size that finds room, and divides what is left of the space it took. */
-function placePiece(piece: Piece, spaces: Box[], room: Room, blank: Size): void {
+/**
+ * Draws a piece in the best size that finds room, in a corner of a free space, and divides what is left of that
+ * space. False when there is no room for it.
+ */
+function placePiece(piece: Piece, spaces: Box[], room: Room): boolean {
   for (const { size, draw } of piece.sizes) {
     for (const [index, space] of spaces.entries()) {
-      const corner = { x: space.left, y: space.top - size.height };
-      const box = boxAt(corner, size);
-      if (size.width > widthOf(space) || size.height > heightOf(space) || !room.isFree(box)) continue;
-      room.take(grow(box, 1.5));
-      spaces.splice(index, 1, { ...space, left: box.right + 4 }, { ...space, top: box.bottom - 4, right: box.right });
+      if (size.width > widthOf(space) || size.height > heightOf(space)) continue;
+      const found = room.takeFirst(inCorners(size, space).map((box) => ({ box })));
+      if (!found) continue;
+      spaces.splice(index, 1, ...restOf(space, found.box));
       spaces.sort((a, b) => area(b) - area(a));
-      draw(box);
-      return;
+      draw(found.box);
+      return true;
     }
   }
+  return false;
+}
+
+function inCorners(size: Size, space: Box): readonly Box[] {
+  return [space.top - size.height, space.bottom].flatMap((y) =>
+    [space.left, space.right - size.width].map((x) => boxAt({ x, y }, size)),
+  );
+}
+
+/** What is left of a space beside and above or below a piece in one of its corners. */
+function restOf(space: Box, piece: Box): readonly Box[] {
+  const apart = 4;
+  const beside =
+    piece.left === space.left ? { ...space, left: piece.right + apart } : { ...space, right: piece.left - apart };
+  const along = { ...space, left: piece.left, right: piece.right };
+  const rest =
+    piece.top === space.top ? { ...along, top: piece.bottom - apart } : { ...along, bottom: piece.top + apart };
+  return [beside, rest];
 }

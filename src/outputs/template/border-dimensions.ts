@@ -90,7 +90,7 @@ function drawBorder(setting: LabelSetting, border: Border, seen: Box): void {
     for (const place of PLACES) {
       const line = dimensionAt(border.side, box, place);
       const beside = numberBox(border.side, box, line, size);
-      if (!room.isFree(beside) || !room.isFree(inner(line))) continue;
+      if (!room.isFree(beside) || !room.isClear(inner(line))) continue;
       room.take(beside);
       drawLabel(surface, label, beside);
       drawDimension(setting, border, line);

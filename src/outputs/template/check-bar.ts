@@ -26,7 +26,7 @@ export function barRoom(length: BarLength): number {
 }
 
 const MM_LINE = 5;
-const INCH_LINE = 4;
+const INCH_LINE = 4.1;
 const NUMBER = { size: 6 };
 
 /** Draws a bar from the lower left corner of its room. */
@@ -48,10 +48,10 @@ export function drawCheckBar(surface: Surface, corner: Point, way: 'across' | 'u
     [...mmTicks(length.mm), ...inchTicks(length.inches)].map(([along, a, b]) => [at(along, a), at(along, b)] as const),
     PENS.mark,
   );
-  surface.text('0', at(0, 7.3), { ...NUMBER, turn });
-  surface.text(`${length.mm} mm`, at(length.mm, 7.3), { ...NUMBER, turn, align: 'right' });
-  surface.text('0', at(0, 0.4), { ...NUMBER, turn });
-  surface.text(`${length.inches} in`, at(inches, 0.4), { ...NUMBER, turn, align: 'right' });
+  surface.text('0', at(0, 7.4), { ...NUMBER, turn });
+  surface.text(`${length.mm} mm`, at(length.mm, 7.4), { ...NUMBER, turn, align: 'right' });
+  surface.text('0', at(0, 0.1), { ...NUMBER, turn });
+  surface.text(`${length.inches} in`, at(inches, 0.1), { ...NUMBER, turn, align: 'right' });
 }
 
 type Tick = readonly [along: number, from: number, to: number];
@@ -72,6 +72,6 @@ function inchTicks(length: number): readonly Tick[] {
   const parts = 4;
   return Array.from({ length: length * parts + 1 }, (_, index) => {
     const along = (index / parts) * MM_PER_INCH;
-    return [along, INCH_LINE, INCH_LINE - (index % parts === 0 ? 2 : index % 2 === 0 ? 1.4 : 0.9)] as const;
+    return [along, INCH_LINE, INCH_LINE - (index % parts === 0 ? 1.8 : index % 2 === 0 ? 1.4 : 0.9)] as const;
   });
 }

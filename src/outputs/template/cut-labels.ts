@@ -19,15 +19,16 @@ export interface LabelSetting {
 const FACTORS = [1, 0.8, 0.62, 0.48, 0.38] as const;
 const PARTS_OF_LINE = [0.5, 0.35, 0.65, 0.22, 0.78] as const;
 
-export function labelCuts(setting: LabelSetting): void {
+export function labelOpenings(setting: LabelSetting): void {
+  for (const window of setting.part.layer.windows) labelOpening(setting, window);
+}
+
+export function labelGuides(setting: LabelSetting): void {
   const { part } = setting;
   const steps = stepNames(part);
-  const seen = part.layer.windows.filter((window) => shared(window.cut, part.drawn));
-  for (const window of seen) labelOpening(setting, window);
-  for (const window of seen) {
+  for (const window of part.layer.windows) {
     for (const line of window.lines) labelGuide(setting, line, steps.get(line));
   }
-  labelEdges(setting);
 }
 
 /** Each line's number in the cutting order. */
@@ -83,7 +84,7 @@ function labelGuide({ surface, part, room, showing }: LabelSetting, line: CutLin
   const upright = line.side === 'left' || line.side === 'right';
   const onwards = upright ? line.end.y > line.start.y : line.end.x > line.start.x;
   const setting = fractions(lengthText(line.guideSetting, showing));
-  const words = `${onwards ? '' : '← '}${step === undefined ? '' : `cut ${step}  `}guide ${setting}${onwards ? ' →' : ''}`;
+  const words = `${onwards ? '' : '← '}${step === undefined ? '' : `cut ${step} · `}guide ${setting}${onwards ? ' →' : ''}`;
   const label: Label = { turn: upright ? 90 : 0, lines: [{ words, size: 9 }] };
   const bare: Label = { turn: label.turn, lines: [{ words: setting, size: 8 }] };
   const along = ownStretch(line, part);
@@ -123,7 +124,7 @@ function besideLine(part: Part, line: CutLine, along: number, size: Size): Point
 }
 
 /** Names of the blank's edges, just inside them; on the back, left and right are told as they hang too. */
-function labelEdges({ surface, part, room }: LabelSetting): void {
+export function labelEdges({ surface, part, room }: LabelSetting): void {
   const { own, layer } = part;
   const { width, height } = layer.blank;
   const hangs = (side: string) => (layer.view === 'back' ? ` (${side} as it hangs)` : '');

@@ -27,18 +27,18 @@ export interface OverviewSetting {
   readonly listPages: readonly [number, number];
 }
 
-const DRAWING_HEIGHT = 56;
-const MAP_HEIGHT = 50;
-const STEPS_HEIGHT = 76;
+const DRAWING_HEIGHT = 50;
+/** Enough for the steps on the narrowest paper. */
+const STEPS_HEIGHT = 88;
 
 /** How many pages the overview takes; known before any is drawn. */
-export function overviewPageCount(context: OutputContext, paper: Size, tiled: boolean): number {
-  return sizeLots(context, paper, tiled).length;
+export function overviewPageCount(context: OutputContext, paper: Size, tiling?: Tiling): number {
+  return sizeLots(context, paper, tiling).length;
 }
 
 export function planOverview(setting: OverviewSetting): readonly PagePlan[] {
   const { context, paper } = setting;
-  return sizeLots(context, paper, setting.tiling !== undefined).map((rows, index) => ({
+  return sizeLots(context, paper, setting.tiling).map((rows, index) => ({
     size: paper,
     step: 'Drawing the overview',
     draw: (surface, { number, count }) => {
@@ -55,10 +55,20 @@ export function planOverview(setting: OverviewSetting): readonly PagePlan[] {
   }));
 }
 
-function sizeLots(context: OutputContext, paper: Size, tiled: boolean): readonly (readonly TableRow[])[] {
+/** True when the blank takes more than one page. */
+function joined(tiling: Tiling | undefined): boolean {
+  return tiling !== undefined && tiling.columns.length + tiling.rows.length > 4;
+}
+
+/** More rows of tiles need a taller map for their page numbers to be read. */
+function mapHeight({ rows }: Tiling): number {
+  return Math.min(66, Math.max(46, rows.length * 7.5));
+}
+
+function sizeLots(context: OutputContext, paper: Size, tiling: Tiling | undefined): readonly (readonly TableRow[])[] {
   const { body } = planSheet(paper);
   const height = body.top - body.bottom;
-  const left = height - DRAWING_HEIGHT - (tiled ? MAP_HEIGHT : 0) - STEPS_HEIGHT;
+  const left = height - DRAWING_HEIGHT - (tiling ? mapHeight(tiling) : 0) - STEPS_HEIGHT;
   const fits = (room: number) => Math.floor(room / ROW_HEIGHT) - 2;
   return inLots(sizeRows(context), fits(left), fits(height));
 }
@@ -87,12 +97,12 @@ function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): numbe
     const width = Math.min((room.right - room.left) / maps.length, 70);
     maps.forEach((map, index) => {
       const left = room.left + index * width;
-      drawTileMap(surface, { left, right: left + width - 6, top, bottom: top - MAP_HEIGHT + 3 }, map, tiling);
+      drawTileMap(surface, { left, right: left + width - 6, top, bottom: top - mapHeight(tiling) + 3 }, map, tiling);
     });
-    top -= MAP_HEIGHT;
+    top -= mapHeight(tiling);
   }
-  drawSteps(surface, { ...room, top, bottom: top - STEPS_HEIGHT }, setting, layers);
-  return top - STEPS_HEIGHT;
+  drawSteps(surface, { ...room, top: room.bottom + STEPS_HEIGHT }, setting, layers);
+  return top;
 }
 
 /** The blank in big numbers, then layers, paper and pages. */
@@ -116,9 +126,11 @@ function drawFacts(surface: Surface, room: Box, { context, layers, tiling, listP
     listPages[0] === listPages[1]
       ? `Cutting list: page ${listPages[0]}`
       : `Cutting list: pages ${listPages[0]} to ${listPages[1]}`,
-    tiling
+    joined(tiling)
       ? 'Joins have small letters, windows capitals. Tile maps below show the side that is printed.'
-      : 'Lines nearer than 12 mm to the paper’s edge may be lost by the printer.',
+      : tiling
+        ? 'The whole blank goes on one page.'
+        : 'Lines nearer than 12 mm to the paper’s edge may be lost by the printer.',
   ];
   for (const line of lines) {
     y -= surface.paragraph(line, { x: room.left, y }, room.right - room.left, { size: 8.5 }) + 0.8;
@@ -139,7 +151,7 @@ function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers
   const [bevelSide] = bevels;
   const words = steps({
     view: context.options.view,
-    tiled: tiling !== undefined,
+    tiled: joined(tiling),
     layers: layers.length,
     waste: context.plan.waste,
     ...(bevels.size === 1 && bevelSide ? { bevelSide } : {}),

@@ -75,7 +75,7 @@ function hatch(outer: Box, inner: Box, way: 'across' | 'up'): [{ x: number; y: n
 }
 
 function drawHeader(surface: Surface, box: Box, header: SheetHeader): void {
-  const base = box.top - 7;
+  const base = box.top - 7.5;
   const big = { size: 26, weight: 'bold' } as const;
   const title = { size: 12, weight: 'bold' } as const;
   const small = { size: 8.5 } as const;
@@ -93,17 +93,16 @@ function drawBars(surface: Surface, sheet: SheetPlan, besideKey: boolean): void 
   const { footer, barStrip } = sheet;
   const lying = { x: footer.left, y: footer.bottom + 5 };
   drawCheckBar(surface, lying, 'across', BAR);
-  drawCheckBar(surface, { x: barStrip.left - 1, y: barStrip.bottom }, 'up', BAR);
+  drawCheckBar(surface, { x: barStrip.left, y: barStrip.bottom }, 'up', BAR);
   const left = lying.x + barRoom(BAR) + 4;
   const right = footer.right - (besideKey ? KEY_WIDTH + 3 : 0);
-  const note = `Printed at 100 %, each bar measures ${BAR.mm} mm and ${BAR.inches} in, across and up. If not, print again at 100 × true ÷ measured %.`;
-  surface.paragraph(note, { x: left, y: lying.y + BAR_HEIGHT }, right - left, { size: 6.5 });
+  const note = `Both bars must measure ${BAR.mm} mm and ${BAR.inches} in. If not, print at 100 × true ÷ measured\u00a0%.`;
+  surface.paragraph(note, { x: left, y: lying.y + BAR_HEIGHT }, right - left, { size: 7 });
 }
 
 function drawKey(surface: Surface, footer: Box, key: MatDrawing, view: View | undefined): void {
   const room = { left: footer.right - KEY_WIDTH, right: footer.right - 13, bottom: footer.bottom, top: footer.top - 2 };
-  drawMat(surface, room, key);
-  const at = room.right + 2.5;
+  const at = drawMat(surface, room, key)({ x: key.blank.width, y: 0 }).x + 2.5;
   surface.text('↑ top', { x: at, y: room.top - 2.5 }, { size: 7 });
   if (view) surface.text(view.toUpperCase(), { x: at, y: room.bottom + 1 }, { size: 7, weight: 'bold' });
 }

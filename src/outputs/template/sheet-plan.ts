@@ -5,10 +5,10 @@ import { safeBox } from '../paper/page';
 /** Width of the border's band and the air inside it, mm. */
 export const BAND = 1.6;
 const AIR = 1.4;
-export const HEADER = 14;
+export const HEADER = 14.5;
 export const FOOTER = 19;
 /** Strip of the upright check bar. */
-export const BAR_STRIP = 9;
+export const BAR_STRIP = 10;
 /** Room of the scales left of and below a tile, with their numbers, and of the bare scales right and above. */
 export const SCALE_ROOM = 5;
 export const BARE_SCALE_ROOM = 2.5;

@@ -14,8 +14,8 @@ export function steps(setting: StepSetting): readonly string[] {
   const face = setting.view === 'back' ? 'BACK' : 'FRONT';
   const lean = leaning(setting.bevelSide);
   return [
-    'Print at 100 % ("actual size"), never "fit to page". Print this page first.',
-    'Measure the check bars, across and up. If one reads wrong, the right percentage is 100 × true ÷ measured: 93.75 mm for 100 mm asks for 106.67 %. Print again.',
+    'Print at 100\u00a0% ("actual size"), never "fit to page". Print this page first.',
+    'Measure the check bars, across and up. If one reads wrong, the right percentage is 100 × true ÷ measured: 93.75 mm for 100 mm asks for 106.67\u00a0%. Print again.',
     ...(setting.tiled ? joining(setting.layers) : []),
     setting.view === 'back'
       ? 'Lay the board face down and fasten the template on its BACK, edge on edge, with tape that lifts off. The drawing is a mirror image; its words are not.'

@@ -53,7 +53,7 @@ function blankPages(context: OutputContext, layers: readonly ViewLayer[]): reado
 function tiledPages(context: OutputContext, layers: readonly ViewLayer[], paper: TilePaper): readonly PagePlan[] {
   const tiling = chooseTiling(layers, context.plan.blank, paper, context.showing.unit);
   const upright = paperSize(paper, 'portrait');
-  const maps = numberTiles(tiling, layers, overviewPageCount(context, upright, true));
+  const maps = numberTiles(tiling, layers, overviewPageCount(context, upright, tiling));
   const drawings = maps.flatMap((map) => drawTiles(context, tiling, map, layers.length));
   return assemble(context, layers, upright, drawings, tiling, maps);
 }
@@ -92,7 +92,7 @@ function assemble(
   maps: readonly LayerTiles[] = [],
 ): readonly PagePlan[] {
   const list = planListPages(context, paper);
-  const before = overviewPageCount(context, paper, tiling !== undefined) + drawings.length;
+  const before = overviewPageCount(context, paper, tiling) + drawings.length;
   const overview = planOverview({
     context,
     paper,

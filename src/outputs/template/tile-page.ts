@@ -5,7 +5,7 @@ import { Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
 import { drawBorders } from './border-dimensions';
 import { drawCuts, boxOnPage, type Part } from './cut-drawing';
-import { labelCuts } from './cut-labels';
+import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
 import { drawJoins, drawRegistration, drawScales } from './registration';
 import { drawSheetFrame } from './sheet-frame';
 import { tileArea } from './sheet-plan';
@@ -60,7 +60,9 @@ function drawTile(surface: Surface, page: TilePage, number: string): void {
   drawRegistration(surface, part, room, showing);
   const setting = { surface, part, room, showing };
   drawBorders(setting);
-  labelCuts(setting);
+  labelOpenings(setting);
+  labelGuides(setting);
+  labelEdges(setting);
 }
 
 function partOf({ layer, tile, tiling }: TilePage): Part {
@@ -76,7 +78,7 @@ function partOf({ layer, tile, tiling }: TilePage): Part {
 /** Which layer, of which board, and how it is looked at. */
 export function layerWords(layer: ViewLayer, count: number): string {
   const board = layer.plan.board === '' ? '' : ` · ${layer.plan.board}`;
-  const seen = layer.view === 'back' ? 'seen from the back, as it lies face down' : 'seen from the front, as it hangs';
+  const seen = layer.view === 'back' ? 'seen from the back' : 'seen from the front';
   return `Layer ${layer.plan.number} of ${count}${board} · ${seen}`;
 }
 

@@ -4,7 +4,7 @@ import { MM_PER_INCH, type Unit } from '../../core/units';
 import { paperSize, type TilePaper } from '../paper/page';
 import { tileArea } from './sheet-plan';
 import { divide } from './joins';
-import { clipLine, shared, type ViewLayer } from './view-geometry';
+import { clipLine, type ViewLayer } from './view-geometry';
 
 /** Neighbouring pages both draw the strip this far to either side of their join, mm: 10 mm together. */
 export const OVERLAP = 5;
