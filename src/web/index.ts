@@ -23,5 +23,5 @@ console.log(`Matwright is open at ${web.address} (Ctrl+C ends it).`);
 if (words.includes('--open')) openBrowser(web.address);
 
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-  process.once(signal, () => void web.close().then(() => process.exit(0)));
+  process.on(signal, () => void web.close().then(() => process.exit(0)));
 }

@@ -1,0 +1,48 @@
+/** The test of the whole program: gives each test a folder, a state of its own, and the program open on either host. */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test as base, type Page } from '@playwright/test';
+import { openDesktop, type Desktop } from '../helpers/desktop';
+import { startWebHost } from '../helpers/web';
+
+export { expect } from '@playwright/test';
+
+export interface OpenProgram {
+  readonly page: Page;
+  /** Only on the desktop: menu, dialogs and closing. */
+  readonly desktop?: Desktop;
+}
+
+interface Fixtures {
+  /** An empty folder, also the user's home, gone after the test. */
+  readonly folder: string;
+  /** Opens the program, with a job file or other words. May be called again after closing. */
+  readonly openProgram: (...words: string[]) => Promise<OpenProgram>;
+}
+
+export const test = base.extend<Fixtures>({
+  // Playwright reads a fixture's needs from its first parameter's pattern, which here is empty.
+  // eslint-disable-next-line no-empty-pattern
+  folder: async ({}, use) => {
+    const folder = await mkdtemp(join(tmpdir(), 'matwright-app-'));
+    await use(folder);
+    await rm(folder, { recursive: true, force: true });
+  },
+  openProgram: async ({ folder, page }, use, info) => {
+    const ends: (() => Promise<unknown>)[] = [];
+    const env = { XDG_STATE_HOME: join(folder, '.state'), HOME: folder };
+    await use(async (...words) => {
+      if (info.project.metadata['host'] === 'desktop') {
+        const desktop = await openDesktop({ words, env });
+        ends.push(desktop.kill);
+        return { page: desktop.page as Page, desktop };
+      }
+      const web = await startWebHost(words, env);
+      ends.push(web.stop);
+      await page.goto(web.address);
+      return { page };
+    });
+    for (const end of ends) await end();
+  },
+});
