@@ -46,7 +46,7 @@ async function answer(parts: Parts, request: IncomingMessage, response: ServerRe
 }
 
 async function route({ host, assets }: Parts, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
+  const [pathname = '/'] = (request.url ?? '/').split('?', 1);
   const call = /^\/call\/([A-Za-z]+)$/.exec(pathname)?.[1];
   if (call !== undefined) {
     if (request.method !== 'POST') return refuse(response, 405, 'A call is sent with POST.');
@@ -74,12 +74,14 @@ function listen(server: Server): Promise<string> {
 }
 
 function close(server: Server): Promise<void> {
+  // Browsers hold their connections open for a next call; each is let go once its running one has ended.
+  const sweep = setInterval(() => server.closeIdleConnections(), 50);
   const patience = setTimeout(() => server.closeAllConnections(), 2000);
   return new Promise((resolve) => {
     server.close(() => {
+      clearInterval(sweep);
       clearTimeout(patience);
       resolve();
     });
-    server.closeIdleConnections();
   });
 }

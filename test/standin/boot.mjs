@@ -36,6 +36,8 @@ process.on('message', async (/** @type {{ id: number, deed: string, given: unkno
 // The test has ended or died: nothing is left running.
 process.on('disconnect', () => void closeBrowser().finally(() => process.exit(0)));
 
-const folder = process.argv[2] ?? '.';
+// As Electron has it: the program, its folder, the words.
+process.argv.splice(1, 1);
+const folder = process.argv[1] ?? '.';
 const { main } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
 await import(pathToFileURL(join(folder, main)).href);

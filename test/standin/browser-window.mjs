@@ -93,9 +93,10 @@ class WebContents extends EventEmitter {
 
   /** @type {(route: import('playwright').Route) => Promise<void>} */
   async #navigate(route) {
+    // “No content” leaves the page as it is, which is what a prevented navigation does.
     const event = preventable({ url: route.request().url() });
     if (route.request().isNavigationRequest()) this.emit('will-navigate', event);
-    await (event.defaultPrevented ? route.abort() : route.continue());
+    await (event.defaultPrevented ? route.fulfill({ status: 204 }) : route.continue());
   }
 }
 

@@ -7,6 +7,8 @@
  */
 export function runPreload(preload) {
   const page = /** @type {any} */ (globalThis);
+  // Frames within the page get no preload.
+  if (page.top !== page) return;
   /** @type {Map<string, Set<(event: object, ...args: unknown[]) => void>>} */
   const hearers = new Map();
   const ipcRenderer = {
