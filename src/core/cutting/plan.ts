@@ -16,9 +16,9 @@ export interface CutLine {
   /** How far the blade runs past each corner. */
   readonly overcut: number;
   /** Towards which side the cut slopes as it goes into the board, seen in the direction of travel. */
-  readonly bevelSide: 'left' | 'right';
-  /** The same in words of the mat: towards the border, or towards the window's waste. */
-  readonly slopesTo: 'border' | 'window';
+  readonly bevelSide: 'left' | 'right' | 'none';
+  /** The same in words of the mat: towards the border, or towards the window's waste; `none` for a straight cut. */
+  readonly slopesTo: 'border' | 'window' | 'none';
   /** From the edge of the blank parallel to the cut, on the cut's own side in this view. */
   readonly guideSetting: number;
 }

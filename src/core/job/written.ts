@@ -131,12 +131,10 @@ const windowFields = {
     .describe('Of the window. Needed where there is no picture; in place of the overlap where there is one.'),
 };
 
-const window = z
-  .strictObject({ kind: z.literal('window'), ...windowFields })
-  .meta({
-    id: 'Window',
-    description: 'One window. In a list of items a bare text stands for a window over that picture.',
-  });
+const window = z.strictObject({ kind: z.literal('window'), ...windowFields }).meta({
+  id: 'Window',
+  description: 'One window. In a list of items a bare text stands for a window over that picture.',
+});
 
 const spread = z
   .strictObject({

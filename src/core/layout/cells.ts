@@ -1,0 +1,204 @@
+/** Turns the job's tree of windows into cells of known size: windows as leaves, lines and grids around them. */
+import { grow, heightOf, insets, shift, sizeOf, widthOf, type Box, type PerSide, type Size } from '../geometry/box';
+import type { Arrangement, GapRule, Job, Picture, SpreadItem, WindowItem } from '../job/job';
+import { assert } from '../problem';
+import type { PlacedPicture } from './layout';
+
+/** `across` runs from left to right, `up` from the top down as rows are read. */
+export type Axis = 'across' | 'up';
+export type Align = 'start' | 'centre' | 'end' | 'baseline';
+
+/** A picture behind a leaf, with boxes measured from the lower left corner of the leaf's window. */
+export interface LeafPicture extends Pick<PlacedPicture, 'index' | 'part'> {
+  readonly sheet: Box;
+  readonly image: Box;
+}
+
+/** One window. */
+export interface Leaf {
+  readonly kind: 'leaf';
+  readonly at: string;
+  readonly use: WindowItem['use'];
+  readonly title: string;
+  /** Of the opening of the bottom layer. */
+  readonly size: Size;
+  readonly picture?: LeafPicture;
+  /** Groups it stands in, outermost first. */
+  readonly groups: readonly Group[];
+  /** How the size came about, for those who follow the sum. */
+  readonly from: 'overlap' | 'written' | 'written at face' | 'spread';
+}
+
+/** A row (`across`) or a column (`up`). */
+export interface Line {
+  readonly kind: 'line';
+  readonly axis: Axis;
+  readonly cells: readonly Cell[];
+  readonly gap: GapRule;
+  readonly gapAt: string;
+  readonly align: Align;
+}
+
+export interface Grid {
+  readonly kind: 'grid';
+  readonly cells: readonly Cell[];
+  readonly columns: number;
+  readonly gap: Readonly<Record<Axis, GapRule>>;
+  readonly gapAt: Readonly<Record<Axis, string>>;
+  readonly align: Readonly<Record<Axis, Align>>;
+}
+
+export type Group = Line | Grid;
+export type Cell = Leaf | Group;
+
+const ALIGN = {
+  left: 'start',
+  top: 'start',
+  centre: 'centre',
+  right: 'end',
+  bottom: 'end',
+  baseline: 'baseline',
+} as const;
+
+/** How much smaller than its face edge an opening of the bottom layer is, per side. */
+export function bottomRun(job: Job): number {
+  const layer = job.layers.at(-1);
+  assert(layer, 'a mat has at least one layer');
+  return layer.bevel.direction === 'standard'
+    ? layer.thickness * Math.tan((layer.bevel.angleDegrees * Math.PI) / 180)
+    : 0;
+}
+
+/** The cell of an arrangement and all below it. */
+export function cellOf(item: Arrangement, job: Job, groups: readonly Group[] = []): Cell {
+  switch (item.kind) {
+    case 'window':
+      return leafOf(item, job, groups);
+    case 'spread':
+      return spreadOf(item, job, groups);
+    case 'row':
+    case 'column': {
+      const axis = item.kind === 'row' ? 'across' : 'up';
+      const shape = { kind: 'line', axis, gap: item.gap, gapAt: `${item.at}.gap`, align: ALIGN[item.align] } as const;
+      return withCells(shape, item.items, job, groups);
+    }
+    case 'grid': {
+      const shape = {
+        kind: 'grid',
+        columns: item.columns,
+        gap: { across: item.columnGap, up: item.rowGap },
+        gapAt: { across: item.columnGapAt, up: item.rowGapAt },
+        align: { across: ALIGN[item.alignColumns], up: ALIGN[item.alignRows] },
+      } as const;
+      return withCells(shape, item.items, job, groups);
+    }
+  }
+}
+
+function withCells(
+  shape: Omit<Line, 'cells'> | Omit<Grid, 'cells'>,
+  items: readonly Arrangement[],
+  job: Job,
+  groups: readonly Group[],
+): Group {
+  const cells: Cell[] = [];
+  const group = { ...shape, cells } as Group;
+  const inside = [...groups, group];
+  cells.push(...items.map((item) => cellOf(item, job, inside)));
+  return group;
+}
+
+function leafOf(item: WindowItem, job: Job, groups: readonly Group[]): Leaf {
+  const { at, use, title } = item;
+  const picture = item.picture === undefined ? undefined : job.pictures[item.picture];
+  const atFace = job.measuredAt === 'face' && bottomRun(job) > 0;
+  const written = item.size && atFace ? shrink(item.size, bottomRun(job)) : item.size;
+  const base = { kind: 'leaf', at, use, title, groups } as const;
+  if (!picture) {
+    assert(written, 'a window without a picture has a size');
+    return { ...base, size: written, from: atFace ? 'written at face' : 'written' };
+  }
+  const { window, sheet, image } = written ? centredWindow(picture, written) : overlappedWindow(picture);
+  const size = sizeOf(window);
+  const lay = (box: Box) => shift(box, { x: -window.left, y: -window.bottom });
+  return {
+    ...base,
+    size,
+    picture: { index: item.picture ?? 0, sheet: lay(sheet), image: lay(image) },
+    from: written ? (atFace ? 'written at face' : 'written') : 'overlap',
+  };
+}
+
+/** Sheet and image of a picture, the sheet's lower left corner at the origin. */
+function boxesOf(picture: Picture): { sheet: Box; image: Box; covered: Box } {
+  const sheet = { left: 0, bottom: 0, right: picture.sheet.width, top: picture.sheet.height };
+  const image = {
+    left: picture.margins.left,
+    bottom: picture.margins.bottom,
+    right: picture.margins.left + picture.image.width,
+    top: picture.margins.bottom + picture.image.height,
+  };
+  return { sheet, image, covered: picture.overlapFrom === 'image' ? image : sheet };
+}
+
+function overlappedWindow(picture: Picture): { window: Box; sheet: Box; image: Box } {
+  const boxes = boxesOf(picture);
+  return { ...boxes, window: grow(boxes.covered, negative(picture.overlap)) };
+}
+
+function centredWindow(picture: Picture, size: Size): { window: Box; sheet: Box; image: Box } {
+  const boxes = boxesOf(picture);
+  const across = (widthOf(boxes.covered) - size.width) / 2;
+  const up = (heightOf(boxes.covered) - size.height) / 2;
+  return { ...boxes, window: grow(boxes.covered, { left: -across, right: -across, top: -up, bottom: -up }) };
+}
+
+/** A row or column of windows that together show one picture. */
+function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): Line {
+  const picture = job.pictures[item.picture];
+  assert(picture, 'a spread shows a picture');
+  const { window, sheet, image } = overlappedWindow(picture);
+  const along = item.along === 'row' ? 'across' : 'up';
+  const whole = along === 'across' ? widthOf(window) : heightOf(window);
+  const hidden = item.bars === 'hide' ? item.gap : 0;
+  const shown = whole - hidden * (item.shares.length - 1);
+  const cells: Leaf[] = [];
+  const line: Line = { kind: 'line', axis: along, cells, gap: item.gap, gapAt: `${item.at}.gap`, align: 'centre' };
+  let start = 0;
+  for (const [index, share] of item.shares.entries()) {
+    const length = share * shown;
+    // The part of the whole window that this window shows, seen from the whole window's lower left corner.
+    const part =
+      along === 'across'
+        ? { left: window.left + start, right: window.left + start + length, bottom: window.bottom, top: window.top }
+        : { left: window.left, right: window.right, top: window.top - start, bottom: window.top - start - length };
+    const lay = (box: Box) => shift(box, { x: -part.left, y: -part.bottom });
+    const own = grow(part, insets(sheet, window));
+    cells.push({
+      kind: 'leaf',
+      at: item.at,
+      use: 'picture',
+      title: `${item.title} ${index + 1}/${item.shares.length}`.trim(),
+      size: sizeOf(part),
+      picture: {
+        index: item.picture,
+        // Split: each part is a sheet of its own, with as much beyond its window as the whole has beyond the outer ones.
+        sheet: lay(item.bars === 'split' ? own : sheet),
+        image: lay(image),
+        part: { index, count: item.shares.length, way: item.bars === 'hide' ? 'hidden' : 'split' },
+      },
+      groups: [...groups, line],
+      from: 'spread',
+    });
+    start += length + hidden;
+  }
+  return line;
+}
+
+function shrink(size: Size, by: number): Size {
+  return { width: size.width - 2 * by, height: size.height - 2 * by };
+}
+
+function negative(sides: PerSide): PerSide {
+  return { left: -sides.left, top: -sides.top, right: -sides.right, bottom: -sides.bottom };
+}

@@ -1,0 +1,170 @@
+/** How each size of a layout was reached, as sums in words that can be followed with a pencil. */
+import { heightOf, SIDES, widthOf, type PerSide } from '../geometry/box';
+import type { Job } from '../job/job';
+import { lengthText, showingOf } from '../units';
+import type { Leaf } from './cells';
+import type { Derivation, Layout } from './layout';
+
+type Bare = Omit<Layout, 'derivations' | 'problems'>;
+type Show = (mm: number) => string;
+
+/** Frame, borders, layers, windows and gaps, in that order. */
+export function derivationsOf(job: Job, layout: Bare, leaves: readonly Leaf[]): Derivation[] {
+  const show: Show = (mm) => lengthText(mm, showingOf(job));
+  return [
+    ...frameSums(job, layout, show),
+    ...borderSums(job, layout, show),
+    ...layerSums(layout, show),
+    ...layout.windows.flatMap((window, index) => windowSums(job, layout, index, leaves[index], show)),
+    ...layout.gaps.map((gap, index) => ({
+      name: `gaps[${index}]`,
+      label: `Gap between ${gap.between.map((window) => layout.windows[window]?.name).join(' and ')}`,
+      value: gap.gap,
+      how: `bridge in the top layer ${show(gap.bridge)}, on its face ${show(gap.faceBridge)}`,
+    })),
+  ];
+}
+
+function pair(
+  name: string,
+  label: string,
+  size: { width: number; height: number },
+  how: (side: 'width' | 'height') => string,
+): Derivation[] {
+  return (['width', 'height'] as const).map((side) => ({
+    name: `${name}.${side}`,
+    label: `${label}, ${side}`,
+    value: size[side],
+    how: how(side),
+  }));
+}
+
+function frameSums(job: Job, { frame, content, borders }: Bare, show: Show): Derivation[] {
+  const axis = { width: ['left', 'right'], height: ['top', 'bottom'] } as const;
+  const fitted = (side: 'width' | 'height') => {
+    const [from, to] = axis[side];
+    const inner = side === 'width' ? widthOf(content) : heightOf(content);
+    return `made to fit: ${show(borders.cut[from])} + ${show(inner)} + ${show(borders.cut[to])}`;
+  };
+  return [
+    ...pair('frame.blank', 'Frame size (blank)', frame.blank, (side) =>
+      job.frame.blank ? (job.frame.readyMade ? `ready-made ${job.frame.readyMade}` : 'as given') : fitted(side),
+    ),
+    ...pair(
+      'frame.rabbet',
+      'Rabbet',
+      frame.rabbet,
+      (side) => `${show(frame.blank[side])} + allowance ${show(frame.allowance)}`,
+    ),
+    ...pair(
+      'frame.sight',
+      'Sight size',
+      frame.sight,
+      (side) => `${show(frame.rabbet[side])} − 2 × lip ${show(frame.lip)}`,
+    ),
+    ...pair(
+      'frame.outside',
+      'Outside',
+      frame.outside,
+      (side) => `${show(frame.rabbet[side])} + 2 × (moulding ${show(frame.mouldingWidth)} − lip ${show(frame.lip)})`,
+    ),
+  ];
+}
+
+const RULES: Record<Job['borders']['rule'], string> = {
+  centred: 'centred: left = right, top = bottom',
+  equal: 'all four equal',
+  'bottom-amount': 'bottom = top + amount',
+  'bottom-ratio': 'bottom = ratio × top',
+  'height-share': 'top and bottom share the leftover height',
+  'equal-steps': 'sides, top and bottom grow by equal steps',
+  'equal-ratios': 'sides, top and bottom grow by equal ratios',
+  'top-as-sides': 'top as wide as the sides, the rest at the bottom',
+  'by-hand': 'given by hand',
+};
+
+function borderSums(job: Job, layout: Bare, show: Show): Derivation[] {
+  const { borders, topBorders, frame } = layout;
+  const rule = `${RULES[job.borders.rule]}, measured ${job.borders.measured}`;
+  const sums = (name: string, label: string, values: PerSide, how: (side: keyof PerSide) => string): Derivation[] =>
+    SIDES.map((side) => ({ name: `${name}.${side}`, label: `${label}, ${side}`, value: values[side], how: how(side) }));
+  return [
+    ...sums('borders.cut', 'Border as cut', borders.cut, () => rule),
+    ...sums(
+      'borders.seen',
+      'Border as seen',
+      borders.seen,
+      (side) => `${show(borders.cut[side])} − (lip ${show(frame.lip)} − allowance ${show(frame.allowance)} / 2)`,
+    ),
+    ...sums(
+      'topBorders.cut',
+      'Border of the top layer',
+      topBorders.cut,
+      (side) => `${show(borders.cut[side])} − reveals ${show(borders.cut[side] - topBorders.cut[side])}`,
+    ),
+  ];
+}
+
+function layerSums(layout: Bare, show: Show): Derivation[] {
+  return layout.layers.flatMap((layer, index) => {
+    const name = `layers[${index}]`;
+    const { run, angleDegrees, direction } = layer.bevel;
+    const bevel = {
+      name: `${name}.bevel.run`,
+      label: `Bevel run of layer ${layer.number}`,
+      value: run,
+      how: `${show(layer.thickness)} × tan ${angleDegrees}°, ${direction} bevel`,
+    };
+    if (index === 0) return [bevel];
+    const strips = SIDES.map((side) => ({
+      name: `${name}.shownStrip.${side}`,
+      label: `Strip of layer ${layer.number} shown, ${side}`,
+      value: layer.shownStrip[side],
+      how: `reveal ${show(layer.reveal[side])}${direction === 'standard' ? ` − bevel ${show(run)}` : ', the bevel is hidden'}`,
+    }));
+    return [bevel, ...strips];
+  });
+}
+
+function windowSums(job: Job, layout: Bare, index: number, leaf: Leaf | undefined, show: Show): Derivation[] {
+  const window = layout.windows[index];
+  if (!window || !leaf) return [];
+  const label = `Window ${window.name}${window.title === '' ? '' : ` "${window.title.slice(0, 40)}"`}`;
+  const how = (side: 'width' | 'height') => sizeSum(job, window.picture, leaf, side, layout, show);
+  const face = { width: widthOf(window.windowAtFace), height: heightOf(window.windowAtFace) };
+  return [
+    ...pair(`windows[${index}].window`, `${label}, opening`, leaf.size, how),
+    ...pair(
+      `windows[${index}].windowAtFace`,
+      `${label}, at the face`,
+      face,
+      (side) =>
+        `opening ${show(leaf.size[side])}${face[side] > leaf.size[side] ? ` + 2 × bevel ${show(layout.layers.at(-1)?.bevel.run ?? 0)}` : ''}`,
+    ),
+  ];
+}
+
+function sizeSum(
+  job: Job,
+  placed: Bare['windows'][number]['picture'],
+  leaf: Leaf,
+  side: 'width' | 'height',
+  layout: Bare,
+  show: Show,
+): string {
+  if (leaf.from === 'written') return 'as given';
+  if (leaf.from === 'written at face')
+    return `given at the face, less 2 × bevel ${show(layout.layers.at(-1)?.bevel.run ?? 0)}`;
+  const picture = placed && job.pictures[placed.index];
+  if (!picture) return 'as given';
+  const base = picture.overlapFrom === 'image' ? picture.image[side] : picture.sheet[side];
+  const [from, to] = side === 'width' ? (['left', 'right'] as const) : (['top', 'bottom'] as const);
+  const terms = [picture.overlap[from], picture.overlap[to]].map((overlap) =>
+    overlap < 0 ? `+ ${show(-overlap)} shown` : `− ${show(overlap)} covered`,
+  );
+  const part = leaf.picture?.part;
+  const whole = `${picture.overlapFrom} ${show(base)} ${terms.join(' ')}`;
+  return part
+    ? `part ${part.index + 1} of ${part.count} of ${whole}, bars ${part.way === 'hidden' ? 'hide some of it' : 'hide nothing'}`
+    : whole;
+}

@@ -1,0 +1,260 @@
+/** Lays out a job: solves the borders, places every window and layer, and says what is wrong or worth a look. */
+import { around, boxAt, eachSide, grow, insets, type Box, type PerSide, type Size } from '../geometry/box';
+import { nameOfSize } from '../frame/ready-made';
+import type { FreeWindow, Job } from '../job/job';
+import { assert, bad, good, isError, type Problem, type Result } from '../problem';
+import { lengthText, showingOf } from '../units';
+import { cellOf, type Cell, type Leaf } from './cells';
+import { derivationsOf } from './derive';
+import { extentOf, isStretchable } from './extent';
+import { gapsOf } from './gaps';
+import type { FrameSizes, Layout, LayerOpening, LayoutLayer, PlacedPicture, PlacedWindow } from './layout';
+import { emptyWindows, findProblems } from './limits';
+import { place, type Starts } from './place';
+import { SAME, solveAcross, solveUp, type AxisAsk, type AxisBorders } from './solve-borders';
+import { blankOnlyForFree, unequalBorders, unusedBorders } from './border-problems';
+
+/** The layout of a job, or the problems that keep it from being made. Nothing is rounded. */
+export function layOut(job: Job): Result<Layout> {
+  const root = job.windows && cellOf(job.windows, job);
+  const free = job.free.map((window) => ({ window, leaf: cellOf(window.window, job) as Leaf }));
+  const vanished = emptyWindows(
+    root,
+    free.map(({ leaf }) => leaf),
+    showOf(job),
+  );
+  if (vanished.length > 0) return bad(vanished);
+  const arranged = root ? arrange(job, root) : undefined;
+  if (arranged && !arranged.ok) return bad(arranged.problems);
+  const blank = arranged?.value.blank ?? job.frame.blank;
+  if (!blank) return bad([blankOnlyForFree()]);
+  return finish(
+    job,
+    blank,
+    arranged?.value.placed ?? [],
+    free.map((one) => placeFree(one.window, one.leaf, blank)),
+    arranged?.value.problems ?? [],
+  );
+}
+
+interface Placed {
+  readonly leaf: Leaf;
+  /** The opening of the bottom layer. */
+  readonly window: Box;
+}
+
+interface Arranged {
+  readonly blank: Size;
+  readonly placed: readonly Placed[];
+  readonly problems: readonly Problem[];
+}
+
+function arrange(job: Job, root: Cell): Result<Arranged> {
+  const across = ask(job, root, 'across');
+  const sides = solveAcross(across);
+  if (!sides.ok) return bad([sides.problem]);
+  const up = ask(job, root, 'up');
+  const heights = solveUp(up, (sides.value.start + sides.value.end) / 2);
+  if (!heights.ok) return bad([heights.problem]);
+  const problems = unusedBorders(job);
+  const blank = job.frame.blank ?? { width: fitted(across, sides.value), height: fitted(up, heights.value) };
+  if (job.borders.rule === 'equal' && Math.abs(sides.value.start - heights.value.start) > SAME) {
+    return bad([unequalBorders(job, blank, sides.value.start, heights.value.start, across, up)]);
+  }
+  const starts = {
+    across: spread(root, 'across', across, sides.value, blank.width),
+    up: spread(root, 'up', up, heights.value, blank.height),
+  };
+  const placed = [...starts.across].map(([leaf, left]) => {
+    const top = blank.height - (starts.up.get(leaf) ?? 0);
+    return { leaf, window: boxAt({ x: left, y: top - leaf.size.height }, leaf.size) };
+  });
+  return good({ blank, placed, problems });
+}
+
+function ask(job: Job, root: Cell, axis: 'across' | 'up'): AxisAsk {
+  const { blank } = job.frame;
+  return {
+    ...(blank ? { blank: axis === 'across' ? blank.width : blank.height } : {}),
+    hidden: job.borders.measured === 'as seen' ? hiddenBorder(job) : 0,
+    extent: (border) => extentOf(root, axis, border),
+    stretchable: isStretchable(root, axis),
+    borders: job.borders,
+    units: job.units,
+    show: showOf(job),
+  };
+}
+
+function fitted({ extent, hidden }: AxisAsk, { start, end }: AxisBorders): number {
+  return extent(start).length + start + end + 2 * hidden;
+}
+
+/** Places all windows along one axis, from the left or from the top of the blank. */
+function spread(
+  root: Cell,
+  axis: 'across' | 'up',
+  { hidden }: AxisAsk,
+  { start, end }: AxisBorders,
+  length: number,
+): Starts {
+  const starts: Starts = new Map();
+  place(root, axis, start + hidden, length - start - end - 2 * hidden, start, starts);
+  return starts;
+}
+
+function placeFree({ left, right, top, bottom }: FreeWindow, leaf: Leaf, blank: Size): Placed {
+  const { width, height } = leaf.size;
+  const x = left ?? (right === undefined ? (blank.width - width) / 2 : blank.width - right - width);
+  const y = bottom ?? (top === undefined ? (blank.height - height) / 2 : blank.height - top - height);
+  return { leaf, window: boxAt({ x, y }, leaf.size) };
+}
+
+function finish(
+  job: Job,
+  blank: Size,
+  arranged: readonly Placed[],
+  free: readonly Placed[],
+  before: readonly Problem[],
+): Result<Layout> {
+  const layers = layersOf(job);
+  const all = [...arranged, ...free];
+  const windows = all.map((one, index) => placeWindow(one, index, layers, blank));
+  const content = around((arranged.length > 0 ? arranged : free).map(({ window }) => window));
+  assert(content, 'a layout has at least one window');
+  const frame = frameSizes(job, blank);
+  const sizeName = nameOfSize(blank);
+  const cut = insets(boxAt({ x: 0, y: 0 }, blank), content);
+  const reveals = eachSide((side) => layers.reduce((sum, layer) => sum + layer.reveal[side], 0));
+  const asSeen = (borders: PerSide) => eachSide((side) => borders[side] - frame.hidden);
+  const top = eachSide((side) => cut[side] - reveals[side]);
+  const bare = {
+    ...(sizeName === undefined ? {} : { sizeName }),
+    frame,
+    layers,
+    windows,
+    content,
+    borders: { cut, seen: asSeen(cut) },
+    topBorders: { cut: top, seen: asSeen(top) },
+    gaps: gapsOf(
+      windows,
+      all.map(({ leaf }) => leaf),
+    ),
+  };
+  const problems = [...before, ...findProblems(job, bare)];
+  if (problems.some(isError)) return bad(problems);
+  return good(
+    {
+      ...bare,
+      derivations: derivationsOf(
+        job,
+        bare,
+        all.map(({ leaf }) => leaf),
+      ),
+      problems,
+    },
+    problems,
+  );
+}
+
+function placeWindow(
+  { leaf, window }: Placed,
+  index: number,
+  layers: readonly LayoutLayer[],
+  blank: Size,
+): PlacedWindow {
+  const openings = openingsOf(window, layers);
+  const picture = leaf.picture && placePicture(leaf.picture, window);
+  return {
+    name: windowName(index),
+    title: leaf.title,
+    at: leaf.at,
+    use: leaf.use,
+    window,
+    windowAtFace: openings.at(-1)?.face ?? window,
+    ...(picture ? { picture } : {}),
+    layers: openings,
+    borders: insets(boxAt({ x: 0, y: 0 }, blank), window),
+  };
+}
+
+function placePicture(picture: NonNullable<Leaf['picture']>, window: Box): PlacedPicture {
+  const lay = (box: Box) => ({
+    left: box.left + window.left,
+    right: box.right + window.left,
+    bottom: box.bottom + window.bottom,
+    top: box.top + window.bottom,
+  });
+  const sheet = lay(picture.sheet);
+  const image = lay(picture.image);
+  return {
+    index: picture.index,
+    sheet,
+    image,
+    overlap: insets(image, window),
+    hold: insets(sheet, window),
+    ...(picture.part ? { part: picture.part } : {}),
+  };
+}
+
+/** The openings of all layers round a window, from the top layer down; each reveal is added going up. */
+function openingsOf(window: Box, layers: readonly LayoutLayer[]): LayerOpening[] {
+  const openings: LayerOpening[] = [];
+  let opening = window;
+  for (const layer of layers.toReversed()) {
+    const wide = grow(opening, layer.bevel.run);
+    const standard = layer.bevel.direction === 'standard';
+    openings.unshift({ opening, face: standard ? wide : opening, back: standard ? opening : wide });
+    opening = grow(opening, layer.reveal);
+  }
+  return openings;
+}
+
+function layersOf(job: Job): LayoutLayer[] {
+  return job.layers.map((layer, index) => {
+    const run = layer.thickness * Math.tan((layer.bevel.angleDegrees * Math.PI) / 180);
+    const strip = (side: keyof PerSide) =>
+      index === 0 ? 0 : layer.reveal[side] - (layer.bevel.direction === 'standard' ? run : 0);
+    return {
+      number: index + 1,
+      board: layer.board,
+      colour: layer.colour,
+      core: layer.core,
+      thickness: layer.thickness,
+      bevel: { ...layer.bevel, run },
+      reveal: layer.reveal,
+      shownStrip: eachSide(strip),
+    };
+  });
+}
+
+/** How much of each border the frame hides. */
+function hiddenBorder(job: Job): number {
+  return job.frame.lip - job.frame.allowance / 2;
+}
+
+function frameSizes(job: Job, blank: Size): FrameSizes {
+  const { allowance, lip, mouldingWidth, colour } = job.frame;
+  const larger = (by: number): Size => ({ width: blank.width + by, height: blank.height + by });
+  return {
+    blank,
+    rabbet: larger(allowance),
+    sight: larger(allowance - 2 * lip),
+    outside: larger(allowance + 2 * (mouldingWidth - lip)),
+    allowance,
+    lip,
+    mouldingWidth,
+    colour,
+    hidden: hiddenBorder(job),
+  };
+}
+
+/** 0 is A, 25 is Z, 26 is AA. */
+export function windowName(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : windowName(Math.floor(index / 26) - 1) + letter;
+}
+
+function showOf(job: Job): (mm: number) => string {
+  const showing = showingOf(job);
+  return (mm) => lengthText(mm, showing);
+}
