@@ -21,7 +21,9 @@ export interface ReadTile {
 
 /** The tiles among a document's pages. */
 export function readTiles(pages: readonly ReadPage[], mmPerUnit: number): ReadTile[] {
-  return pages.filter((page) => page.words.some(({ text }) => /^(origin {2})?x \S.* {2}y /.test(text))).map((page) => readTile(page, mmPerUnit));
+  return pages
+    .filter((page) => page.words.some(({ text }) => /^(origin {2})?x \S.* {2}y /.test(text)))
+    .map((page) => readTile(page, mmPerUnit));
 }
 
 function readTile(turnedPage: ReadPage, mmPerUnit: number): ReadTile {
@@ -36,7 +38,10 @@ function readTile(turnedPage: ReadPage, mmPerUnit: number): ReadTile {
     layer: layerOf(page),
     page,
     cuts: page.strokes.filter(isCut).map(({ from, to }) => [move(from), move(to)] as const),
-    own: { width: Math.max(...crosses.map(({ x }) => x)) - left, height: Math.max(...crosses.map(({ y }) => y)) - bottom },
+    own: {
+      width: Math.max(...crosses.map(({ x }) => x)) - left,
+      height: Math.max(...crosses.map(({ y }) => y)) - bottom,
+    },
     corner,
   };
 }
@@ -50,7 +55,12 @@ function upright(page: ReadPage): ReadPage {
     ...page,
     strokes: page.strokes.map((stroke) => ({ ...stroke, from: flip(stroke.from), to: flip(stroke.to) })),
     curves: page.curves.map(flip),
-    words: page.words.map((word) => ({ ...word, at: flip(word.at), last: flip(word.last), turn: (word.turn + 180) % 360 })),
+    words: page.words.map((word) => ({
+      ...word,
+      at: flip(word.at),
+      last: flip(word.last),
+      turn: (word.turn + 180) % 360,
+    })),
   };
 }
 
@@ -114,7 +124,11 @@ export function error(line: readonly [Point, Point], pieces: readonly (readonly 
   const off = (point: Point) => Math.abs((point.x - from.x) * along.y - (point.y - from.y) * along.x);
   const on = pieces
     .filter((piece) => piece.every((point) => off(point) < 0.1))
-    .map((piece) => ({ low: Math.min(...piece.map(at)), high: Math.max(...piece.map(at)), off: Math.max(...piece.map(off)) }))
+    .map((piece) => ({
+      low: Math.min(...piece.map(at)),
+      high: Math.max(...piece.map(at)),
+      off: Math.max(...piece.map(off)),
+    }))
     .filter(({ low, high }) => high > 0.1 && low < length - 0.1)
     .sort((a, b) => a.low - b.low);
   if (on.length === 0) return Infinity;

@@ -117,8 +117,7 @@ function walkPath(
   strokes: Stroke[],
   curves: Point[],
 ): void {
-  const at = (x: number, y: number) =>
-    place(ctm[0] * x + ctm[2] * y + ctm[4], ctm[1] * x + ctm[3] * y + ctm[5]);
+  const at = (x: number, y: number) => place(ctm[0] * x + ctm[2] * y + ctm[4], ctm[1] * x + ctm[3] * y + ctm[5]);
   const scale = Math.sqrt(Math.abs(ctm[0] * ctm[3] - ctm[1] * ctm[2]));
   const width = stroke.getLineWidth() * scale * MM_PER_POINT;
   const dashed = (stroke.getDashes() ?? []).length > 0;
@@ -146,7 +145,12 @@ function readWords(text: mupdf.Text, ctm: mupdf.Matrix, place: (x: number, y: nu
   text.walk({
     showGlyph(_font, trm, glyph, unicode) {
       const matrix = mupdf.Matrix.concat(trm, ctm);
-      glyphs.push({ sign: unicode > 0 ? String.fromCodePoint(unicode) : '', at: place(matrix[4], matrix[5]), matrix, glyph });
+      glyphs.push({
+        sign: unicode > 0 ? String.fromCodePoint(unicode) : '',
+        at: place(matrix[4], matrix[5]),
+        matrix,
+        glyph,
+      });
     },
   });
   const [first] = glyphs;

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ExportOptions, PaperName } from '../../src/bridge';
 import { makeTemplate, type OutputContext } from '../../src/outputs';
-import { ASIDE, CHART, contextOf, FERN, LINOCUTS, SQUARE, tryContext } from './contexts';
+import { contextOf, tryContext } from './contexts';
+import { ASIDE, CHART, FERN, LINOCUTS, SQUARE } from './jobs';
 import { error, isCut, readTiles, type ReadTile } from './put-together';
 import { readPdf, type ReadDocument } from './read-pdf';
 
@@ -33,9 +34,7 @@ function worstErrors(context: OutputContext, tiles: readonly ReadTile[]): { miss
       const off = lines.map(({ start, end }) => {
         const low = { x: Math.min(start.x, end.x), y: Math.min(start.y, end.y) };
         const high = { x: Math.max(start.x, end.x), y: Math.max(start.y, end.y) };
-        return Math.max(
-          ...[from, to].flatMap((at) => [low.x - at.x, at.x - high.x, low.y - at.y, at.y - high.y]),
-        );
+        return Math.max(...[from, to].flatMap((at) => [low.x - at.x, at.x - high.x, low.y - at.y, at.y - high.y]));
       });
       stray = Math.max(stray, Math.min(...off));
     }
@@ -74,7 +73,12 @@ describe('the tiles put together by their registration marks', () => {
   it('pages printed head down fit as well', async () => {
     const context = contextOf(LINOCUTS, { paper: 'letter', turnEverySecondPage: true });
     const document = await read(context);
-    const turns = document.pages.flatMap((page) => page.words.filter(({ text }) => text === 'BACK').slice(0, 1).map(({ turn }) => turn));
+    const turns = document.pages.flatMap((page) =>
+      page.words
+        .filter(({ text }) => text === 'BACK')
+        .slice(0, 1)
+        .map(({ turn }) => turn),
+    );
     expect(turns.filter((turn) => turn === 180).length).toBeGreaterThanOrEqual(4);
     const { missing, stray } = worstErrors(context, tilesOf(context, document));
     expect(missing).toBeLessThan(TOLERANCE);
@@ -112,7 +116,10 @@ describe('the tiles put together by their registration marks', () => {
         const bevel = { direction: reverse ? 'reverse' : 'standard' };
         const written = {
           pictures: Array.from({ length: windows }, () => ({
-            size: { width: `${Math.max(1, Math.floor(width / windows) - 32)}/16 in`, height: `${Math.max(1, height - 48)}/16 in` },
+            size: {
+              width: `${Math.max(1, Math.floor(width / windows) - 32)}/16 in`,
+              height: `${Math.max(1, height - 48)}/16 in`,
+            },
           })),
           frame: { size: { width: `${width}/16 in`, height: `${height}/16 in` } },
           mat: { layers: [{ bevel }, ...reveals.map((reveal) => ({ bevel, reveal }))] },
@@ -134,7 +141,9 @@ describe("a page of the blank's own size", () => {
   it('holds each layer where its corner is the origin', async () => {
     const context = contextOf(CHART, { paper: 'blank', units: 'mm' });
     const document = await read(context);
-    const pages = document.pages.filter((page) => Math.abs(page.width - 300) < 0.001 && Math.abs(page.height - 400) < 0.001);
+    const pages = document.pages.filter(
+      (page) => Math.abs(page.width - 300) < 0.001 && Math.abs(page.height - 400) < 0.001,
+    );
     expect(pages).toHaveLength(2);
     const tiles = pages.map((page, index) => ({
       layer: index + 1,

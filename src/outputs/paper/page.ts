@@ -4,13 +4,13 @@ import type { Box, Size } from '../../core/geometry/box';
 import { MM_PER_INCH } from '../../core/units';
 
 /** A PDF's default unit is 1/72 in (ISO 32000-1, 8.3.2.3). */
-const POINTS_PER_MM = 72 / 25.4;
+const POINTS_PER_INCH = 72;
 
 /** Longest side of a page in points: 14,400 units of 1/72 in, that is 200 in (ISO 32000-1, Annex C). */
 const LONGEST_SIDE_POINTS = 14400;
 
 /** Longest side of a page, mm. */
-export const LONGEST_SIDE = LONGEST_SIDE_POINTS / POINTS_PER_MM;
+export const LONGEST_SIDE = fromPoints(LONGEST_SIDE_POINTS);
 
 /** Printers lose what lies nearer to the paper's edge than this; nothing that matters goes there. */
 export const SAFE_MARGIN = 12;
@@ -55,9 +55,9 @@ export function safeBox(paper: Size): Box {
 }
 
 export function toPoints(mm: number): number {
-  return mm * POINTS_PER_MM;
+  return (mm * POINTS_PER_INCH) / MM_PER_INCH;
 }
 
 export function fromPoints(points: number): number {
-  return points / POINTS_PER_MM;
+  return (points * MM_PER_INCH) / POINTS_PER_INCH;
 }

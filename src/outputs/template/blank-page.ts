@@ -25,7 +25,7 @@ export function planBlankPage(page: BlankPage): PagePlan {
   return {
     size: page.layer.blank,
     step: `Drawing layer ${page.layer.plan.number}`,
-    draw: (surface, { number, count }) => drawBlank(surface, page, `Page ${number} of ${count} · scale 100 %`),
+    draw: (surface, { number, count }) => drawBlank(surface, page, `Page ${number} of ${count}`),
   };
 }
 
@@ -125,33 +125,36 @@ function bars(surface: Surface): readonly Piece[] {
   }));
 }
 
-/** Side, title, layer and page. */
+/** Side, page, title, layer and scale. */
 function identity(surface: Surface, page: BlankPage, number: string): Piece {
-  const word = page.layer.view.toUpperCase();
-  const sizes = [
+  const widths: readonly (readonly [width: number, factor: number])[] = [
     [110, 1],
     [80, 0.8],
     [56, 0.6],
     [36, 0.6],
     [24, 0.6],
-  ].map(([width = 0, factor = 1]) => ({
-    size: { width, height: 22 * factor },
-    draw: (box: Box) => {
-      const down = (lines: number) => ({ x: box.left, y: box.top - 7 * factor - lines * 4.6 * factor });
-      const big = { size: 26 * factor, weight: 'bold' as const };
-      const small = { size: 9 * factor };
-      surface.text(word, down(0), big);
-      const beside = width - surface.width(word, big) - 3;
-      const right = { x: box.left + width - beside, y: down(0).y };
-      surface.text(surface.fit(number, beside, small), right, small);
-      surface.text(surface.fit(page.title, width, { size: 12 * factor, weight: 'bold' }), down(1.2), {
-        size: 12 * factor,
-        weight: 'bold',
-      });
-      surface.text(surface.fit(layerWords(page.layer, page.layerCount), width, small), down(2.2), small);
-    },
-  }));
-  return { sizes };
+  ];
+  return {
+    sizes: widths.map(([width, factor]) => ({
+      size: { width, height: 26 * factor },
+      draw: (box: Box) => drawIdentity(surface, page, number, box, factor),
+    })),
+  };
+}
+
+function drawIdentity(surface: Surface, page: BlankPage, number: string, box: Box, factor: number): void {
+  const word = page.layer.view.toUpperCase();
+  const big = { size: 26 * factor, weight: 'bold' } as const;
+  const title = { size: 12 * factor, weight: 'bold' } as const;
+  const small = { size: 9 * factor };
+  const width = widthOf(box);
+  const down = (lines: number) => ({ x: box.left, y: box.top - (7 + lines * 4.6) * factor });
+  const beside = surface.width(word, big) + 3;
+  surface.text(word, down(0), big);
+  surface.text(surface.fit(number, width - beside, small), { x: box.left + beside, y: down(0).y }, small);
+  surface.text(surface.fit(page.title, width, title), down(1.25), title);
+  surface.text(surface.fit(layerWords(page.layer, page.layerCount), width, small), down(2.3), small);
+  surface.text('scale 100 %', down(3.3), small);
 }
 
 function key(surface: Surface, { layer }: BlankPage): Piece {

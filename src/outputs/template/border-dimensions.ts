@@ -139,6 +139,7 @@ function drawDimension({ surface, part, room }: LabelSetting, border: Border, [f
   surface.line(from, to, PENS.hair);
   room.take(boxRound(from, to, 0.3));
   const strip = boxOnPage(part, border.strip);
+  for (const end of [from, to]) room.take(boxRound(end, end, 1));
   const ends = isAcross(border.side)
     ? [from.x === strip.left, to.x === strip.right]
     : [from.y === strip.bottom, to.y === strip.top];

@@ -5,17 +5,40 @@ const CLEAR = 10;
 
 /**
  * Divides `length` into as few parts as `most` allows and returns where parts begin and end: 0, the joins, `length`.
- * Joins lie on multiples of `step`, as far from the positions to avoid as they can, then as even as they can.
+ * Joins lie on multiples of the first of the steps that will do, so that they can be written without rounding; as
+ * far from the positions to avoid as they can, then as even as they can.
  */
-export function divide(length: number, most: number, step: number, avoid: readonly number[]): readonly number[] {
-  const count = Math.max(1, Math.ceil(length / most - 1e-9));
+export function divide(
+  length: number,
+  most: number,
+  steps: readonly number[],
+  avoid: readonly number[],
+): readonly number[] {
+  const fewest = Math.max(1, Math.ceil(length / most - 1e-9));
+  // A part more than needed always leaves room for round measures.
+  for (const count of [fewest, fewest + 1]) {
+    for (const step of steps) {
+      const ends = inParts(length, count, most, step, avoid);
+      if (ends) return ends;
+    }
+  }
+  return Array.from({ length: fewest + 1 }, (_, index) => (index * length) / fewest);
+}
+
+function inParts(
+  length: number,
+  count: number,
+  most: number,
+  step: number,
+  avoid: readonly number[],
+): readonly number[] | undefined {
   const ends = [0];
   for (let left = count - 1; left >= 1; left--) {
-    const before = ends[ends.length - 1] ?? 0;
-    ends.push(bestJoin(before, length, left, most, step, avoid));
+    const join = bestJoin(ends[ends.length - 1] ?? 0, length, left, most, step, avoid);
+    if (join === undefined) return undefined;
+    ends.push(join);
   }
-  ends.push(length);
-  return ends;
+  return [...ends, length];
 }
 
 function bestJoin(
@@ -25,7 +48,7 @@ function bestJoin(
   most: number,
   step: number,
   avoid: readonly number[],
-): number {
+): number | undefined {
   const even = before + (length - before) / (left + 1);
   const low = Math.max(length - left * most, before + step);
   const high = Math.min(before + most, length - step);
@@ -36,5 +59,5 @@ function bestJoin(
     const off = Math.abs(at - even);
     if (!best || clear > best.clear + 1e-9 || (clear > best.clear - 1e-9 && off < best.off)) best = { at, clear, off };
   }
-  return best?.at ?? even;
+  return best?.at;
 }

@@ -39,7 +39,10 @@ export function drawRegistration(surface: Surface, part: Part, room: Room, showi
 
 function nameCorner(surface: Surface, corner: Point, part: Part, room: Room, showing: Showing): void {
   const at = onPage(part, corner);
-  const value = (mm: number) => fractions(showLength(mm, showing).text);
+  const value = (mm: number) => {
+    const shown = showLength(mm, showing);
+    return fractions(shown.rounded ? `≈ ${shown.text}` : shown.text);
+  };
   const words = `x ${value(corner.x)}  y ${value(corner.y)}`;
   const inward = { x: corner.x === part.own.left ? 1 : -1, y: corner.y === part.own.bottom ? 1 : -1 };
   const lines = [corner.x === 0 && corner.y === 0 ? `origin  ${words}` : words].map((text) => ({

@@ -51,7 +51,7 @@ function blankPages(context: OutputContext, layers: readonly ViewLayer[]): reado
 }
 
 function tiledPages(context: OutputContext, layers: readonly ViewLayer[], paper: TilePaper): readonly PagePlan[] {
-  const tiling = chooseTiling(layers, context.plan.blank, paper, context.showing.unit);
+  const tiling = chooseTiling(layers, context.plan.blank, paper, context.showing);
   const upright = paperSize(paper, 'portrait');
   const maps = numberTiles(tiling, layers, overviewPageCount(context, upright, tiling));
   const drawings = maps.flatMap((map) => drawTiles(context, tiling, map, layers.length));

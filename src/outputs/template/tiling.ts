@@ -1,6 +1,6 @@
 /** Tiling: how a blank is divided over pages of a paper, which tiles hold nothing, and how neighbours join. */
 import type { Box, Point, Size } from '../../core/geometry/box';
-import { MM_PER_INCH, type Unit } from '../../core/units';
+import { MM_PER_INCH, stepLength, type Showing } from '../../core/units';
 import { paperSize, type TilePaper } from '../paper/page';
 import { tileArea } from './sheet-plan';
 import { divide } from './joins';
@@ -40,15 +40,15 @@ export interface Join {
 }
 
 /** The way round that takes fewer printed pages; upright where both take as many. */
-export function chooseTiling(layers: readonly ViewLayer[], blank: Size, paper: TilePaper, unit: Unit): Tiling {
-  const upright = tilingOn(paperSize(paper, 'portrait'), layers, blank, unit);
-  const lying = tilingOn(paperSize(paper, 'landscape'), layers, blank, unit);
+export function chooseTiling(layers: readonly ViewLayer[], blank: Size, paper: TilePaper, showing: Showing): Tiling {
+  const upright = tilingOn(paperSize(paper, 'portrait'), layers, blank, showing);
+  const lying = tilingOn(paperSize(paper, 'landscape'), layers, blank, showing);
   return pageCount(lying, layers) < pageCount(upright, layers) ? lying : upright;
 }
 
-function tilingOn(paper: Size, layers: readonly ViewLayer[], blank: Size, unit: Unit): Tiling {
+function tilingOn(paper: Size, layers: readonly ViewLayer[], blank: Size, showing: Showing): Tiling {
   const area = tileArea(paper);
-  const step = unit === 'in' ? MM_PER_INCH / 4 : 5;
+  const steps = showing.unit === 'in' ? [MM_PER_INCH / 4, stepLength(showing)] : [5, 1];
   const cuts = layers.flatMap((layer) => layer.windows.map((window) => window.cut));
   const most = { across: area.right - area.left - 2 * OVERLAP, up: area.top - area.bottom - 2 * OVERLAP };
   return {
@@ -56,13 +56,13 @@ function tilingOn(paper: Size, layers: readonly ViewLayer[], blank: Size, unit: 
     columns: divide(
       blank.width,
       most.across,
-      step,
+      steps,
       cuts.flatMap((cut) => [cut.left, cut.right]),
     ),
     rows: divide(
       blank.height,
       most.up,
-      step,
+      steps,
       cuts.flatMap((cut) => [cut.bottom, cut.top]),
     ),
   };

@@ -1,0 +1,88 @@
+/** The proof read by a real browser: strict XML, true size in millimetres, every opening where the layout has it. */
+import { describe, expect, it } from 'vitest';
+import { makeProof } from '../../src/outputs/proof/proof';
+import type { OutputContext } from '../../src/outputs/context';
+import { ASIDE, CHART, FERN, LINOCUTS, planContext } from './jobs';
+
+const fonts = { regular: new Uint8Array(), bold: new Uint8Array() };
+
+function contextOf(job: object): OutputContext {
+  const context = planContext(job, {}, fonts);
+  if (!context) throw new Error('the job of this test has errors');
+  return context;
+}
+
+async function proofOf(context: OutputContext): Promise<SVGSVGElement> {
+  const made = await makeProof(context);
+  if (!made.ok) throw new Error('not made');
+  const parsed = new DOMParser().parseFromString(new TextDecoder().decode(made.value), 'image/svg+xml');
+  expect(parsed.querySelector('parsererror')).toBeNull();
+  return document.importNode(parsed.documentElement, true) as unknown as SVGSVGElement;
+}
+
+const number = (element: Element, name: string) => Number(element.getAttribute(name));
+
+describe('the proof', () => {
+  for (const [name, job] of Object.entries({ FERN, CHART, LINOCUTS, ASIDE })) {
+    it(`${name}: true size, and every opening of every layer within 0.00001 mm`, async () => {
+      const context = contextOf(job);
+      const svg = await proofOf(context);
+      const { outside, blank } = context.layout.frame;
+      expect(svg.getAttribute('width')).toBe(`${Number(outside.width.toFixed(6))}mm`);
+      expect(svg.getAttribute('viewBox')?.split(' ').map(Number)[3]).toBeCloseTo(outside.height, 5);
+      const left = (outside.width - blank.width) / 2;
+      const above = (outside.height - blank.height) / 2;
+      for (const layer of context.layout.layers) {
+        const drawn = [...svg.querySelectorAll(`[data-layer="${layer.number}"] .opening`)];
+        expect(drawn).toHaveLength(context.layout.windows.length);
+        context.layout.windows.forEach((window, index) => {
+          const opening = window.layers[layer.number - 1]?.opening;
+          const rect = drawn[index];
+          if (!opening || !rect) throw new Error('an opening is missing');
+          expect(number(rect, 'x')).toBeCloseTo(left + opening.left, 5);
+          expect(number(rect, 'y')).toBeCloseTo(above + blank.height - opening.top, 5);
+          expect(number(rect, 'width')).toBeCloseTo(opening.right - opening.left, 5);
+          expect(number(rect, 'height')).toBeCloseTo(opening.top - opening.bottom, 5);
+        });
+      }
+    });
+  }
+
+  it('has bevels lit from the upper left: shade on the upper and left, light on the lower and right', async () => {
+    const svg = await proofOf(contextOf(FERN));
+    const light = (side: string) => {
+      const fill = svg.querySelector(`.bevel[data-side="${side}"]`)?.getAttribute('fill') ?? '';
+      return (
+        Number.parseInt(fill.slice(1, 3), 16) +
+        Number.parseInt(fill.slice(3, 5), 16) +
+        Number.parseInt(fill.slice(5, 7), 16)
+      );
+    };
+    expect(light('top')).toBeLessThan(light('bottom'));
+    expect(light('left')).toBeLessThan(light('right'));
+    expect(svg.querySelectorAll('.frame .member')).toHaveLength(4);
+  });
+
+  it('shows no core at a reverse bevel', async () => {
+    const svg = await proofOf(contextOf({ ...FERN, mat: { layers: [{ bevel: { direction: 'reverse' } }] } }));
+    expect(svg.querySelectorAll('.bevel')).toHaveLength(0);
+  });
+
+  it('keeps a text a text: nothing in it becomes markup, nothing runs', async () => {
+    const title = '</title><script>alert(1)</script> & "ferns" <';
+    const context = contextOf({ ...FERN, pictures: [{ title, size: '8 x 10 in' }], title });
+    const svg = await proofOf({ ...context, job: { ...context.job, title: `${title}\u0007\ud800` } });
+    expect(svg.querySelector('script')).toBeNull();
+    expect(svg.querySelector('title')?.textContent).toBe(`${title}□□`);
+    expect(svg.querySelector('text')?.textContent).toBe(title);
+  });
+
+  it('lies on the screen at its true size', async () => {
+    const context = contextOf(CHART);
+    const svg = await proofOf(context);
+    document.body.append(svg);
+    // CSS fixes 1in = 96px (CSS Values and Units 3, 5.2).
+    expect(svg.getBoundingClientRect().width).toBeCloseTo((context.layout.frame.outside.width / 25.4) * 96, 1);
+    svg.remove();
+  });
+});
