@@ -2,10 +2,10 @@
 import { createHash } from 'node:crypto';
 import { stat } from 'node:fs/promises';
 import { dirname, isAbsolute } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
 import type { HostCalls, JobFile, Reply } from '../bridge';
 import { done, errorName, failed, failureFrom } from './failure';
 import { megabytes, readWhole } from './read-file';
+import { saveWhole } from './save-whole';
 import { takeTurn } from './take-turn';
 
 /** A job of ten thousand windows written out with every size is under 5 MB. */
@@ -38,7 +38,7 @@ async function saveInTurn(request: HostCalls['saveJob']['request']): Promise<Rep
   const free = await checkTarget(request);
   if (!free.ok) return free;
   try {
-    await writeFileAtomic(path, bytes);
+    await saveWhole(path, bytes);
   } catch (error) {
     return failureFrom(error, errorName(error) === 'ENOENT' ? dirname(path) : path);
   }

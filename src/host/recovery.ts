@@ -1,10 +1,10 @@
 /** Keeps unsaved work, one file for each session of the screen, so that a crash or a closed window loses nothing. */
 import { mkdir, readdir, readFile, unlink } from 'node:fs/promises';
 import { join } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
 import { z } from 'zod';
 import type { HostCalls, Recovery, Reply } from '../bridge';
 import { done, errorName, failureFrom } from './failure';
+import { saveWhole } from './save-whole';
 
 const keptSchema = z.object({
   id: z.string(),
@@ -23,7 +23,7 @@ export async function keepRecovery(
   try {
     // Readable by its owner alone: a job may name what hangs in somebody's house.
     await mkdir(folder, { recursive: true, mode: 0o700 });
-    await writeFileAtomic(fileOf(folder, work.id), JSON.stringify({ ...work, kept }), { mode: 0o600 });
+    await saveWhole(fileOf(folder, work.id), Buffer.from(JSON.stringify({ ...work, kept })), 0o600);
     return done({ kept });
   } catch (error) {
     return failureFrom(error, folder);

@@ -1,8 +1,9 @@
 /** Writes several files into a folder so that either all of them appear or nothing changes. */
-import { mkdtemp, open, rename, rm, stat } from 'node:fs/promises';
+import { mkdtemp, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Reply } from '../bridge';
 import { done, errorName, failed, failureFrom } from './failure';
+import { writeThrough } from './save-whole';
 
 export interface NamedBytes {
   readonly name: string;
@@ -56,17 +57,6 @@ async function checkFree(folder: string, files: readonly NamedBytes[], replace: 
     }
   }
   return done(true);
-}
-
-/** Waits until the bytes are on the drive, so that a file in its place is never an empty one. */
-async function writeThrough(path: string, bytes: Uint8Array): Promise<void> {
-  const handle = await open(path, 'wx');
-  try {
-    await handle.writeFile(bytes);
-    await handle.sync();
-  } finally {
-    await handle.close();
-  }
 }
 
 /** Moves every file to its place; should one move fail, those before it are taken back. */

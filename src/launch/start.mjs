@@ -17,7 +17,7 @@ if (trouble !== undefined) {
 
 async function buildWhereStale() {
   if (!isStale(places.builtMark, places.sources)) return;
-  console.log('Building Matwright, once after each change...');
+  console.log('Building Matwright, once after each change…');
   const { buildAll } = await import('./build-all.mjs');
   await buildAll();
 }
@@ -25,8 +25,8 @@ async function buildWhereStale() {
 /** Why there is no window; undefined when there was one. */
 async function openElectron() {
   const hasScreen = process.platform !== 'linux' || process.env.DISPLAY || process.env.WAYLAND_DISPLAY;
-  const program = await findElectron(() => console.log('Fetching Electron, once...'));
-  if (!program) return "Electron's program can't be had on this machine";
+  const program = await findElectron(() => console.log('Fetching Electron, once…'));
+  if (!program) return 'Electron’s program can’t be had on this machine';
   if (!hasScreen) return 'This machine has no screen for Electron';
   const began = Date.now();
   const code = await run(program, [root, ...words]);

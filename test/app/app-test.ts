@@ -38,7 +38,7 @@ export const test = base.extend<Fixtures>({
         ends.push(desktop.kill);
         return { page: desktop.page as Page, desktop };
       }
-      const web = await startWebHost(words, env);
+      const web = await startWebHost({ words, env });
       ends.push(web.stop);
       await page.goto(web.address);
       return { page };

@@ -40,10 +40,7 @@ export function startDesktop({ words = [], env = {} }: DesktopOptions, port = 0)
 export async function openDesktop(options: DesktopOptions = {}): Promise<Desktop> {
   const port = await findFreePort();
   const { child, ended } = startDesktop(options, port);
-  const browser = await connect(port, ended);
-  const page = browser.contexts()[0]!.pages()[0]!;
-  await page.waitForFunction(() => 'matwrightHost' in window);
-  await page.waitForLoadState('load');
+  const { browser, page } = await connectToPage(port, ended);
   let count = 0;
   return {
     page,
@@ -68,6 +65,15 @@ export async function openDesktop(options: DesktopOptions = {}): Promise<Desktop
   };
 }
 
+/** The program's page once it is there, with its bridge. @param port of the stand-in's browser. */
+export async function connectToPage(port: number, ended: Promise<number | null>) {
+  const browser = await connect(port, ended);
+  const page = browser.contexts()[0]!.pages()[0]!;
+  await page.waitForFunction(() => 'matwrightHost' in window);
+  await page.waitForLoadState('load');
+  return { browser, page };
+}
+
 async function connect(port: number, ended: Promise<number | null>) {
   let over = false;
   void ended.then(() => (over = true));
@@ -81,7 +87,7 @@ async function connect(port: number, ended: Promise<number | null>) {
   }
 }
 
-async function findFreePort(): Promise<number> {
+export async function findFreePort(): Promise<number> {
   const server = createServer().listen(0, '127.0.0.1');
   await once(server, 'listening');
   const { port } = server.address() as AddressInfo;

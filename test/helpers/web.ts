@@ -10,12 +10,24 @@ export interface RunningWebHost {
   stop(): Promise<number | null>;
 }
 
-export async function startWebHost(
-  words: readonly string[] = [],
-  env: NodeJS.ProcessEnv = {},
-): Promise<RunningWebHost> {
+export interface WebHostOptions {
+  readonly words?: readonly string[];
+  /** Environment beside that of the test. */
+  readonly env?: NodeJS.ProcessEnv;
+  /** The largest file it may write, in KiB, as on a drive that is full beyond that. */
+  readonly largestFile?: number;
+}
+
+export async function startWebHost({
+  words = [],
+  env = {},
+  largestFile,
+}: WebHostOptions = {}): Promise<RunningWebHost> {
   const program = fileURLToPath(new URL('../../out/web/index.js', import.meta.url));
-  const child = spawn(process.execPath, [program, ...words], {
+  const limit = largestFile === undefined ? 'unlimited' : String(largestFile);
+  // Beyond the limit a write then fails, as on a full drive, where otherwise the process would be ended.
+  const command = ['-c', 'trap "" XFSZ; ulimit -f "$1"; shift; exec "$@"', 'bash', limit, process.execPath, program, ...words];
+  const child = spawn('bash', command, {
     env: { ...process.env, ...env },
     stdio: ['ignore', 'pipe', 'inherit'],
   });

@@ -124,7 +124,9 @@ describe('saving', () => {
     expect(codeOf(await saveJob({ path: join(folder, 'new.json', 'a.json'), text }))).toBe('not-a-folder');
     expect(codeOf(await saveJob({ path: 'a.json', text }))).toBe('not-found');
     expect(codeOf(await saveJob({ path: join(folder, 'x'.repeat(300)), text }))).toBe('failed');
-    expect(codeOf(await saveJob({ path: join(folder, 'big.json'), text: 'x'.repeat(jobSizeLimit + 1) }))).toBe('too-large');
+    expect(codeOf(await saveJob({ path: join(folder, 'big.json'), text: 'x'.repeat(jobSizeLimit + 1) }))).toBe(
+      'too-large',
+    );
   });
 
   it('leaves nothing behind in a folder that may not be written', async () => {

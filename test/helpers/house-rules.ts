@@ -1,0 +1,109 @@
+/** The import table of the house, and the judge that holds one file's imports against it. */
+import { dirname, normalize } from 'node:path/posix';
+import ts from 'typescript';
+
+interface Area {
+  /** Folders and files this one may import from, beside its own. */
+  readonly from: readonly string[];
+  /** Packages it may import; `node:` stands for all of Node's own. */
+  readonly packages: readonly string[];
+}
+
+const core = ['src/core/units.ts', 'src/core/problem.ts'];
+
+/** By path, the longest that fits; a path not listed has no place in the house. */
+const areas: Readonly<Record<string, Area>> = {
+  'src/core/units.ts': { from: ['src/core/problem.ts'], packages: [] },
+  'src/core/problem.ts': { from: [], packages: [] },
+  'src/core/geometry': { from: core, packages: [] },
+  'src/core/frame': { from: [...core, 'src/core/geometry'], packages: [] },
+  'src/core/job': { from: [...core, 'src/core/geometry', 'src/core/frame'], packages: ['zod'] },
+  'src/core/layout': { from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job'], packages: [] },
+  'src/core/cutting': {
+    from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
+    packages: [],
+  },
+  'src/bridge.ts': { from: ['src/core'], packages: [] },
+  'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit', 'papaparse'] },
+  'src/host': { from: ['src/core', 'src/bridge.ts', 'src/outputs'], packages: ['node:', 'zod'] },
+  'src/main': { from: ['src/bridge.ts', 'src/host', 'package.json'], packages: ['node:', 'electron'] },
+  'src/preload': { from: ['src/bridge.ts', 'src/main/channels.ts'], packages: ['electron'] },
+  'src/web': { from: ['src/bridge.ts', 'src/host', 'src/launch', 'package.json'], packages: ['node:'] },
+  'src/cli': {
+    from: ['src/core', 'src/bridge.ts', 'src/outputs', 'src/host', 'package.json'],
+    packages: ['node:', 'commander'],
+  },
+  'src/launch': { from: [], packages: ['node:', 'rolldown', 'electron-vite'] },
+  'src/renderer': {
+    from: ['src/core', 'src/bridge.ts', 'resources/fonts'],
+    packages: ['svelte', 'bits-ui', '@lucide/svelte', '@internationalized/date'],
+  },
+  // The only place that draws with paper; all else describes what is to be drawn.
+  'src/renderer/canvas/scene.ts': {
+    from: ['src/renderer', 'src/core', 'src/bridge.ts'],
+    packages: ['svelte', 'paper'],
+  },
+};
+
+/** Every module a file names: imports of values and of types, re-exports, and imports made while running. */
+export function findImports(path: string, text: string): string[] {
+  const scripts = path.endsWith('.svelte')
+    ? [...text.matchAll(/<script[^>]*>([\s\S]*?)<\/script>/g)].map((m) => m[1]!)
+    : [text];
+  return scripts.flatMap((script) =>
+    ts.preProcessFile(script, true, true).importedFiles.map(({ fileName }) => fileName),
+  );
+}
+
+/** What is wrong with a file's imports, a sentence each. @param files every path there is, to complete names without ending. */
+export function judgeImports(path: string, imports: readonly string[], files: ReadonlySet<string>): string[] {
+  const place = placeOf(path);
+  if (!place) return [`${path} lies in no area of the import table`];
+  const area = areas[place]!;
+  return imports.flatMap((name) => {
+    if (!name.startsWith('.')) {
+      return area.packages.some((allowed) => isPackage(name, allowed)) ? [] : [`${path} may not import ${name}`];
+    }
+    const target = complete(normalize(`${dirname(path)}/${name}`), files);
+    if (target === undefined) return [`${path} imports ${name}, which is not there`];
+    const allowed = placeOf(target) === place || area.from.some((from) => isWithin(target, from));
+    // Back down from the one file that has an area of its own.
+    const inside = isWithin(place, 'src/renderer') && isWithin(target, 'src/renderer');
+    return allowed || inside ? [] : [`${path} may not import ${target}`];
+  });
+}
+
+/** A file as an import names it, with or without its ending. */
+export function complete(path: string, files: ReadonlySet<string>): string | undefined {
+  const plain = path.split('?', 1)[0]!;
+  return ['', '.ts', '.svelte', '.mjs', '/index.ts', '.svelte.ts']
+    .map((end) => plain + end)
+    .find((name) => files.has(name));
+}
+
+function placeOf(path: string): string | undefined {
+  return Object.keys(areas)
+    .filter((area) => isWithin(path, area))
+    .sort((a, b) => b.length - a.length)[0];
+}
+
+function isWithin(path: string, area: string): boolean {
+  return path === area || path.startsWith(`${area}/`);
+}
+
+function isPackage(name: string, allowed: string): boolean {
+  return allowed === 'node:' ? name.startsWith('node:') : name === allowed || name.startsWith(`${allowed}/`);
+}
+
+/** Every way round that leads back to its start. @param next what each file imports, of the files themselves. */
+export function findCircles(files: readonly string[], next: (path: string) => readonly string[]): string[] {
+  const done = new Set<string>();
+  const walk = (path: string, way: readonly string[]): string[] => {
+    if (way.includes(path)) return [[...way.slice(way.indexOf(path)), path].join(' -> ')];
+    if (done.has(path)) return [];
+    const found = next(path).flatMap((target) => walk(target, [...way, path]));
+    done.add(path);
+    return found;
+  };
+  return files.flatMap((path) => walk(path, []));
+}
