@@ -1,0 +1,34 @@
+/** Draws one layer as it lies face down on the bench: its back, with the openings one cuts from there. */
+import { SIDES } from '../../core/geometry/box';
+import type { Layout } from '../../core/layout/layout';
+import { lightColour } from './colour';
+import { blankOf } from './draw-front';
+import { mitredSide, ringOf, type Shape } from './drawing';
+import { shadowOutside } from './light';
+
+const BOARD_BACK = '#f3efe4';
+const BENCH = '#b9b2a4';
+
+export function drawBack(layout: Layout, layerNumber: number): Shape[] {
+  const layer = layout.layers[layerNumber - 1];
+  if (layer === undefined) return [];
+  const cuts = layout.windows.map((window) => window.layers[layerNumber - 1]).filter((cut) => cut !== undefined);
+  const reverse = layer.bevel.direction === 'reverse';
+  const slopes = SIDES.map((side): Shape => ({
+    kind: 'area',
+    key: `back bevel ${side}`,
+    rings: cuts.map((cut) => mitredSide(cut.back, cut.face, side)),
+    fill: lightColour(layer.core, side === 'left' || side === 'top' ? -0.16 : 0.3),
+  }));
+  return [
+    ...shadowOutside('bench', blankOf(layout), 5, 0.26),
+    { kind: 'area', key: 'bench openings', rings: cuts.map((cut) => ringOf(cut.back)), fill: BENCH },
+    {
+      kind: 'area',
+      key: 'back of the board',
+      rings: [ringOf(blankOf(layout)), ...cuts.map((cut) => ringOf(cut.back))],
+      fill: BOARD_BACK,
+    },
+    ...(reverse ? slopes : []),
+  ];
+}

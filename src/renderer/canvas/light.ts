@@ -1,0 +1,55 @@
+/** Light from the upper left: how bright each slope is, and the soft shadow an edge throws on what lies below it. */
+import { grow, type Box, type Side } from '../../core/geometry/box';
+import type { AreaShape, Ring } from './drawing';
+
+/** Brightness of the slopes that fall towards an opening: those at the left and top face away from the light. */
+export const SLOPE_LIGHT: Readonly<Record<Side, number>> = { left: -0.17, top: -0.26, right: 0.32, bottom: 0.5 };
+
+/** Brightness of the faces of a frame that rise towards its inner edge. */
+export const MOULDING_LIGHT: Readonly<Record<Side, number>> = { left: 0.1, top: 0.16, right: -0.14, bottom: -0.2 };
+
+const SHADOW_STEPS = 4;
+
+/** The shadow inside openings along their left and top edges, as nested strips that add up to a soft one; `depth` mm wide. */
+export function shadowInside(key: string, openings: readonly Box[], depth: number, strength: number): AreaShape[] {
+  return steps(key, strength, (share) => openings.map((opening) => shadowStrip(opening, depth * share)));
+}
+
+/** The shadow of a board or a frame on the wall, thrown down and to the right; `depth` mm wide. */
+export function shadowOutside(key: string, box: Box, depth: number, strength: number): AreaShape[] {
+  return steps(key, strength, (share) => [
+    ringAround(grow(box, { left: -depth * 0.4, top: -depth * 0.4, right: depth * share, bottom: depth * share * 1.2 })),
+  ]);
+}
+
+function steps(key: string, strength: number, rings: (share: number) => Ring[]): AreaShape[] {
+  return Array.from({ length: SHADOW_STEPS }, (_, step) => ({
+    kind: 'area' as const,
+    key: `${key}/${step}`,
+    rings: rings((step + 1) / SHADOW_STEPS),
+    fill: `rgba(20, 14, 6, ${strength / SHADOW_STEPS})`,
+  }));
+}
+
+/** An L along the left and top edges of a box. */
+function shadowStrip(box: Box, width: number): Ring {
+  const across = Math.min(width, (box.right - box.left) / 2);
+  const up = Math.min(width, (box.top - box.bottom) / 2);
+  return [
+    { x: box.left, y: box.bottom },
+    { x: box.left, y: box.top },
+    { x: box.right, y: box.top },
+    { x: box.right, y: box.top - up },
+    { x: box.left + across, y: box.top - up },
+    { x: box.left + across, y: box.bottom },
+  ];
+}
+
+function ringAround(box: Box): Ring {
+  return [
+    { x: box.left, y: box.bottom },
+    { x: box.right, y: box.bottom },
+    { x: box.right, y: box.top },
+    { x: box.left, y: box.top },
+  ];
+}

@@ -1,0 +1,135 @@
+/** The scene: the only file that knows paper; shows a drawing and moves what has changed since the last one. */
+import paper from 'paper/dist/paper-core';
+import { heightOf, widthOf, type Point, type Size } from '../../core/geometry/box';
+import type { AreaShape, ImageShape, Ring, Shape } from './drawing';
+import type { Viewport } from './viewport';
+
+interface Shown {
+  readonly item: paper.Item;
+  shape: Shape;
+}
+
+export class Scene {
+  readonly #scope = new paper.PaperScope();
+  #shown = new Map<string, Shown>();
+  #order: readonly string[] = [];
+
+  constructor(canvas: HTMLCanvasElement) {
+    this.#scope.setup(canvas);
+    this.#scope.settings.insertItems = false;
+    this.#scope.view.autoUpdate = false;
+  }
+
+  /** Size of the canvas, CSS pixels. */
+  resize(size: Size): void {
+    this.#scope.view.viewSize = new this.#scope.Size(size.width, size.height);
+  }
+
+  look(viewport: Viewport): void {
+    const { scale, x, y, mirrorWidth } = viewport;
+    const across = mirrorWidth === undefined ? scale : -scale;
+    const left = mirrorWidth === undefined ? x : x + mirrorWidth * scale;
+    this.#scope.view.matrix.set(across, 0, 0, -scale, left, y);
+    // paper keeps what it derived from the old matrix until one of its own setters is used.
+    this.#scope.view.matrix = this.#scope.view.matrix.clone();
+  }
+
+  /** Shows these shapes, the first one lowest. */
+  show(shapes: readonly Shape[]): void {
+    const next = new Map<string, Shown>();
+    for (const shape of shapes) next.set(shape.key, this.#keepOrMake(shape));
+    const order = [...next.keys()];
+    if (order.length !== this.#order.length || order.some((key, index) => key !== this.#order[index])) {
+      this.#scope.project.activeLayer.removeChildren();
+      this.#scope.project.activeLayer.addChildren([...next.values()].map((shown) => shown.item));
+    } else {
+      this.#replaceChanged(next);
+    }
+    this.#shown = next;
+    this.#order = order;
+  }
+
+  /** Draws now; the caller has the frame. */
+  paint(): void {
+    this.#scope.view.update();
+  }
+
+  remove(): void {
+    this.#scope.view.remove();
+    this.#scope.project.remove();
+  }
+
+  #keepOrMake(shape: Shape): Shown {
+    const old = this.#shown.get(shape.key);
+    if (old !== undefined && moveItem(old, shape)) return old;
+    return { item: shape.kind === 'area' ? makeArea(this.#scope, shape) : makeImage(this.#scope, shape), shape };
+  }
+
+  #replaceChanged(next: ReadonlyMap<string, Shown>): void {
+    for (const [key, shown] of next) {
+      const old = this.#shown.get(key);
+      if (old !== undefined && old !== shown) old.item.replaceWith(shown.item);
+    }
+  }
+}
+
+function makeArea(scope: paper.PaperScope, shape: AreaShape): paper.Item {
+  const children = shape.rings.map(
+    (ring) => new scope.Path({ segments: ring.map(({ x, y }) => [x, y]), closed: true }),
+  );
+  const item = new scope.CompoundPath({ children, fillRule: 'evenodd' });
+  item.fillColor = new scope.Color(shape.fill);
+  return item;
+}
+
+function makeImage(scope: paper.PaperScope, shape: ImageShape): paper.Item {
+  const raster = new scope.Raster(shape.image);
+  const { box, clip } = shape;
+  // The view is drawn y up, an image y down.
+  raster.matrix = new scope.Matrix(
+    widthOf(box) / shape.image.naturalWidth,
+    0,
+    0,
+    -heightOf(box) / shape.image.naturalHeight,
+    (box.left + box.right) / 2,
+    (box.top + box.bottom) / 2,
+  );
+  const mask = new scope.Path.Rectangle(new scope.Point(clip.left, clip.bottom), new scope.Point(clip.right, clip.top));
+  return new scope.Group({ children: [mask, raster], clipped: true });
+}
+
+/** Moves an item to where its shape now lies; false when it has to be made anew. */
+function moveItem(shown: Shown, shape: Shape): boolean {
+  const old = shown.shape;
+  if (shape.kind === 'image' || old.kind === 'image') return shape === old || sameImage(old, shape);
+  if (old.fill !== shape.fill || old.rings.length !== shape.rings.length) return false;
+  for (const [index, ring] of shape.rings.entries()) {
+    const before = old.rings[index];
+    if (before === undefined || before.length !== ring.length) return false;
+    if (!sameRing(before, ring)) moveRing(shown.item.children[index] as paper.Path, ring);
+  }
+  shown.shape = shape;
+  return true;
+}
+
+function moveRing(path: paper.Path, ring: Ring): void {
+  for (const [index, point] of ring.entries()) path.segments[index]?.point.set(point.x, point.y);
+}
+
+function sameImage(a: Shape, b: Shape): boolean {
+  return (
+    a.kind === 'image' && b.kind === 'image' && a.image === b.image && sameBox(a.box, b.box) && sameBox(a.clip, b.clip)
+  );
+}
+
+function sameBox(a: ImageShape['box'], b: ImageShape['box']): boolean {
+  return a.left === b.left && a.right === b.right && a.top === b.top && a.bottom === b.bottom;
+}
+
+function sameRing(a: Ring, b: Ring): boolean {
+  return a.every((point, index) => samePoint(point, b[index]));
+}
+
+function samePoint(a: Point, b: Point | undefined): boolean {
+  return b !== undefined && a.x === b.x && a.y === b.y;
+}

@@ -1,0 +1,180 @@
+/** The table of commands: each with its name, words, keys and deed. Buttons, keys, the help and the desktop's menu all read it. */
+import type { HostInfo } from '../../bridge';
+import { duplicateItem, removeItemAt } from '../edits/arrange';
+import { removeFree } from '../edits/free-windows';
+import { chooseSample, newJob } from '../files/new-job';
+import { openJob } from '../files/open-job';
+import { saveJob, saveJobAs } from '../files/save-job';
+import type { ViewId } from '../session/look.svelte';
+import type { Workbench } from '../workbench';
+import { focusNextRegion } from './regions';
+
+export interface Command {
+  readonly name: string;
+  readonly label: string;
+  readonly group: 'Job' | 'Change' | 'View';
+  readonly keys: readonly string[];
+  readonly run: (bench: Workbench) => void | Promise<void>;
+  /** Always, when left out. */
+  readonly enabled?: (bench: Workbench) => boolean;
+  /** Keys that a browser keeps for itself, so only the desktop has them. */
+  readonly desktopKeys?: readonly string[];
+}
+
+const UNITS = ['in', 'mm', 'cm'] as const;
+
+export const COMMANDS: readonly Command[] = [
+  { name: 'new-job', label: 'New job', group: 'Job', keys: ['Mod+Alt+N'], desktopKeys: ['Mod+N'], run: newJob },
+  { name: 'open-job', label: 'Open', group: 'Job', keys: ['Mod+O'], run: (bench) => openJob(bench) },
+  { name: 'samples', label: 'Sample jobs', group: 'Job', keys: ['Mod+Alt+O'], run: chooseSample },
+  { name: 'save-job', label: 'Save', group: 'Job', keys: ['Mod+S'], run: async (bench) => void (await saveJob(bench)) },
+  {
+    name: 'save-job-as',
+    label: 'Save as',
+    group: 'Job',
+    keys: ['Mod+Shift+S'],
+    run: async (bench) => void (await saveJobAs(bench)),
+  },
+  { name: 'export-job', label: 'Export', group: 'Job', keys: ['Mod+E'], run: ({ dialogs }) => dialogs.openExport() },
+  {
+    name: 'undo',
+    label: 'Undo',
+    group: 'Change',
+    keys: ['Mod+Z'],
+    enabled: ({ session }) => session.canUndo,
+    run: undo,
+  },
+  {
+    name: 'redo',
+    label: 'Redo',
+    group: 'Change',
+    keys: ['Mod+Shift+Z', 'Mod+Y'],
+    enabled: ({ session }) => session.canRedo,
+    run: redo,
+  },
+  {
+    name: 'duplicate',
+    label: 'Duplicate the chosen window',
+    group: 'Change',
+    keys: ['Mod+D'],
+    enabled: hasChosen,
+    run: duplicate,
+  },
+  {
+    name: 'remove',
+    label: 'Remove the chosen window',
+    group: 'Change',
+    keys: ['Delete'],
+    enabled: hasChosen,
+    run: remove,
+  },
+  view('pictures', 'Pictures', '1'),
+  view('frame', 'Frame', '2'),
+  view('mat', 'Mat', '3'),
+  view('windows', 'Windows', '4'),
+  view('cutting', 'Cutting', '5'),
+  {
+    name: 'from-back',
+    label: 'View from back',
+    group: 'View',
+    keys: ['Alt+B'],
+    run: ({ look }) => void (look.fromBack = !look.fromBack),
+  },
+  {
+    name: 'show-numbers',
+    label: 'Numbers on the picture',
+    group: 'View',
+    keys: ['Alt+N'],
+    run: ({ look }) => void (look.numbers = !look.numbers),
+  },
+  {
+    name: 'zoom-in',
+    label: 'Zoom in',
+    group: 'View',
+    keys: ['Alt+='],
+    desktopKeys: ['Mod+='],
+    run: ({ stage }) => stage.zoom(1.25),
+  },
+  {
+    name: 'zoom-out',
+    label: 'Zoom out',
+    group: 'View',
+    keys: ['Alt+-'],
+    desktopKeys: ['Mod+-'],
+    run: ({ stage }) => stage.zoom(0.8),
+  },
+  {
+    name: 'zoom-fit',
+    label: 'Zoom to fit',
+    group: 'View',
+    keys: ['Alt+0'],
+    desktopKeys: ['Mod+0'],
+    run: ({ stage }) => stage.fit(),
+  },
+  { name: 'next-unit', label: 'Next unit: in, mm, cm', group: 'View', keys: ['Alt+U'], run: nextUnit },
+  { name: 'toggle-theme', label: 'Light or dark', group: 'View', keys: ['Alt+L'], run: ({ look }) => look.turnTheme() },
+  {
+    name: 'problems',
+    label: 'List of problems',
+    group: 'View',
+    keys: ['F8'],
+    run: ({ look }) => void (look.problemsOpen = !look.problemsOpen),
+  },
+  { name: 'next-region', label: 'Next part of the window', group: 'View', keys: ['F6'], run: () => focusNextRegion() },
+  { name: 'help', label: 'Keys and help', group: 'View', keys: ['F1'], run: ({ dialogs }) => dialogs.openKeys() },
+];
+
+export function commandNamed(name: string): Command | undefined {
+  return COMMANDS.find((command) => command.name === name);
+}
+
+export function isEnabled(command: Command, bench: Workbench): boolean {
+  return command.enabled?.(bench) ?? true;
+}
+
+/** A command's keys on this host. */
+export function keysOf(command: Command, kind: HostInfo['kind']): readonly string[] {
+  return kind === 'desktop' ? [...(command.desktopKeys ?? []), ...command.keys] : command.keys;
+}
+
+function view(id: ViewId, label: string, digit: string): Command {
+  return { name: `view-${id}`, label, group: 'View', keys: [`Alt+${digit}`], run: ({ look }) => void (look.view = id) };
+}
+
+function undo({ session, notice }: Workbench): void {
+  const { undoLabel } = session;
+  session.undo();
+  notice.say(`Undone: ${undoLabel}.`);
+}
+
+function redo({ session, notice }: Workbench): void {
+  const { redoLabel } = session;
+  session.redo();
+  notice.say(`Done again: ${redoLabel ?? ''}.`);
+}
+
+function hasChosen({ session }: Workbench): boolean {
+  return session.selected !== undefined;
+}
+
+function duplicate({ session }: Workbench): void {
+  const done = session.selected === undefined ? undefined : duplicateItem(session.committed, session.selected);
+  if (done === undefined) return;
+  session.replace(done.written, 'Duplicate the window');
+  session.selected = done.path;
+}
+
+function remove({ session, notice }: Workbench): void {
+  const path = session.selected ?? '';
+  const free = /^free\[(\d+)\]$/.exec(path);
+  const rest = free ? removeFree(session.committed, Number(free[1])) : removeItemAt(session.committed, path)?.written;
+  if (rest === undefined) return notice.fail('The last window stays: a mat needs one.');
+  session.replace(rest, 'Remove the window');
+  session.selected = undefined;
+}
+
+function nextUnit({ session, notice }: Workbench): void {
+  const next = UNITS[(UNITS.indexOf(session.showing.unit) + 1) % UNITS.length] ?? 'in';
+  session.shownUnit = next;
+  notice.say(`Lengths are shown in ${next}.`);
+}

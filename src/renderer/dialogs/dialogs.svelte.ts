@@ -1,0 +1,85 @@
+/** The dialogs that stand open, the last one on top, and the questions they were opened to answer. */
+import type { Recovery } from '../../bridge';
+import type { Problem } from '../../core/problem';
+
+export interface FileQuestion {
+  readonly title: string;
+  /** Words on the button that ends it. */
+  readonly action: string;
+  /** Endings of the files shown, without dot; none when a folder is wanted. */
+  readonly endings: readonly string[];
+  /** A name to save under; undefined to choose what is there. */
+  readonly name?: string;
+  readonly folderOnly?: boolean;
+  /** Where to begin. */
+  readonly folder?: string;
+}
+
+export interface ChoiceQuestion<T extends string = string> {
+  readonly title: string;
+  readonly text: string;
+  readonly choices: readonly { readonly value: T; readonly label: string; readonly weight?: 'main' }[];
+}
+
+export interface Telling {
+  readonly title: string;
+  readonly text: string;
+  readonly problems?: readonly Problem[];
+}
+
+/** Which kept work to open, and which to forget. */
+export interface RecoveryAnswer {
+  readonly open?: string;
+  readonly dropped: readonly string[];
+}
+
+export type OpenDialog =
+  | { readonly kind: 'file'; readonly question: FileQuestion; readonly answer: (path: string | undefined) => void }
+  | { readonly kind: 'choice'; readonly question: ChoiceQuestion; readonly answer: (value: string | undefined) => void }
+  | { readonly kind: 'telling'; readonly telling: Telling; readonly answer: () => void }
+  | {
+      readonly kind: 'recovery';
+      readonly recoveries: readonly Recovery[];
+      readonly answer: (answer: RecoveryAnswer) => void;
+    }
+  | { readonly kind: 'export'; readonly answer: () => void }
+  | { readonly kind: 'keys'; readonly answer: () => void };
+
+export class Dialogs {
+  open = $state.raw<readonly OpenDialog[]>([]);
+  readonly isOpen = $derived(this.open.length > 0);
+
+  chooseFile(question: FileQuestion): Promise<string | undefined> {
+    return this.#ask((answer) => ({ kind: 'file', question, answer }));
+  }
+
+  choose<T extends string>(question: ChoiceQuestion<T>): Promise<T | undefined> {
+    return this.#ask((answer) => ({ kind: 'choice', question, answer: answer as (value: string | undefined) => void }));
+  }
+
+  tell(telling: Telling): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'telling', telling, answer: () => answer() }));
+  }
+
+  recover(recoveries: readonly Recovery[]): Promise<RecoveryAnswer> {
+    return this.#ask((answer) => ({ kind: 'recovery', recoveries, answer }));
+  }
+
+  openExport(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'export', answer: () => answer() }));
+  }
+
+  openKeys(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'keys', answer: () => answer() }));
+  }
+
+  #ask<T>(make: (answer: (value: T) => void) => OpenDialog): Promise<T> {
+    return new Promise((resolve) => {
+      const dialog: OpenDialog = make((value) => {
+        this.open = this.open.filter((each) => each !== dialog);
+        resolve(value);
+      });
+      this.open = [...this.open, dialog];
+    });
+  }
+}

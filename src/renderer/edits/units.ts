@@ -1,0 +1,32 @@
+/** Changing a job's own unit: every length written without a unit gets the old one beside it, so that none changes. */
+import type { WrittenJob } from '../../core/job/written';
+import { readLength, type Unit } from '../../core/units';
+
+const LENGTH_KEYS = new Set([
+  'left', 'top', 'right', 'bottom', 'width', 'height', 'size', 'image', 'thickness', 'overlap', 'reveal', 'gap', 'columnGap', 'rowGap',
+  'allowance', 'lip', 'mouldingWidth', 'rabbetDepth', 'all', 'sides', 'amount', 'step', 'overcut',
+]); // prettier-ignore
+
+export function changeUnits(written: WrittenJob, units: Unit): WrittenJob {
+  const old = written.units ?? 'in';
+  if (old === units) return written;
+  return { ...(withUnits(written, undefined, old) as WrittenJob), units };
+}
+
+function withUnits(value: unknown, key: string | undefined, unit: Unit): unknown {
+  if (Array.isArray(value)) return value.map((item) => withUnits(item, undefined, unit));
+  if (value !== null && typeof value === 'object') {
+    return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, withUnits(item, name, unit)]));
+  }
+  if (key === undefined || !LENGTH_KEYS.has(key) || (typeof value !== 'string' && typeof value !== 'number'))
+    return value;
+  return isBare(String(value)) ? `${value} ${unit}` : value;
+}
+
+/** A length, a size or an overlap that names no unit. */
+function isBare(text: string): boolean {
+  const sides = text.replace(/^\s*(covers|shows)\s+/i, '').split(/\s*[x×*]\s*/i);
+  return (
+    sides.length <= 2 && sides.map((side) => readLength(side, 'mm')).every((reading) => reading.ok && reading.bare)
+  );
+}

@@ -1,0 +1,59 @@
+/** Written lengths in a field: what to show of them, what to store of what was typed, how it was read, and nudging by a step. */
+import { decimalText, lengthText, readLength, showLength, stepLength, type Showing, type Unit } from '../../core/units';
+
+/** How a typed length was read, or why it was not. */
+export type Echo =
+  { readonly ok: true; readonly mm: number; readonly text: string } | { readonly ok: false; readonly message: string };
+
+/**
+ * The text a field shows for a written length. A bare number is in the job's unit; where lengths are shown in another one
+ * its unit is put beside it, so that it cannot be misread.
+ */
+export function fieldText(written: string | number | undefined, jobUnit: Unit, showing: Showing): string {
+  if (written === undefined) return '';
+  const text = String(written);
+  if (showing.unit === jobUnit) return text;
+  const reading = readLength(text, jobUnit);
+  return reading.ok && reading.bare ? `${text} ${jobUnit}` : text;
+}
+
+/** What to keep of a typed length: just what was typed, with its unit only where a bare number would mean another one in the job. */
+export function storedText(typed: string, jobUnit: Unit, showing: Showing): string {
+  const text = typed.trim();
+  if (showing.unit === jobUnit) return text;
+  const reading = readLength(text, showing.unit);
+  return reading.ok && reading.bare ? `${text} ${showing.unit}` : text;
+}
+
+/** Reads what a field says, in the unit it shows, and says it back in both systems. */
+export function echoOf(text: string, showing: Showing): Echo {
+  const reading = readLength(text, showing.unit);
+  if (!reading.ok) return { ok: false, message: `${capital(reading.message)}: ${reading.remedy}.` };
+  return { ok: true, mm: reading.mm, text: `= ${bothUnits(reading.mm, showing)}` };
+}
+
+/** A length in the shown unit and, after it, in the other system. */
+export function bothUnits(mm: number, showing: Showing): string {
+  const other = showing.unit === 'in' ? `${decimalText(mm, 'mm', 1)} mm` : lengthText(mm, { ...showing, unit: 'in' });
+  return `${lengthText(mm, showing)} · ${other}`;
+}
+
+/** The next length up (1) or down (-1) on the shown step, `times` steps away, as text to store. */
+export function nudgedText(mm: number, direction: 1 | -1, times: number, jobUnit: Unit, showing: Showing): string {
+  const step = stepLength(showing);
+  const place = mm / step;
+  const tolerance = 1e-6;
+  const base = direction > 0 ? Math.floor(place + tolerance) : Math.ceil(place - tolerance);
+  return lengthToStore((base + direction * times) * step, jobUnit, showing);
+}
+
+/** A length on the shown step as text to store: bare where the shown unit is the job's own. */
+export function lengthToStore(mm: number, jobUnit: Unit, showing: Showing): string {
+  const shown = showLength(mm, showing);
+  const text = shown.text.replace('−', '-');
+  return showing.unit === jobUnit ? text : `${text} ${showing.unit}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,74 @@
+/** Written sizes in a field: one line such as `8 x 10 in` or `A4`, how it was read, and turning it on its side. */
+import type { Size } from '../../core/geometry/box';
+import { Reader } from '../../core/job/reader';
+import type { WrittenSize } from '../../core/job/written';
+import { decimalText, lengthText, readLength, showLength, type Showing, type Unit } from '../../core/units';
+import { fieldText } from './written-length';
+
+export type SizeEcho =
+  { readonly ok: true; readonly size: Size; readonly text: string } | { readonly ok: false; readonly message: string };
+
+const CROSS = /\s*[x×*]\s*/i;
+const ENDING = /\s*(inches|inch|in|"|”|″|mm|cm|ft)\s*$/i;
+
+/** The line a field shows for a written size. */
+export function sizeText(written: WrittenSize | undefined, jobUnit: Unit, showing: Showing): string {
+  if (written === undefined) return '';
+  if (typeof written === 'object') {
+    return `${fieldText(written.width, jobUnit, showing)} x ${fieldText(written.height, jobUnit, showing)}`;
+  }
+  return isBare(written) && showing.unit !== jobUnit ? `${written} ${jobUnit}` : written;
+}
+
+/** What to keep of a typed size. */
+export function storedSize(typed: string, jobUnit: Unit, showing: Showing): string {
+  const text = typed.trim();
+  return isBare(text) && showing.unit !== jobUnit ? `${text} ${showing.unit}` : text;
+}
+
+/** Reads what a field says and says it back in both systems. */
+export function echoSize(text: string, showing: Showing, what: string): SizeEcho {
+  const reader = new Reader(showing.unit, { in: showing.inchStep, mm: showing.metricStep });
+  const size = reader.size(text, 'size', what);
+  const [problem] = reader.problems;
+  return problem ? { ok: false, message: problem.message } : { ok: true, size, text: `= ${bothSizes(size, showing)}` };
+}
+
+/** A size in the shown unit and, after it, in the other system. */
+export function bothSizes(size: Size, showing: Showing): string {
+  const other =
+    showing.unit === 'in'
+      ? `${decimalText(size.width, 'mm', 1)} × ${decimalText(size.height, 'mm', 1)} mm`
+      : `${lengthText(size.width, { ...showing, unit: 'in' }).replace(/ in$/, '')} × ${lengthText(size.height, { ...showing, unit: 'in' })}`;
+  return `${shownSize(size, showing)} · ${other}`;
+}
+
+/** `8 × 10 in`. */
+export function shownSize(size: Size, showing: Showing): string {
+  return `${showLength(size.width, showing).text} × ${showLength(size.height, showing).withUnit}`;
+}
+
+/** The same size the other way round, written as it was. */
+export function turnedSize(written: WrittenSize): WrittenSize {
+  if (typeof written === 'object') return { width: written.height, height: written.width };
+  const sides = written.split(CROSS);
+  const [first = '', second = ''] = sides;
+  if (sides.length !== 2) return turnedName(written);
+  const unit = ENDING.exec(second)?.[0] ?? '';
+  const own = ENDING.test(first);
+  return own ? `${second} x ${first}` : `${second.slice(0, second.length - unit.length)} x ${first}${unit}`;
+}
+
+function turnedName(name: string): string {
+  return /\b(landscape|lying)\b/i.test(name)
+    ? name.replace(/\s*\b(landscape|lying)\b/i, '')
+    : `${name.replace(/\s*\b(portrait|upright)\b/i, '')} landscape`;
+}
+
+/** A size of two numbers neither of which says its unit. */
+function isBare(text: string): boolean {
+  const sides = text.split(CROSS);
+  return (
+    sides.length === 2 && sides.map((side) => readLength(side, 'mm')).every((reading) => reading.ok && reading.bare)
+  );
+}

@@ -1,0 +1,53 @@
+/** New jobs: in inches, in millimetres, or from one of the samples. */
+import { FORMAT, VERSION, type WrittenJob } from '../../core/job/written';
+import type { Workbench } from '../workbench';
+import { readText } from './read-text';
+import { mayLeave } from './unsaved';
+
+/** What a new job starts from: one picture and a frame around it, in values of its own system of units. */
+export function emptyJob(units: 'in' | 'mm'): WrittenJob {
+  const head = { format: FORMAT, version: VERSION, units } as const;
+  return units === 'in'
+    ? { ...head, pictures: [{ size: '8 x 10' }], frame: { size: '11 x 14' } }
+    : { ...head, pictures: [{ size: '200 x 250' }], frame: { size: '300 x 400' } };
+}
+
+export async function newJob(bench: Workbench): Promise<void> {
+  if (!(await mayLeave(bench))) return;
+  const units = await bench.dialogs.choose({
+    title: 'A new job',
+    text: 'Which unit do you measure in? Lengths without a unit will be in it; any other unit can be written out.',
+    choices: [
+      { value: 'in', label: 'Inches', weight: 'main' },
+      { value: 'mm', label: 'Millimetres', weight: 'main' },
+      { value: 'stay', label: 'Not now' },
+    ],
+  });
+  if (units === 'in' || units === 'mm')
+    start(bench, emptyJob(units), `A new job in ${units === 'in' ? 'inches' : 'millimetres'}.`);
+}
+
+export async function chooseSample(bench: Workbench): Promise<void> {
+  if (!(await mayLeave(bench))) return;
+  const reply = await bench.host.call('samples', {});
+  if (!reply.ok) return bench.notice.fail(reply.failure.message);
+  const name = await bench.dialogs.choose({
+    title: 'Sample jobs',
+    text: 'Each opens as a job of your own; the sample stays as it is.',
+    choices: [
+      ...reply.value.map((sample) => ({ value: sample.name, label: sample.title })),
+      { value: '', label: 'Not now' },
+    ],
+  });
+  const sample = reply.value.find((each) => each.name === name);
+  const read = sample && readText(sample.text);
+  if (sample && read?.ok) start(bench, read.written, `Opened the sample "${sample.title}".`);
+}
+
+/** Begins with a job that is in no file yet. */
+export function start({ session, file, look, notice }: Workbench, written: WrittenJob, said: string): void {
+  session.start(written);
+  file.startNew();
+  look.startJob();
+  notice.say(said);
+}

@@ -1,0 +1,83 @@
+/** Saves the job: in its file, or in one the user names; another's change on disk is never written over unasked. */
+import type { HostFailure, JobFile as FileOnDisk, Reply } from '../../bridge';
+import { printJob } from '../../core/job/text';
+import type { Workbench } from '../workbench';
+import { baseNameFor, JOB_ENDINGS } from './endings';
+import { openPath } from './open-job';
+
+/** True when the job now is in its file. */
+export async function saveJob(bench: Workbench): Promise<boolean> {
+  const { file } = bench;
+  if (file.path === undefined) return saveJobAs(bench);
+  return write(bench, file.path, file.stamp === undefined ? {} : { stamp: file.stamp });
+}
+
+export async function saveJobAs(bench: Workbench): Promise<boolean> {
+  const path = await choosePath(bench);
+  if (path === undefined) return false;
+  // A path the system's own dialog gave has been asked about already.
+  return write(bench, withEnding(path), bench.info.kind === 'desktop' ? { replace: true } : {});
+}
+
+async function write(
+  bench: Workbench,
+  path: string,
+  how: { readonly stamp?: string; readonly replace?: boolean },
+): Promise<boolean> {
+  const written = bench.session.committed;
+  const reply: Reply<FileOnDisk> = await bench.host.call('saveJob', { path, text: printJob(written), ...how });
+  if (!reply.ok) return settle(bench, path, reply.failure);
+  bench.file.isIn(reply.value, written);
+  const errors = bench.session.errors.length;
+  bench.notice.say(
+    `Saved ${bench.file.name ?? path}${errors > 0 ? `, with ${errors} thing${errors === 1 ? '' : 's'} in it that cannot be cut yet` : ''}.`,
+  );
+  return true;
+}
+
+async function settle(bench: Workbench, path: string, failure: HostFailure): Promise<boolean> {
+  const { dialogs } = bench;
+  if (failure.code === 'changed-on-disk') {
+    const answer = await dialogs.choose({
+      title: 'The file has changed on disk',
+      text: failure.message,
+      choices: [
+        { value: 'as', label: 'Save under another name', weight: 'main' },
+        { value: 'reload', label: 'Open what is on disk' },
+        { value: 'over', label: 'Write over it' },
+        { value: 'stay', label: 'Do nothing yet' },
+      ],
+    });
+    if (answer === 'as') return saveJobAs(bench);
+    if (answer === 'over') return write(bench, path, { replace: true });
+    if (answer === 'reload') await openPath(bench, path);
+    return false;
+  }
+  if (failure.code === 'exists') {
+    const answer = await dialogs.choose({
+      title: 'There is a file of that name',
+      text: failure.message,
+      choices: [
+        { value: 'over', label: 'Write over it' },
+        { value: 'as', label: 'Take another name', weight: 'main' },
+        { value: 'stay', label: 'Do nothing yet' },
+      ],
+    });
+    if (answer === 'over') return write(bench, path, { replace: true });
+    return answer === 'as' ? saveJobAs(bench) : false;
+  }
+  await dialogs.tell({ title: 'The job could not be saved', text: failure.message });
+  return false;
+}
+
+async function choosePath({ host, info, dialogs, file, session }: Workbench): Promise<string | undefined> {
+  const name = file.name ?? `${baseNameFor(session.written.title ?? '')}.json`;
+  if (info.kind === 'browser')
+    return dialogs.chooseFile({ title: 'Save the job as', action: 'Save', endings: JOB_ENDINGS, name });
+  const reply = await host.call('pickSavePath', { suggested: file.path ?? name });
+  return reply.ok ? reply.value.path : undefined;
+}
+
+function withEnding(path: string): string {
+  return /\.json$/i.test(path) ? path : `${path}.json`;
+}

@@ -1,0 +1,63 @@
+/** Opens the screen: connects to the host, makes the workbench, and starts with unsaved work, the file asked for, or a demo job. */
+import { mount } from 'svelte';
+import type { HostClient, HostInfo } from '../bridge';
+import App from './App.svelte';
+import { PictureImageStore } from './canvas/picture-images.svelte';
+import { Stage } from './canvas/stage.svelte';
+import { Dialogs } from './dialogs/dialogs.svelte';
+import { JobFile } from './files/job-file.svelte';
+import { emptyJob, start } from './files/new-job';
+import { openPath } from './files/open-job';
+import { readText } from './files/read-text';
+import { offerKept } from './files/recovery';
+import { connectHost } from './host-client';
+import { Look } from './session/look.svelte';
+import { Notice } from './session/notice.svelte';
+import { Session } from './session/session.svelte';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/floating.css';
+import type { Workbench } from './workbench';
+
+function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
+  const session = new Session(emptyJob('in'));
+  const file = new JobFile(session);
+  const images = new PictureImageStore(host, () => file.path);
+  return {
+    host,
+    info,
+    session,
+    file,
+    images,
+    look: new Look(),
+    stage: new Stage(),
+    dialogs: new Dialogs(),
+    notice: new Notice(),
+  };
+}
+
+/** What stands on the screen first. */
+async function openFirst(bench: Workbench): Promise<void> {
+  const samples = await bench.host.call('samples', {});
+  const sample = samples.ok ? samples.value[0] : undefined;
+  const read = sample && readText(sample.text);
+  if (read?.ok) start(bench, read.written, '');
+  if (await offerKept(bench)) return;
+  if (bench.info.startWith !== undefined) await openPath(bench, bench.info.startWith);
+}
+
+async function open(target: HTMLElement): Promise<void> {
+  const host = connectHost();
+  const info = await host.call('info', {});
+  if (!info.ok) throw new Error(info.failure.message);
+  const bench = makeWorkbench(host, info.value);
+  mount(App, { target, props: { bench } });
+  await openFirst(bench);
+}
+
+const target = document.getElementById('app');
+if (target) {
+  open(target).catch((fault: unknown) => {
+    target.textContent = `Matwright could not be opened: ${fault instanceof Error ? fault.message : String(fault)}. Start it again from its icon or its address.`;
+  });
+}

@@ -1,0 +1,56 @@
+/** How the screen stands: the open view, light or dark, front or back; none of it is part of the job or its history. */
+import type { ExportOptions } from '../../bridge';
+
+export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting'] as const;
+export type ViewId = (typeof VIEWS)[number];
+export type Theme = 'light' | 'dark';
+
+const THEME_KEY = 'matwright.theme';
+
+export class Look {
+  view = $state<ViewId>('pictures');
+  fromBack = $state(false);
+  /** The layer shown from the back and listed for cutting; 1 is the top layer. */
+  layer = $state(1);
+  numbers = $state(true);
+  /** The choices of the last export. */
+  exported = $state.raw<ExportOptions>();
+  /** The folder last chosen from. */
+  folder = $state<string>();
+  problemsOpen = $state(false);
+  /** The picture whose fields are open, by its place in the list. */
+  openPicture = $state<number | undefined>(0);
+  /** Undefined: as the system has it. */
+  theme = $state<Theme | undefined>(rememberedTheme());
+
+  /** Another job is on the screen: nothing of the last one stays chosen. */
+  startJob(): void {
+    this.fromBack = false;
+    this.layer = 1;
+    this.openPicture = 0;
+    this.problemsOpen = false;
+  }
+
+  /** The theme that is seen now. */
+  get shownTheme(): Theme {
+    return this.theme ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
+  }
+
+  turnTheme(): void {
+    this.theme = this.shownTheme === 'dark' ? 'light' : 'dark';
+    try {
+      localStorage.setItem(THEME_KEY, this.theme);
+    } catch {
+      // A browser that keeps nothing still shows it now.
+    }
+  }
+}
+
+function rememberedTheme(): Theme | undefined {
+  try {
+    const kept = localStorage.getItem(THEME_KEY);
+    return kept === 'light' || kept === 'dark' ? kept : undefined;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,20 @@
+/** Which view shows the field of a path in the written job. */
+import type { ViewId } from './look.svelte';
+
+export function viewOfPath(path: string): ViewId {
+  const head = /^[a-z]+/i.exec(path)?.[0];
+  switch (head) {
+    case 'frame':
+      return 'frame';
+    case 'mat':
+    case 'borders':
+      return 'mat';
+    case 'windows':
+    case 'free':
+      return 'windows';
+    case 'cutting':
+      return 'cutting';
+    default:
+      return 'pictures';
+  }
+}

@@ -1,0 +1,24 @@
+/** The workbench: what every part of the screen works with, handed down once from the top. */
+import { createContext } from 'svelte';
+import type { HostClient, HostInfo } from '../bridge';
+import type { PictureImageStore } from './canvas/picture-images.svelte';
+import type { Stage } from './canvas/stage.svelte';
+import type { Dialogs } from './dialogs/dialogs.svelte';
+import type { JobFile } from './files/job-file.svelte';
+import type { Look } from './session/look.svelte';
+import type { Notice } from './session/notice.svelte';
+import type { Session } from './session/session.svelte';
+
+export interface Workbench {
+  readonly host: HostClient;
+  readonly info: HostInfo;
+  readonly session: Session;
+  readonly file: JobFile;
+  readonly look: Look;
+  readonly stage: Stage;
+  readonly images: PictureImageStore;
+  readonly dialogs: Dialogs;
+  readonly notice: Notice;
+}
+
+export const [useWorkbench, provideWorkbench] = createContext<Workbench>();
