@@ -12,6 +12,7 @@ export default defineConfig({
   test: {
     testTimeout: 30_000,
     hookTimeout: 60_000,
+    reporters: ['default', ['json', { outputFile: 'out/unit-tests.json' }]],
     projects: [
       {
         extends: true,

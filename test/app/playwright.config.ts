@@ -9,7 +9,7 @@ export default defineConfig({
   workers: 1,
   timeout: 60_000,
   expect: { timeout: 10_000 },
-  reporter: [['list']],
+  reporter: [['list'], ['json', { outputFile: '../../out/app-tests.json' }]],
   use: {
     viewport: { width: 1280, height: 800 },
     launchOptions: { executablePath: findChromium(), args: [...chromiumSwitches] },

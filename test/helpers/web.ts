@@ -26,7 +26,15 @@ export async function startWebHost({
   const program = fileURLToPath(new URL('../../out/web/index.js', import.meta.url));
   const limit = largestFile === undefined ? 'unlimited' : String(largestFile);
   // Beyond the limit a write then fails, as on a full drive, where otherwise the process would be ended.
-  const command = ['-c', 'trap "" XFSZ; ulimit -f "$1"; shift; exec "$@"', 'bash', limit, process.execPath, program, ...words];
+  const command = [
+    '-c',
+    'trap "" XFSZ; ulimit -f "$1"; shift; exec "$@"',
+    'bash',
+    limit,
+    process.execPath,
+    program,
+    ...words,
+  ];
   const child = spawn('bash', command, {
     env: { ...process.env, ...env },
     stdio: ['ignore', 'pipe', 'inherit'],
