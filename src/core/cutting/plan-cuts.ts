@@ -1,5 +1,15 @@
 /** Plans the cuts of a layout; the one place where front view is mirrored into back view. */
-import { insets, mirrorBox, boxAt, SIDES, type Box, type Point, type Side, type Size } from '../geometry/box';
+import {
+  boxAt,
+  eachSide,
+  insets,
+  mirrorBox,
+  SIDES,
+  type Box,
+  type PerSide,
+  type Point,
+  type Side,
+} from '../geometry/box';
 import type { Job } from '../job/job';
 import type { Layout, LayoutLayer, LayerOpening } from '../layout/layout';
 import { assert } from '../problem';
@@ -18,37 +28,24 @@ export function planCuts(job: Job, layout: Layout): CutPlan {
 
 function planLayer(job: Job, layout: Layout, layer: LayoutLayer, index: number): LayerPlan {
   const { blank } = layout.frame;
+  const board = boxAt({ x: 0, y: 0 }, blank);
   const windows = layout.windows.map((window, place): WindowPlan => {
     const cutAs = window.layers[index];
     assert(cutAs, 'every window goes through every layer');
-    return {
-      name: window.name,
-      title: window.title,
-      index: place,
-      ...cutAs,
-      borders: insets(boxAt({ x: 0, y: 0 }, blank), cutAs.opening),
-      cuts: SIDES.map((side) => planCut(job, blank, layer, cutAs, window.name, side)),
-    };
+    const { name, title } = window;
+    const borders = insets(board, cutAs.opening);
+    return { name, title, index: place, ...cutAs, borders, cuts: planWindow(job, board, layer, cutAs, name) };
   });
-  const { number, board, colour, thickness, bevel } = layer;
-  return {
-    number,
-    board,
-    colour,
-    thickness,
-    blank,
-    bevel,
-    windows,
-    order: { front: orderCuts(windows, 'front'), back: orderCuts(windows, 'back') },
-  };
+  const order = { front: orderCuts(windows, 'front'), back: orderCuts(windows, 'back') };
+  const { number, colour, thickness, bevel } = layer;
+  return { number, board: layer.board, colour, thickness, blank, bevel, windows, order };
 }
 
-function planCut(job: Job, blank: Size, layer: LayoutLayer, opening: LayerOpening, window: string, side: Side): Cut {
-  const line = (view: View) => {
-    const box = view === 'front' ? opening.face : mirrorBox(opening.back, blank.width);
-    return cutLine(job, blank, layer, box, view, view === 'front' ? side : mirrorSide(side));
-  };
-  return { name: `${window} ${side}`, side, front: line('front'), back: line('back') };
+/** The four cuts of one opening, left, top, right, bottom as seen from the front. */
+function planWindow(job: Job, board: Box, layer: LayoutLayer, opening: LayerOpening, window: string): Cut[] {
+  const front = cutLines(job, board, layer, opening.face, 'front');
+  const back = cutLines(job, board, layer, mirrorBox(opening.back, board.right), 'back');
+  return SIDES.map((side) => ({ name: `${window} ${side}`, side, front: front[side], back: back[mirrorSide(side)] }));
 }
 
 /** Seen from the back, left and right change places. */
@@ -56,25 +53,30 @@ export function mirrorSide(side: Side): Side {
   return side === 'left' ? 'right' : side === 'right' ? 'left' : side;
 }
 
-function cutLine(job: Job, blank: Size, layer: LayoutLayer, box: Box, view: View, side: Side): CutLine {
+/** The lines of the four cuts in one view, by their sides in that view. */
+function cutLines(job: Job, board: Box, layer: LayoutLayer, box: Box, view: View): PerSide<CutLine> {
   const { waste } = job.cutting;
-  const [start, end] = travel(box, side, waste);
   const slopesTo = slopeOf(layer, view);
   // Where the far edge of the cut lies outside the line, the blade must run on by the bevel run for the corners to meet there.
   const overcut = job.cutting.overcut ?? (slopesTo === 'border' ? layer.bevel.run : 0);
-  const along = { x: Math.sign(end.x - start.x) * overcut, y: Math.sign(end.y - start.y) * overcut };
   const border = waste === 'right' ? 'left' : 'right';
-  return {
-    side,
-    start,
-    end,
-    bladeStart: { x: start.x - along.x, y: start.y - along.y },
-    bladeEnd: { x: end.x + along.x, y: end.y + along.y },
-    overcut,
-    bevelSide: slopesTo === 'none' ? 'none' : slopesTo === 'border' ? border : waste,
-    slopesTo,
-    guideSetting: insets(boxAt({ x: 0, y: 0 }, blank), box)[side],
-  };
+  const bevelSide = slopesTo === 'none' ? 'none' : slopesTo === 'border' ? border : waste;
+  const settings = insets(board, box);
+  return eachSide((side) => {
+    const [start, end] = travel(box, side, waste);
+    const past = { x: Math.sign(end.x - start.x) * overcut, y: Math.sign(end.y - start.y) * overcut };
+    return {
+      side,
+      start,
+      end,
+      bladeStart: { x: start.x - past.x, y: start.y - past.y },
+      bladeEnd: { x: end.x + past.x, y: end.y + past.y },
+      overcut,
+      bevelSide,
+      slopesTo,
+      guideSetting: settings[side],
+    };
+  });
 }
 
 /** Towards the border when the edge on the far side of the board is the wider one. */
@@ -84,26 +86,12 @@ function slopeOf({ bevel }: LayoutLayer, view: View): CutLine['slopesTo'] {
 }
 
 /** From corner to corner, clockwise round the window with the waste on the right, else counter-clockwise. */
-function travel(box: Box, side: Side, waste: 'left' | 'right'): [Point, Point] {
-  const { left, bottom, right, top } = box;
-  const clockwise: Record<Side, [Point, Point]> = {
-    left: [
-      { x: left, y: bottom },
-      { x: left, y: top },
-    ],
-    top: [
-      { x: left, y: top },
-      { x: right, y: top },
-    ],
-    right: [
-      { x: right, y: top },
-      { x: right, y: bottom },
-    ],
-    bottom: [
-      { x: right, y: bottom },
-      { x: left, y: bottom },
-    ],
-  };
-  const [start, end] = clockwise[side];
-  return waste === 'right' ? [start, end] : [end, start];
+function travel({ left, bottom, right, top }: Box, side: Side, waste: 'left' | 'right'): [Point, Point] {
+  const x = side === 'right' ? right : left;
+  const y = side === 'bottom' ? bottom : top;
+  const upright = side === 'left' || side === 'right';
+  const low = upright ? { x, y: bottom } : { x: left, y };
+  const high = upright ? { x, y: top } : { x: right, y };
+  const clockwiseGoesUp = side === 'left' || side === 'top';
+  return clockwiseGoesUp === (waste === 'right') ? [low, high] : [high, low];
 }

@@ -140,7 +140,8 @@ function finish(
       all.map(({ leaf }) => leaf),
     ),
   };
-  const problems = [...before, ...findProblems(job, bare)];
+  const leaves = all.map(({ leaf }) => leaf);
+  const problems = [...before, ...findProblems(job, bare, leaves)];
   if (problems.some(isError)) return bad(problems);
   return good(
     {

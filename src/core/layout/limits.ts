@@ -5,6 +5,7 @@ import type { Job } from '../job/job';
 import type { Problem, Severity } from '../problem';
 import { lengthText, MM_PER_INCH, showingOf } from '../units';
 import type { Cell, Leaf } from './cells';
+import { gapPath } from './gaps';
 import type { Layout, PlacedWindow } from './layout';
 import { nearPairs, separation } from './neighbours';
 
@@ -42,11 +43,11 @@ export function emptyWindows(root: Cell | undefined, free: readonly Leaf[], show
 }
 
 /** Everything a finished layout has to say, errors first. */
-export function findProblems(job: Job, layout: Bare): Problem[] {
+export function findProblems(job: Job, layout: Bare, leaves: readonly Leaf[]): Problem[] {
   const show: Show = (mm) => lengthText(mm, showingOf(job));
   const problems = [
     ...offTheBoard(layout, show),
-    ...tooNear(layout, show),
+    ...tooNear(layout, leaves, show),
     ...borderProblems(layout, show),
     ...layout.windows.flatMap((window) => holdProblems(job, window, layout, show)),
     ...sheetsInEachOther(layout, show),
@@ -82,7 +83,7 @@ function offTheBoard(layout: Bare, show: Show): Problem[] {
   });
 }
 
-function tooNear(layout: Bare, show: Show): Problem[] {
+function tooNear(layout: Bare, leaves: readonly Leaf[], show: Show): Problem[] {
   const openings = layout.windows.map((window) => window.layers[0]?.opening ?? window.window);
   const pairs = nearPairs(openings, BRIDGE_WARN - SLACK).map(([one, other]) => ({
     one,
@@ -90,10 +91,17 @@ function tooNear(layout: Bare, show: Show): Problem[] {
     bridge: bridgeOf(openings, one, other),
   }));
   const gapOf = new Map(layout.gaps.map((gap) => [pairKey(...gap.between), gap]));
+  const pathOf = (one: number, other: number) =>
+    gapPath('across', leaves[one], leaves[other]) ??
+    gapPath('up', leaves[one], leaves[other]) ??
+    layout.windows[other]?.at ??
+    '';
   const grouped = new Map<string, typeof pairs>();
   for (const pair of pairs) {
-    const at = gapOf.get(pairKey(pair.one, pair.other))?.at ?? layout.windows[pair.one]?.at ?? '';
-    grouped.set(at, [...(grouped.get(at) ?? []), pair]);
+    const at = gapOf.get(pairKey(pair.one, pair.other))?.at ?? pathOf(pair.one, pair.other);
+    const group = grouped.get(at);
+    if (group) group.push(pair);
+    else grouped.set(at, [pair]);
   }
   return [...grouped].flatMap(([at, group]) => {
     const worst = group.reduce((a, b) => (b.bridge < a.bridge ? b : a));
@@ -293,7 +301,7 @@ function generalNotes(job: Job, layout: Bare, show: Show): Problem[] {
     });
   }
   if (!job.frame.blank && nameOfSize(blank) === undefined) {
-    const next = nextReadyMade(blank.width, blank.height);
+    const next = nextReadyMade(job, blank.width, blank.height);
     if (next)
       problems.push({
         code: 'size-is-custom',
@@ -322,12 +330,13 @@ function turnNote(layout: Bare, show: Show): Problem[] {
   ];
 }
 
-/** The smallest ready-made size both sides fit in, whichever way round. */
-function nextReadyMade(width: number, height: number): string | undefined {
+/** The smallest size sold in the job's own units that both sides fit in, whichever way round. */
+function nextReadyMade(job: Job, width: number, height: number): string | undefined {
   const [short, long] = [Math.min(width, height), Math.max(width, height)];
-  return READY_MADE_SIZES.filter((size) => size.width >= short - SLACK && size.height >= long - SLACK).sort(
-    (a, b) => a.width * a.height - b.width * b.height,
-  )[0]?.name;
+  const inches = job.units === 'in';
+  return READY_MADE_SIZES.filter((size) => size.name.endsWith(' in') === inches)
+    .filter((size) => size.width >= short - SLACK && size.height >= long - SLACK)
+    .sort((a, b) => a.width * a.height - b.width * b.height)[0]?.name;
 }
 
 function bridgeOf(boxes: readonly Box[], one: number, other: number): number {
