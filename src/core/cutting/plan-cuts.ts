@@ -62,21 +62,22 @@ function cutLines(job: Job, board: Box, layer: LayoutLayer, box: Box, view: View
   const border = waste === 'right' ? 'left' : 'right';
   const bevelSide = slopesTo === 'none' ? 'none' : slopesTo === 'border' ? border : waste;
   const settings = insets(board, box);
+  const corners = cornersOf(box);
   return eachSide((side) => {
-    const [start, end] = travel(box, side, waste);
-    const past = { x: Math.sign(end.x - start.x) * overcut, y: Math.sign(end.y - start.y) * overcut };
-    return {
-      side,
-      start,
-      end,
-      bladeStart: { x: start.x - past.x, y: start.y - past.y },
-      bladeEnd: { x: end.x + past.x, y: end.y + past.y },
-      overcut,
-      bevelSide,
-      slopesTo,
-      guideSetting: settings[side],
-    };
+    const [start, end] = travel(corners, side, waste);
+    const [bladeStart, bladeEnd] = overcut === 0 ? [start, end] : runPast(start, end, overcut);
+    return { side, start, end, bladeStart, bladeEnd, overcut, bevelSide, slopesTo, guideSetting: settings[side] };
   });
+}
+
+/** Both ends moved outward along the cut. */
+function runPast(start: Point, end: Point, by: number): [Point, Point] {
+  const x = Math.sign(end.x - start.x) * by;
+  const y = Math.sign(end.y - start.y) * by;
+  return [
+    { x: start.x - x, y: start.y - y },
+    { x: end.x + x, y: end.y + y },
+  ];
 }
 
 /** Towards the border when the edge on the far side of the board is the wider one. */
@@ -85,13 +86,21 @@ function slopeOf({ bevel }: LayoutLayer, view: View): CutLine['slopesTo'] {
   return (view === 'back') === (bevel.direction === 'standard') ? 'border' : 'window';
 }
 
+/** Corners of a box clockwise from the lower left, each shared by the two cuts that meet there. */
+function cornersOf({ left, bottom, right, top }: Box): readonly Point[] {
+  return [
+    { x: left, y: bottom },
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+  ];
+}
+
 /** From corner to corner, clockwise round the window with the waste on the right, else counter-clockwise. */
-function travel({ left, bottom, right, top }: Box, side: Side, waste: 'left' | 'right'): [Point, Point] {
-  const x = side === 'right' ? right : left;
-  const y = side === 'bottom' ? bottom : top;
-  const upright = side === 'left' || side === 'right';
-  const low = upright ? { x, y: bottom } : { x: left, y };
-  const high = upright ? { x, y: top } : { x: right, y };
-  const clockwiseGoesUp = side === 'left' || side === 'top';
-  return clockwiseGoesUp === (waste === 'right') ? [low, high] : [high, low];
+function travel(corners: readonly Point[], side: Side, waste: 'left' | 'right'): [Point, Point] {
+  const first = SIDES.indexOf(side);
+  const start = corners[first];
+  const end = corners[(first + 1) % SIDES.length];
+  assert(start && end, 'every side lies between two corners');
+  return waste === 'right' ? [start, end] : [end, start];
 }
