@@ -1,9 +1,10 @@
 /** Dimension lines: where each border and gap is drawn on the mat, and the path of what governs it. */
-import { heightOf, SIDES, widthOf, type Point, type Side } from '../../core/geometry/box';
+import { around, boxAt, grow, insets, SIDES, type Point, type Side } from '../../core/geometry/box';
 import type { Job } from '../../core/job/job';
 import type { Gap, Layout } from '../../core/layout/layout';
 import type { Shown, Showing } from '../../core/units';
 import { showLength } from '../../core/units';
+import { borderLines } from './border-lines';
 import { shownBorders } from '../session/shown-borders';
 
 export interface Dimension {
@@ -30,27 +31,8 @@ export function borderDimensions(job: Job, layout: Layout, showing: Showing): Di
   const whole = { width: width - 2 * hidden, height: height - 2 * hidden };
   const borders = seen ? layout.borders.seen : layout.borders.cut;
   const shown = shownBorders(borders, whole, showing);
-  const { content } = layout;
-  const x = (content.left + content.right) / 2;
-  const y = (content.bottom + content.top) / 2;
-  const ends: Readonly<Record<Side, readonly [Point, Point]>> = {
-    left: [
-      { x: hidden, y },
-      { x: content.left, y },
-    ],
-    right: [
-      { x: content.right, y },
-      { x: width - hidden, y },
-    ],
-    top: [
-      { x, y: content.top },
-      { x, y: height - hidden },
-    ],
-    bottom: [
-      { x, y: hidden },
-      { x, y: content.bottom },
-    ],
-  };
+  const others = layout.windows.filter((window) => !window.at.startsWith('windows')).map(({ window }) => window);
+  const ends = borderLines(grow(boxAt({ x: 0, y: 0 }, layout.frame.blank), -hidden), layout.content, others);
   return SIDES.map((side) => ({
     key: `border ${side}`,
     at: `borders.${side}`,
@@ -97,36 +79,12 @@ function gapDimension(layout: Layout, gap: Gap, index: number, showing: Showing)
 /** The borders of one layer's openings, for the back view. */
 export function layerDimensions(layout: Layout, layerNumber: number, showing: Showing): Dimension[] {
   const openings = layout.windows.flatMap((window) => window.layers[layerNumber - 1]?.back ?? []);
-  if (openings.length === 0) return [];
-  const all = {
-    left: Math.min(...openings.map((box) => box.left)),
-    bottom: Math.min(...openings.map((box) => box.bottom)),
-    right: Math.max(...openings.map((box) => box.right)),
-    top: Math.max(...openings.map((box) => box.top)),
-  };
-  const { width, height } = layout.frame.blank;
-  const borders = { left: all.left, bottom: all.bottom, right: width - all.right, top: height - all.top };
+  const blank = boxAt({ x: 0, y: 0 }, layout.frame.blank);
+  const all = around(openings);
+  if (all === undefined) return [];
+  const borders = insets(blank, all);
   const shown = shownBorders(borders, layout.frame.blank, showing);
-  const x = all.left + widthOf(all) / 2;
-  const y = all.bottom + heightOf(all) / 2;
-  const ends: Readonly<Record<Side, readonly [Point, Point]>> = {
-    left: [
-      { x: 0, y },
-      { x: all.left, y },
-    ],
-    right: [
-      { x: all.right, y },
-      { x: width, y },
-    ],
-    top: [
-      { x, y: all.top },
-      { x, y: height },
-    ],
-    bottom: [
-      { x, y: 0 },
-      { x, y: all.bottom },
-    ],
-  };
+  const ends = borderLines(blank, all, []);
   return SIDES.map((side) => ({
     key: `layer ${side}`,
     at: '',

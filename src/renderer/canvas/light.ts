@@ -8,26 +8,27 @@ export const SLOPE_LIGHT: Readonly<Record<Side, number>> = { left: -0.17, top: -
 /** Brightness of the faces of a frame that rise towards its inner edge. */
 export const MOULDING_LIGHT: Readonly<Record<Side, number>> = { left: 0.1, top: 0.16, right: -0.14, bottom: -0.2 };
 
-const SHADOW_STEPS = 4;
+const SOFT_STEPS = 12;
+const EDGE_STEPS = 5;
 
 /** The shadow inside openings along their left and top edges, as nested strips that add up to a soft one; `depth` mm wide. */
 export function shadowInside(key: string, openings: readonly Box[], depth: number, strength: number): AreaShape[] {
-  return steps(key, strength, (share) => openings.map((opening) => shadowStrip(opening, depth * share)));
+  return steps(key, EDGE_STEPS, strength, (share) => openings.map((opening) => shadowStrip(opening, depth * share)));
 }
 
 /** The shadow of a board or a frame on the wall, thrown down and to the right; `depth` mm wide. */
 export function shadowOutside(key: string, box: Box, depth: number, strength: number): AreaShape[] {
-  return steps(key, strength, (share) => [
+  return steps(key, SOFT_STEPS, strength, (share) => [
     ringAround(grow(box, { left: -depth * 0.4, top: -depth * 0.4, right: depth * share, bottom: depth * share * 1.2 })),
   ]);
 }
 
-function steps(key: string, strength: number, rings: (share: number) => Ring[]): AreaShape[] {
-  return Array.from({ length: SHADOW_STEPS }, (_, step) => ({
+function steps(key: string, count: number, strength: number, rings: (share: number) => Ring[]): AreaShape[] {
+  return Array.from({ length: count }, (_, step) => ({
     kind: 'area' as const,
     key: `${key}/${step}`,
-    rings: rings((step + 1) / SHADOW_STEPS),
-    fill: `rgba(20, 14, 6, ${strength / SHADOW_STEPS})`,
+    rings: rings((step + 1) / count),
+    fill: `rgba(20, 14, 6, ${strength / count})`,
   }));
 }
 

@@ -21,11 +21,18 @@ const SCALES: Readonly<
   cm: { mm: 10, numbered: [0.1, 0.5, 1, 2, 5, 10, 20, 50, 100, 200], parts: [2, 5, 10] },
 };
 
-/** Marks of a ruler of so many pixels, for the across axis from the left or the up axis from the lower edge. */
-export function rulerMarks(viewport: Viewport, axis: 'across' | 'up', length: number, unit: Unit): Mark[] {
+/** Marks of a ruler of so many pixels, for the across axis from the left or the up axis from the lower edge; larger text needs more room. */
+export function rulerMarks(
+  viewport: Viewport,
+  axis: 'across' | 'up',
+  length: number,
+  unit: Unit,
+  textScale = 1,
+): Mark[] {
   const scale = SCALES[unit];
   const pixels = scale.mm * viewport.scale;
-  const step = scale.numbered.find((each) => each * pixels >= CLOSEST_NUMBERS) ?? scale.numbered.at(-1) ?? 1;
+  const step =
+    scale.numbered.find((each) => each * pixels >= CLOSEST_NUMBERS * textScale) ?? scale.numbered.at(-1) ?? 1;
   const fits = scale.parts.filter((part) => (step * pixels) / part >= CLOSEST_MARKS);
   const parts = fits.at(-1) ?? 1;
   const valueAt = (pixel: number) => (axis === 'across' ? pixel - viewport.x : viewport.y - pixel) / pixels;

@@ -3,12 +3,15 @@ import type { Box, Point, Size } from '../../core/geometry/box';
 import type { Guide } from './snap';
 import { fitBox, panBy, zoomAt, type Room, type Viewport } from './viewport';
 
-/** Thickness of the rulers, pixels. */
-export const RULER = 24;
-const ROOM: Room = { left: RULER + 36, top: RULER + 36, right: 36, bottom: 44 };
+/** A ruler's thickness at the usual text size, pixels; everything that holds text grows with it. */
+const USUAL_RULER = 24;
 
 export class Stage {
   size = $state.raw<Size>({ width: 800, height: 600 });
+  /** Thickness of the rulers, pixels. */
+  ruler = $state(USUAL_RULER);
+  /** How much larger than usual text is. */
+  readonly textScale = $derived(this.ruler / USUAL_RULER);
   /** What to fit, and the width to mirror at; set by the canvas. */
   subject = $state.raw<Box>({ left: 0, bottom: 0, right: 300, top: 400 });
   mirrorWidth = $state.raw<number>();
@@ -18,10 +21,16 @@ export class Stage {
   /** Where the pointer is over the canvas, pixels. */
   pointer = $state.raw<Point>();
 
+  readonly #room = $derived<Room>({
+    left: this.ruler + 36,
+    top: this.ruler + 36 * this.textScale,
+    right: 36,
+    bottom: 56 * this.textScale,
+  });
   readonly viewport = $derived<Viewport>(
     this.#chosen
       ? { ...this.#chosen, mirrorWidth: this.mirrorWidth }
-      : fitBox(this.subject, this.size, ROOM, this.mirrorWidth),
+      : fitBox(this.subject, this.size, this.#room, this.mirrorWidth),
   );
   readonly isFitted = $derived(this.#chosen === undefined);
 

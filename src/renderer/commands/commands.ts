@@ -24,9 +24,9 @@ export interface Command {
 const UNITS = ['in', 'mm', 'cm'] as const;
 
 export const COMMANDS: readonly Command[] = [
-  { name: 'new-job', label: 'New job', group: 'Job', keys: ['Mod+Alt+N'], desktopKeys: ['Mod+N'], run: newJob },
+  { name: 'new-job', label: 'New', group: 'Job', keys: ['Mod+Alt+N'], desktopKeys: ['Mod+N'], run: newJob },
   { name: 'open-job', label: 'Open', group: 'Job', keys: ['Mod+O'], run: (bench) => openJob(bench) },
-  { name: 'samples', label: 'Sample jobs', group: 'Job', keys: ['Mod+Alt+O'], run: chooseSample },
+  { name: 'samples', label: 'Samples', group: 'Job', keys: ['Mod+Alt+O'], run: chooseSample },
   { name: 'save-job', label: 'Save', group: 'Job', keys: ['Mod+S'], run: async (bench) => void (await saveJob(bench)) },
   {
     name: 'save-job-as',

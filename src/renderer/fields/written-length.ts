@@ -34,8 +34,20 @@ export function echoOf(text: string, showing: Showing): Echo {
 
 /** A length in the shown unit and, after it, in the other system. */
 export function bothUnits(mm: number, showing: Showing): string {
-  const other = showing.unit === 'in' ? `${decimalText(mm, 'mm', 1)} mm` : lengthText(mm, { ...showing, unit: 'in' });
-  return `${lengthText(mm, showing)} · ${other}`;
+  return `${nearText(mm, showing)} · ${otherUnit(mm, showing)}`;
+}
+
+/** A length in the system it is not shown in. */
+export function otherUnit(mm: number, showing: Showing): string {
+  return showing.unit === 'in' ? `${decimalText(mm, 'mm', 1)} mm` : nearText(mm, { ...showing, unit: 'in' });
+}
+
+/** To the shown step; what is smaller than a step, such as the thickness of paper, in decimals. */
+export function nearText(mm: number, showing: Showing): string {
+  const shown = showLength(mm, showing);
+  return shown.value === 0 && shown.rounded
+    ? `${decimalText(mm, showing.unit, 3)} ${showing.unit}`
+    : lengthText(mm, showing);
 }
 
 /** The next length up (1) or down (-1) on the shown step, `times` steps away, as text to store. */

@@ -36,11 +36,14 @@ export function echoSize(text: string, showing: Showing, what: string): SizeEcho
 
 /** A size in the shown unit and, after it, in the other system. */
 export function bothSizes(size: Size, showing: Showing): string {
-  const other =
-    showing.unit === 'in'
-      ? `${decimalText(size.width, 'mm', 1)} × ${decimalText(size.height, 'mm', 1)} mm`
-      : `${lengthText(size.width, { ...showing, unit: 'in' }).replace(/ in$/, '')} × ${lengthText(size.height, { ...showing, unit: 'in' })}`;
-  return `${shownSize(size, showing)} · ${other}`;
+  return `${shownSize(size, showing)} · ${otherSize(size, showing)}`;
+}
+
+/** A size in the system it is not shown in. */
+export function otherSize(size: Size, showing: Showing): string {
+  return showing.unit === 'in'
+    ? `${decimalText(size.width, 'mm', 1)} × ${decimalText(size.height, 'mm', 1)} mm`
+    : `${lengthText(size.width, { ...showing, unit: 'in' }).replace(/ in$/, '')} × ${lengthText(size.height, { ...showing, unit: 'in' })}`;
 }
 
 /** `8 × 10 in`. */

@@ -10,6 +10,8 @@ const THEME_KEY = 'matwright.theme';
 export class Look {
   view = $state<ViewId>('pictures');
   fromBack = $state(false);
+  /** Which side the list of cuts is written for. */
+  cutsFrom = $state<'back' | 'front'>('back');
   /** The layer shown from the back and listed for cutting; 1 is the top layer. */
   layer = $state(1);
   numbers = $state(true);
