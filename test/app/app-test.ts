@@ -12,12 +12,14 @@ export interface OpenProgram {
   readonly page: Page;
   /** Only on the desktop: menu, dialogs and closing. */
   readonly desktop?: Desktop;
+  /** Ends the program without a word, as a crash would. */
+  readonly kill: () => Promise<unknown>;
 }
 
 interface Fixtures {
   /** An empty folder, also the user's home, gone after the test. */
   readonly folder: string;
-  /** Opens the program, with a job file or other words. May be called again after closing. */
+  /** Opens the program, with a job file or other words; also a second time. */
   readonly openProgram: (...words: string[]) => Promise<OpenProgram>;
 }
 
@@ -29,19 +31,20 @@ export const test = base.extend<Fixtures>({
     await use(folder);
     await rm(folder, { recursive: true, force: true });
   },
-  openProgram: async ({ folder, page }, use, info) => {
+  openProgram: async ({ folder, context }, use, info) => {
     const ends: (() => Promise<unknown>)[] = [];
     const env = { XDG_STATE_HOME: join(folder, '.state'), HOME: folder };
     await use(async (...words) => {
       if (info.project.metadata['host'] === 'desktop') {
         const desktop = await openDesktop({ words, env });
         ends.push(desktop.kill);
-        return { page: desktop.page as Page, desktop };
+        return { page: desktop.page as Page, desktop, kill: desktop.kill };
       }
       const web = await startWebHost({ words, env });
-      ends.push(web.stop);
+      ends.push(() => web.stop());
+      const page = await context.newPage();
       await page.goto(web.address);
-      return { page };
+      return { page, kill: () => web.stop('SIGKILL') };
     });
     for (const end of ends) await end();
   },

@@ -15,7 +15,7 @@ export default defineConfig({
     launchOptions: { executablePath: findChromium(), args: [...chromiumSwitches] },
   },
   projects: [
-    { name: 'web', metadata: { host: 'web' } },
+    { name: 'web', grepInvert: /@desktop-only/, metadata: { host: 'web' } },
     // The screen is the same in both; what concerns the host (files, export, closing) is tried in the desktop too.
     { name: 'desktop', grep: /@desktop/, metadata: { host: 'desktop' } },
   ],

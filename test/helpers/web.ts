@@ -6,8 +6,8 @@ import { fileURLToPath } from 'node:url';
 
 export interface RunningWebHost {
   readonly address: string;
-  /** Ends it by the signal a terminal sends; gives the exit code. */
-  stop(): Promise<number | null>;
+  /** Ends it, by default by the signal a terminal sends; gives the exit code. */
+  stop(signal?: NodeJS.Signals): Promise<number | null>;
 }
 
 export interface WebHostOptions {
@@ -49,8 +49,8 @@ export async function startWebHost({
   if (!address) throw new Error(`no address in “${line}”`);
   return {
     address,
-    stop: () => {
-      child.kill('SIGINT');
+    stop: (signal = 'SIGINT') => {
+      child.kill(signal);
       return ended;
     },
   };
