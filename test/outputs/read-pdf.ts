@@ -25,6 +25,8 @@ export interface Words {
   readonly determinant: number;
   /** Reading direction in degrees: 0 to the right, 90 upward, 180 head down. */
   readonly turn: number;
+  /** Name of the font, without the tag of its subset. */
+  readonly font: string;
   /** True when a glyph is `.notdef`. */
   readonly missing: boolean;
 }
@@ -141,15 +143,16 @@ function walkPath(
 }
 
 function readWords(text: mupdf.Text, ctm: mupdf.Matrix, place: (x: number, y: number) => Point): Words[] {
-  const glyphs: { sign: string; at: Point; matrix: mupdf.Matrix; glyph: number }[] = [];
+  const glyphs: { sign: string; at: Point; matrix: mupdf.Matrix; glyph: number; font: string }[] = [];
   text.walk({
-    showGlyph(_font, trm, glyph, unicode) {
+    showGlyph(font, trm, glyph, unicode) {
       const matrix = mupdf.Matrix.concat(trm, ctm);
       glyphs.push({
         sign: unicode > 0 ? String.fromCodePoint(unicode) : '',
         at: place(matrix[4], matrix[5]),
         matrix,
         glyph,
+        font: font.getName(),
       });
     },
   });
@@ -166,6 +169,7 @@ function readWords(text: mupdf.Text, ctm: mupdf.Matrix, place: (x: number, y: nu
       size: Math.hypot(a, b),
       determinant: a * -d - -b * c,
       turn: Math.round((Math.atan2(-b, a) * 180) / Math.PI + 360) % 360,
+      font: first.font.replace(/^[A-Z]{6}\+/, ''),
       missing: glyphs.some(({ glyph }) => glyph === 0),
     },
   ];

@@ -3,6 +3,7 @@ import PDFDocument from 'pdfkit';
 import type { Size } from '../../core/geometry/box';
 import type { Fonts, MakerHooks } from '../context';
 import { Surface } from './surface';
+import { Typesetter } from './typesetter';
 
 /** One page, ready to be drawn once the number of pages is known. */
 export interface PagePlan {
@@ -21,7 +22,7 @@ export interface PagePlace {
 
 /** Any fixed moment: the clock has no part in the bytes. */
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
-const PAGES_BETWEEN_PAUSES = 4;
+const PAGES_BETWEEN_PAUSES = 8;
 
 /**
  * Draws the pages and gives the PDF's bytes. Lets other work in every few pages, so that progress is seen and a
@@ -35,9 +36,13 @@ export async function drawDocument(
 ): Promise<Uint8Array> {
   const document = openDocument(title, fonts);
   const bytes = collect(document);
+  const typesetter = new Typesetter(document);
   for (const [index, page] of pages.entries()) {
     hooks.signal?.throwIfAborted();
-    page.draw(Surface.open(document, page.size, page.turned ?? false), { number: index + 1, count: pages.length });
+    page.draw(Surface.open(document, typesetter, page.size, page.turned ?? false), {
+      number: index + 1,
+      count: pages.length,
+    });
     hooks.onProgress?.((index + 1) / (pages.length + 1), page.step);
     if (index % PAGES_BETWEEN_PAUSES === PAGES_BETWEEN_PAUSES - 1) await pause();
   }

@@ -2,32 +2,33 @@
 import type { Box, Point, Size } from '../../core/geometry/box';
 import { fromPoints, toPoints } from './page';
 import type { Pen } from './pens';
-import { fitted, printable, type TextStyle } from './type';
+import { fitted, type TextStyle } from './type';
+import type { Typesetter } from './typesetter';
 
 /** pdfkit's types leave out its arcs. */
 interface ArcDrawing {
   arc(x: number, y: number, radius: number, from: number, to: number, anticlockwise: boolean): PDFKit.PDFDocument;
 }
 
-/** The part of a fontkit font that tells whether a character can be drawn; pdfkit's types leave it out. */
-interface OpenFont {
-  readonly _font: { readonly font: { hasGlyphForCodePoint(codePoint: number): boolean } };
-}
+/** From line to line of a paragraph, in type sizes; and how far down its room the baseline lies. */
+const LEADING = 1.33;
+const ASCENT = 0.74;
 
 export class Surface {
   private pen: Pen | undefined;
 
   constructor(
     private readonly document: PDFKit.PDFDocument,
+    private readonly typesetter: Typesetter,
     readonly size: Size,
   ) {}
 
   /** Starts a page; turned: all that is drawn on it stands head down. */
-  static open(document: PDFKit.PDFDocument, size: Size, turned: boolean): Surface {
+  static open(document: PDFKit.PDFDocument, typesetter: Typesetter, size: Size, turned: boolean): Surface {
     const page: [number, number] = [toPoints(size.width), toPoints(size.height)];
     document.addPage({ size: page, margin: 0 });
     if (turned) document.transform(-1, 0, 0, -1, page[0], page[1]);
-    return new Surface(document, size);
+    return new Surface(document, typesetter, size);
   }
 
   line(from: Point, to: Point, pen: Pen): void {
@@ -72,45 +73,38 @@ export class Surface {
 
   /** Draws a text whose baseline starts, has its middle, or ends at a point. */
   text(words: string, at: Point, style: TextStyle): void {
-    const text = this.set(words, style);
+    this.draw(this.typesetter.set(words, style), at, style);
+  }
+
+  /** Width of a text as it would be drawn, mm. */
+  width(words: string, style: TextStyle): number {
+    return this.typesetter.width(this.typesetter.set(words, style), style);
+  }
+
+  /** The text, cut with … where it is wider than `most`. */
+  fit(words: string, most: number, style: TextStyle): string {
+    return fitted(this.typesetter.set(words, style), most, (text) => this.typesetter.width(text, style));
+  }
+
+  /** Draws a paragraph downward from its upper left corner and returns its height, mm. */
+  paragraph(words: string, corner: Point, width: number, style: TextStyle): number {
+    const lines = this.typesetter.lines(this.typesetter.set(words, style), width, style);
+    const down = fromPoints(style.size * LEADING);
+    lines.forEach((line, index) => this.draw(line, { x: corner.x, y: corner.y - (index + ASCENT) * down }, style));
+    return lines.length * down;
+  }
+
+  private draw(text: string, at: Point, style: TextStyle): void {
+    if (text === '') return;
     const part = style.align === 'right' ? 1 : style.align === 'centre' ? 0.5 : 0;
-    const back = part === 0 ? 0 : part * this.measure(text, style);
+    const back = part === 0 ? 0 : part * this.typesetter.width(text, style);
     const start = style.turn === 90 ? { x: at.x, y: at.y - back } : { x: at.x - back, y: at.y };
-    this.document.text(text, this.x(start), this.y(start), {
+    this.document.font(style.weight ?? 'regular', style.size).text(text, this.x(start), this.y(start), {
       lineBreak: false,
       baseline: 'alphabetic',
       ...(style.turn === 90 ? { rotation: 90 } : {}),
       ...(style.tabular ? { features: ['tnum'] } : {}),
     });
-  }
-
-  /** Width of a text as it would be drawn, mm. */
-  width(words: string, style: TextStyle): number {
-    return this.measure(this.set(words, style), style);
-  }
-
-  /** The text, cut with … where it is wider than `most`. */
-  fit(words: string, most: number, style: TextStyle): string {
-    return fitted(this.set(words, style), most, (text) => this.measure(text, style));
-  }
-
-  /** Draws a paragraph downward from its upper left corner and returns its height, mm. */
-  paragraph(words: string, corner: Point, width: number, style: TextStyle): number {
-    const text = this.set(words, style);
-    const options = { width: toPoints(width), lineGap: style.size * 0.12 };
-    const height = this.document.heightOfString(text, options);
-    this.document.text(text, this.x(corner), this.y(corner), { ...options, height: height + style.size });
-    return fromPoints(height);
-  }
-
-  private set(words: string, style: TextStyle): string {
-    this.document.font(style.weight ?? 'regular', style.size);
-    const { font } = (this.document as unknown as OpenFont)._font;
-    return printable(words, (codePoint) => font.hasGlyphForCodePoint(codePoint));
-  }
-
-  private measure(text: string, style: TextStyle): number {
-    return fromPoints(this.document.widthOfString(text, style.tabular ? { features: ['tnum'] } : {}));
   }
 
   private outline(box: Box): void {

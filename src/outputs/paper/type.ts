@@ -34,6 +34,7 @@ export function fractions(length: string): string {
  */
 export function printable(text: string, hasGlyph: (codePoint: number) => boolean): string {
   if (text.length <= LONGEST_TEXT && /^[\x20-\x7e]*$/.test(text)) return text;
+  if (text.length <= LONGEST_TEXT && drawable(text, hasGlyph)) return text;
   // Line ends and tabs are spaces on one line; other control characters have no shape of their own.
   const oneLine = text
     .slice(0, LONGEST_TEXT * 4)
@@ -42,6 +43,13 @@ export function printable(text: string, hasGlyph: (codePoint: number) => boolean
     .replace(/\p{Cc}/gu, '');
   const all = Array.from(graphemes.segment(oneLine), ({ segment }) => drawn(segment, hasGlyph));
   return all.length > LONGEST_TEXT ? `${all.slice(0, LONGEST_TEXT).join('')}…` : all.join('');
+}
+
+/** True of a text that needs nothing done: every character has a glyph and stands for itself. */
+function drawable(text: string, hasGlyph: (codePoint: number) => boolean): boolean {
+  return (
+    !/[\p{C}\p{M}\u2028\u2029]/u.test(text) && Array.from(text).every((sign) => hasGlyph(sign.codePointAt(0) ?? 0))
+  );
 }
 
 function drawn(grapheme: string, hasGlyph: (codePoint: number) => boolean): string {
