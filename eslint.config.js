@@ -34,5 +34,11 @@ export default defineConfig(
     languageOptions: {
       parserOptions: { parser: ts.parser, extraFileExtensions: ['.svelte'], projectService: true },
     },
+    rules: {
+      // svelte-check judges these comments; this rule takes the reason after a comment's code for more codes.
+      'svelte/no-unused-svelte-ignore': 'off',
+      // Takes every Map within a function for state of the screen.
+      'svelte/prefer-svelte-reactivity': 'off',
+    },
   },
 );
