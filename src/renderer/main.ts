@@ -7,7 +7,7 @@ import { Stage } from './canvas/stage.svelte';
 import { Dialogs } from './dialogs/dialogs.svelte';
 import { JobFile } from './files/job-file.svelte';
 import { emptyJob, start } from './files/new-job';
-import { openPath } from './files/open-job';
+import { openPath } from './files/open-path';
 import { readText } from './files/read-text';
 import { offerKept } from './files/recovery';
 import { connectHost } from './host-client';

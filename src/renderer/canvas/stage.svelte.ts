@@ -23,9 +23,9 @@ export class Stage {
 
   readonly #room = $derived<Room>({
     left: this.ruler + 36,
-    top: this.ruler + 36 * this.textScale,
+    top: this.ruler + 36 * Math.min(this.textScale, 1.4),
     right: 36,
-    bottom: 56 * this.textScale,
+    bottom: 56 * Math.min(this.textScale, 1.5),
   });
   readonly viewport = $derived<Viewport>(
     this.#chosen

@@ -85,8 +85,12 @@ export function chooseRule(job: Job | undefined, layout: Layout | undefined, rul
     return [...start, ...(fixed ? (['left', 'top'] as const) : SIDES).map((side) => write(side, now[side]))];
   if (!fixed) return [...start, write(rule === 'equal' ? 'all' : 'sides', now.left)];
   // Where a gap takes what is left, the borders have to be given.
-  const given = job.borders.sides !== undefined || job.borders.top !== undefined;
-  return given ? [...start, write('sides', now.left), write('top', now.top)] : start;
+  return sharesWhatIsLeft(job) ? [...start, write('sides', now.left), write('top', now.top)] : start;
+}
+
+/** True when a gap takes what is left between the borders. */
+function sharesWhatIsLeft(job: Job): boolean {
+  return JSON.stringify(job.windows ?? null).includes('"between"');
 }
 
 function clear(key: (typeof GIVEN)[number]): Edit {

@@ -6,32 +6,48 @@ import type { Edit } from '../../core/problem';
 import type { Unit } from '../../core/units';
 import type { Arranged } from './arrange';
 import { exactText } from './exact-text';
-import { arrangementOf, isGroup, nodeAt, placesOf, splice, withArrangement } from './tree';
+import { arrangementOf, isGroup, pathOf } from './tree';
 
-/** Takes a window out of the arrangement and holds it where it now is. */
-export function freeItem(written: WrittenJob, layout: Layout | undefined, path: string): Arranged | undefined {
-  const node = nodeAt(written, path);
+/**
+ * Takes the whole arrangement apart and holds every window where it now is, in a frame of the size it now has.
+ * Undefined where that cannot be said: a spread shows parts of a picture, and a part is no picture of its own.
+ */
+export function freeAll(written: WrittenJob, layout: Layout | undefined): Arranged | undefined {
   const whole = arrangementOf(written);
-  const places = placesOf(path);
-  const placed = layout?.windows.find((window) => window.at === path);
-  if (node === undefined || whole === undefined || places === undefined || placed === undefined) return undefined;
-  const window = asWindow(node);
-  if (window === undefined) return undefined;
+  if (whole === undefined || layout === undefined) return undefined;
   const units = written.units ?? 'in';
-  const at = { left: exactText(placed.borders.left, units), top: exactText(placed.borders.top, units) };
-  const free: WrittenFreeWindow[] = [...(written.free ?? []), { ...window, at }];
-  return {
-    written: { ...withArrangement(written, splice(whole, places, [])), free },
-    path: `free[${free.length - 1}]`,
-  };
+  const freed = windowsOf(whole, []).map(({ path, window }) => {
+    const placed = layout.windows.find((each) => each.at === path);
+    const at = placed && { left: exactText(placed.borders.left, units), top: exactText(placed.borders.top, units) };
+    return window && at && { ...window, at };
+  });
+  if (freed.some((window) => window === undefined)) return undefined;
+  const free = [...(written.free ?? []), ...freed.filter((window) => window !== undefined)];
+  const { windows: _arranged, ...rest } = written;
+  return { written: { ...rest, ...heldFrame(written, layout, units), free }, path: `free[${free.length - 1}]` };
 }
 
-/** A window's fields without its kind; undefined for a group or a spread. */
-function asWindow(node: WrittenNode): Omit<WrittenWindow, 'kind'> | undefined {
-  if (typeof node === 'string') return { picture: node };
-  if (isGroup(node) || node.kind === 'spread') return undefined;
-  const { kind: _kind, ...fields } = node;
-  return fields;
+/** A frame made to fit the borders of an arrangement keeps its size when that is gone. */
+function heldFrame(written: WrittenJob, layout: Layout, units: Unit): Pick<WrittenJob, 'frame'> {
+  const { frame = {} } = written;
+  if (frame.size !== undefined || frame.readyMade !== undefined) return {};
+  const { width, height } = layout.frame.blank;
+  return { frame: { ...frame, size: `${exactText(width, units)} x ${exactText(height, units)}` } };
+}
+
+interface Found {
+  readonly path: string;
+  /** A window's fields without its kind; undefined for a spread. */
+  readonly window: Omit<WrittenWindow, 'kind'> | undefined;
+}
+
+function windowsOf(node: WrittenNode, places: readonly number[]): Found[] {
+  const path = pathOf(places);
+  if (typeof node === 'string') return [{ path, window: { picture: node } }];
+  if (isGroup(node)) return node.items.flatMap((item, index) => windowsOf(item, [...places, index]));
+  if (node.kind === 'spread') return [{ path, window: undefined }];
+  const { kind: _kind, ...window } = node;
+  return [{ path, window }];
 }
 
 /** Adds a freely placed window in the middle of the blank. */

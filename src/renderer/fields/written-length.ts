@@ -1,5 +1,6 @@
 /** Written lengths in a field: what to show of them, what to store of what was typed, how it was read, and nudging by a step. */
 import { decimalText, lengthText, readLength, showLength, stepLength, type Showing, type Unit } from '../../core/units';
+import { capital } from './words';
 
 /** How a typed length was read, or why it was not. */
 export type Echo =
@@ -39,7 +40,9 @@ export function bothUnits(mm: number, showing: Showing): string {
 
 /** A length in the system it is not shown in. */
 export function otherUnit(mm: number, showing: Showing): string {
-  return showing.unit === 'in' ? `${decimalText(mm, 'mm', 1)} mm` : nearText(mm, { ...showing, unit: 'in' });
+  return showing.unit === 'in'
+    ? showLength(mm, { ...showing, unit: 'mm', metricStep: 0.1 }).withUnit
+    : nearText(mm, { ...showing, unit: 'in' });
 }
 
 /** To the shown step; what is smaller than a step, such as the thickness of paper, in decimals. */
@@ -64,8 +67,4 @@ export function lengthToStore(mm: number, jobUnit: Unit, showing: Showing): stri
   const shown = showLength(mm, showing);
   const text = shown.text.replace('−', '-');
   return showing.unit === jobUnit ? text : `${text} ${showing.unit}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -2,7 +2,7 @@
 import type { Size } from '../../core/geometry/box';
 import { Reader } from '../../core/job/reader';
 import type { WrittenSize } from '../../core/job/written';
-import { decimalText, lengthText, readLength, showLength, type Showing, type Unit } from '../../core/units';
+import { lengthText, readLength, showLength, type Showing, type Unit } from '../../core/units';
 import { fieldText } from './written-length';
 
 export type SizeEcho =
@@ -41,9 +41,9 @@ export function bothSizes(size: Size, showing: Showing): string {
 
 /** A size in the system it is not shown in. */
 export function otherSize(size: Size, showing: Showing): string {
-  return showing.unit === 'in'
-    ? `${decimalText(size.width, 'mm', 1)} × ${decimalText(size.height, 'mm', 1)} mm`
-    : `${lengthText(size.width, { ...showing, unit: 'in' }).replace(/ in$/, '')} × ${lengthText(size.height, { ...showing, unit: 'in' })}`;
+  const other: Showing =
+    showing.unit === 'in' ? { ...showing, unit: 'mm', metricStep: 0.1 } : { ...showing, unit: 'in' };
+  return `${lengthText(size.width, other).replace(/ (in|mm)$/, '')} × ${lengthText(size.height, other)}`;
 }
 
 /** `8 × 10 in`. */

@@ -1,7 +1,7 @@
-/** Opens a job file. */
+/** Opens a job file, asking which and asking about unsaved work. */
 import type { Workbench } from '../workbench';
 import { JOB_ENDINGS } from './endings';
-import { readText } from './read-text';
+import { openPath } from './open-path';
 import { mayLeave } from './unsaved';
 
 /** Opens the file at a path, or asks for one. */
@@ -9,26 +9,6 @@ export async function openJob(bench: Workbench, path?: string): Promise<void> {
   if (!(await mayLeave(bench))) return;
   const chosen = path ?? (await choosePath(bench));
   if (chosen !== undefined) await openPath(bench, chosen);
-}
-
-/** Opens a file over whatever is on the screen; says so when that cannot be done, and leaves the screen as it was. */
-export async function openPath(bench: Workbench, path: string): Promise<boolean> {
-  const { host, session, file, look, dialogs, notice } = bench;
-  const reply = await host.call('readJob', { path });
-  if (!reply.ok) {
-    await dialogs.tell({ title: 'The file could not be opened', text: reply.failure.message });
-    return false;
-  }
-  const read = readText(reply.value.text);
-  if (!read.ok) {
-    await dialogs.tell({ title: 'This file is not a job that can be opened', text: path, problems: read.problems });
-    return false;
-  }
-  session.start(read.written);
-  file.isIn(reply.value, read.written);
-  look.startJob();
-  notice.say(`Opened ${file.name ?? path}.`);
-  return true;
 }
 
 async function choosePath({ host, info, dialogs }: Workbench): Promise<string | undefined> {

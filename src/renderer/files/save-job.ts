@@ -3,7 +3,7 @@ import type { HostFailure, JobFile as FileOnDisk, Reply } from '../../bridge';
 import { printJob } from '../../core/job/text';
 import type { Workbench } from '../workbench';
 import { baseNameFor, JOB_ENDINGS } from './endings';
-import { openPath } from './open-job';
+import { openPath } from './open-path';
 
 /** True when the job now is in its file. */
 export async function saveJob(bench: Workbench): Promise<boolean> {

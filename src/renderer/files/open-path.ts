@@ -1,0 +1,23 @@
+/** Opens the job file at a path. */
+import type { Workbench } from '../workbench';
+import { readText } from './read-text';
+
+/** Opens a file over whatever is on the screen; says so when that cannot be done, and leaves the screen as it was. */
+export async function openPath(bench: Workbench, path: string): Promise<boolean> {
+  const { host, session, file, look, dialogs, notice } = bench;
+  const reply = await host.call('readJob', { path });
+  if (!reply.ok) {
+    await dialogs.tell({ title: 'The file could not be opened', text: reply.failure.message });
+    return false;
+  }
+  const read = readText(reply.value.text);
+  if (!read.ok) {
+    await dialogs.tell({ title: 'This file is not a job that can be opened', text: path, problems: read.problems });
+    return false;
+  }
+  session.start(read.written);
+  file.isIn(reply.value, read.written);
+  look.startJob();
+  notice.say(`Opened ${file.name ?? path}.`);
+  return true;
+}
