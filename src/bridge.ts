@@ -128,7 +128,14 @@ export interface HostCalls {
   readPicture: { request: { readonly file: string; readonly jobPath?: string }; reply: { readonly dataUrl: string } };
   /** Reports progress; cancelled with `cancel`. No file is left half written. */
   exportJob: {
-    request: { readonly id: string; readonly text: string; readonly folder: string; readonly baseName: string; readonly options: ExportOptions; readonly replace: boolean };
+    request: {
+      readonly id: string;
+      readonly text: string;
+      readonly folder: string;
+      readonly baseName: string;
+      readonly options: ExportOptions;
+      readonly replace: boolean;
+    };
     reply: { readonly files: readonly ExportedFile[] };
   };
   cancel: { request: { readonly id: string }; reply: { readonly cancelled: boolean } };

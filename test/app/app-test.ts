@@ -2,7 +2,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { test as base, type Page } from '@playwright/test';
+import { expect, test as base, type Page } from '@playwright/test';
 import { openDesktop, type Desktop } from '../helpers/desktop';
 import { startWebHost } from '../helpers/web';
 
@@ -33,19 +33,26 @@ export const test = base.extend<Fixtures>({
   },
   openProgram: async ({ folder, context }, use, info) => {
     const ends: (() => Promise<unknown>)[] = [];
+    const faults: string[] = [];
+    const watch = (page: Page): Page => {
+      page.on('pageerror', (error) => faults.push(error.message));
+      page.on('console', (said) => /Content Security Policy/.test(said.text()) && faults.push(said.text()));
+      return page;
+    };
     const env = { XDG_STATE_HOME: join(folder, '.state'), HOME: folder };
     await use(async (...words) => {
       if (info.project.metadata['host'] === 'desktop') {
         const desktop = await openDesktop({ words, env });
         ends.push(desktop.kill);
-        return { page: desktop.page as Page, desktop, kill: desktop.kill };
+        return { page: watch(desktop.page as Page), desktop, kill: desktop.kill };
       }
       const web = await startWebHost({ words, env });
       ends.push(() => web.stop());
-      const page = await context.newPage();
+      const page = watch(await context.newPage());
       await page.goto(web.address);
       return { page, kill: () => web.stop('SIGKILL') };
     });
     for (const end of ends) await end();
+    expect(faults, 'faults of the page').toEqual([]);
   },
 });
