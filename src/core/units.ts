@@ -75,12 +75,13 @@ const UNIT_WORDS: Readonly<Record<string, WrittenUnit>> = {
 }; // prettier-ignore
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
-const AMOUNT = String.raw`(?:(\d+)(?:\s+|-))?(\d+)\s*/\s*(\d+)|(${NUMBER})`;
+const AMOUNT = String.raw`(?:(\d+)(?:\s+|-\s*))?(\d+)\s*/\s*(\d+)|(${NUMBER})`;
 const WORDS = Object.keys(UNIT_WORDS)
   .sort((a, b) => b.length - a.length)
   .join('|');
 const ONE = new RegExp(String.raw`^(?:${AMOUNT})\s*(${WORDS})?\.?$`, 'i');
-const FEET_AND_INCHES = new RegExp(String.raw`^(${NUMBER})\s*(?:'|ft|feet|foot)\.?\s*(?:-\s*)?(.+)$`, 'i');
+const FEET_AND_INCHES = new RegExp(String.raw`^(${NUMBER})\s*(?:'|ft|feet|foot)\.?\s*(?:-\s*)?(.*\d.*)$`, 'i');
+const LAST_UNIT = new RegExp(String.raw`(?:${WORDS})\.?$`, 'i');
 
 const EXAMPLES = 'write it like 6 1/2, 6.5, 6½ in or 165.1 mm';
 
@@ -96,7 +97,14 @@ export function readLength(written: string | number, unit: Unit): LengthReading 
   const negative = /^[-−]/.test(text);
   const amount = text.replace(/^[-−+]\s*/, '');
   const reading = readAmount(amount, unit, written);
-  return negative && reading.ok ? { ...reading, mm: -reading.mm } : reading;
+  if (!reading.ok) return reading;
+  if (!Number.isFinite(reading.mm)) return refuse('this has more digits than any length', EXAMPLES);
+  return negative ? { ...reading, mm: 0 - reading.mm } : reading;
+}
+
+/** The unit at the end of a written length, just as it stands there; undefined when none is written. */
+export function unitWord(written: string): string | undefined {
+  return LAST_UNIT.exec(plainMarks(written))?.[0];
 }
 
 function readNumber(value: number, unit: Unit): LengthReading {
@@ -165,9 +173,10 @@ function readFraction(whole: string | undefined, overText: string, underText: st
   if (under === 0) return { message: `${overText}/${underText} divides by nothing`, remedy: EXAMPLES };
   if (whole === undefined) return { over, under };
   if (over >= under) {
+    const rest = over % under === 0 ? '' : ` ${over % under}/${under}`;
     return {
       message: `${whole} ${overText}/${underText} has a fraction of one or more beside a whole number`,
-      remedy: `write ${Number(whole) + Math.floor(over / under)} ${over % under}/${under}, or ${overText}/${underText} alone`,
+      remedy: `write ${Number(whole) + Math.floor(over / under)}${rest}, or ${overText}/${underText} alone`,
     };
   }
   return { over: Number(whole) * under + over, under };
@@ -213,6 +222,13 @@ export function lengthText(mm: number, showing: Showing): string {
   return shown.rounded ? `≈ ${shown.withUnit}` : shown.withUnit;
 }
 
+/** Width x height with the unit once, `10 x 8 in`, and `≈` before it when either was rounded. */
+export function sizeText(size: { readonly width: number; readonly height: number }, showing: Showing): string {
+  const width = showLength(size.width, showing);
+  const height = showLength(size.height, showing);
+  return `${width.rounded || height.rounded ? '≈ ' : ''}${width.text} x ${height.withUnit}`;
+}
+
 /**
  * Shows parts of a whole so that what is shown adds up to the whole as shown: all but the last are rounded,
  * the last takes what remains. Give them from the left or from the top.
@@ -235,11 +251,23 @@ export function decimalText(mm: number, unit: Unit, digits: number): string {
 function nearestStep(mm: number, showing: Showing): number {
   // What lies half way but for the last bits of a double counts as half way.
   const steps = Math.abs(mm) / stepLength(showing);
-  return Math.sign(mm) * Math.floor(steps + 0.5 + 1e-9);
+  const whole = Math.floor(steps + 0.5 + 1e-9);
+  return mm < 0 && whole > 0 ? -whole : whole;
+}
+
+/** Millimetres of so many steps: the very double that reading the shown text gives. */
+function lengthOf(steps: number, showing: Showing): number {
+  if (showing.unit === 'in') return (steps * SCALE.in.over) / (showing.inchStep * SCALE.in.under);
+  return tenthsOf(steps, showing) / 10;
+}
+
+/** Tenths of a millimetre are whole numbers for every metric step, so nothing like 0.30000000000000004 can appear. */
+function tenthsOf(steps: number, showing: Showing): number {
+  return Math.round(steps * showing.metricStep * 10);
 }
 
 function showSteps(steps: number, mm: number, showing: Showing): Shown {
-  const value = steps * stepLength(showing);
+  const value = lengthOf(steps, showing);
   const sign = steps < 0 ? '−' : '';
   const parts = {
     sign,
@@ -273,8 +301,6 @@ function inchParts(steps: number, step: InchStep): Omit<Shown['parts'], 'sign'> 
 }
 
 function metricText(steps: number, showing: Showing): string {
-  // Tenths of a millimetre are whole numbers for every step, so nothing like 0.30000000000000004 can appear.
-  const tenths = Math.round(steps * showing.metricStep * 10);
   const digits = showing.unit === 'cm' ? 2 : 1;
-  return (tenths / 10 ** digits).toFixed(digits).replace(/\.?0+$/, '');
+  return (tenthsOf(steps, showing) / 10 ** digits).toFixed(digits).replace(/\.?0+$/, '');
 }
