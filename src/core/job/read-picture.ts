@@ -73,8 +73,8 @@ function readMargins(
     reader.say({
       code: 'image-larger-than-sheet',
       at: `${at}.image`,
-      message: `The image of ${what} is ${reader.show(image.width)} x ${reader.show(image.height)}, larger than its sheet of ${reader.show(sheet.width)} x ${reader.show(sheet.height)}.`,
-      limit: `${reader.show(sheet.width)} x ${reader.show(sheet.height)}`,
+      message: `The image of ${what} is ${reader.showSize(image)}, larger than its sheet of ${reader.showSize(sheet)}.`,
+      limit: reader.showSize(sheet),
       remedy: 'measure both again; the sheet is the whole paper',
     });
     return allSides(0);

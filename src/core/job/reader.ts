@@ -2,7 +2,7 @@
 import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
 import { isoSize } from '../frame/iso-216';
 import type { Problem } from '../problem';
-import { lengthText, readLength, showingOf, type Showing, type Unit } from '../units';
+import { lengthText, readLength, showingOf, sizeText, unitWord, type Showing, type Unit } from '../units';
 import type { WrittenLength, WrittenPerSide, WrittenSize } from './written';
 
 /** Nothing at a framer's bench is larger, mm. */
@@ -56,11 +56,8 @@ export class Reader {
   /** A size in any of its written forms; NaN sides after a problem. */
   size(written: WrittenSize, at: string, what: string): Size {
     if (typeof written === 'string') return this.sizeText(written, at, what);
-    const limits = { least: 0, above: true, most: LARGEST };
-    return {
-      width: this.length(written.width, `${at}.width`, { name: `Width of ${what}`, ...limits }, NaN),
-      height: this.length(written.height, `${at}.height`, { name: `Height of ${what}`, ...limits }, NaN),
-    };
+    const { width, height } = written;
+    return this.sides(width, `${at}.width`, height, `${at}.height`, what);
   }
 
   /** One value or one for each side; `read` turns a written value into mm. */
@@ -95,6 +92,10 @@ export class Reader {
     return lengthText(mm, this.showing);
   }
 
+  showSize(size: Size): string {
+    return sizeText(size, this.showing);
+  }
+
   private sizeText(written: string, at: string, what: string): Size {
     const named = /^\s*([AB]\d{1,2})(?:\s+(portrait|upright|landscape|lying))?\s*$/i.exec(written);
     const iso = named ? isoSize(named[1] ?? '') : undefined;
@@ -103,7 +104,6 @@ export class Reader {
       return lying ? { width: iso.height, height: iso.width } : iso;
     }
     const sides = written.split(/\s*[x×*]\s*/i);
-    const unit = /(?:in|inch|inches|"|”|″|mm|cm|ft)\s*$/i.exec(sides[1] ?? '')?.[0].trim();
     if (sides.length !== 2 || sides.some((side) => side.trim() === '')) {
       this.say({
         code: 'size-unreadable',
@@ -115,9 +115,16 @@ export class Reader {
       return { width: NaN, height: NaN };
     }
     // "8 x 10 in" says its unit once, for both.
-    const first = readLength(sides[0] ?? '', this.units);
-    const width = unit !== undefined && first.ok && first.bare ? `${sides[0]} ${unit}` : (sides[0] ?? '');
-    return this.size({ width, height: sides[1] ?? '' }, at, what);
+    const [first = '', second = ''] = sides;
+    return this.sides(withUnit(first, unitWord(second)), at, withUnit(second, unitWord(first)), at, what);
+  }
+
+  private sides(width: WrittenLength, widthAt: string, height: WrittenLength, heightAt: string, what: string): Size {
+    const limits = { least: 0, above: true, most: LARGEST };
+    return {
+      width: this.length(width, widthAt, { name: `Width of ${what}`, ...limits }, NaN),
+      height: this.length(height, heightAt, { name: `Height of ${what}`, ...limits }, NaN),
+    };
   }
 
   private within(mm: number, at: string, limits: Limits): number {
@@ -137,4 +144,9 @@ export class Reader {
     });
     return NaN;
   }
+}
+
+/** The length with a unit behind it, unless it says its own or there is none. */
+function withUnit(length: string, unit: string | undefined): string {
+  return unit === undefined || unitWord(length) !== undefined ? length : `${length} ${unit}`;
 }
