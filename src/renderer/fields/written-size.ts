@@ -2,7 +2,7 @@
 import type { Size } from '../../core/geometry/box';
 import { Reader } from '../../core/job/reader';
 import type { WrittenSize } from '../../core/job/written';
-import { lengthText, readLength, showLength, type Showing, type Unit } from '../../core/units';
+import { readLength, showLength, type Showing, type Unit } from '../../core/units';
 import { fieldText } from './written-length';
 
 export type SizeEcho =
@@ -43,7 +43,9 @@ export function bothSizes(size: Size, showing: Showing): string {
 export function otherSize(size: Size, showing: Showing): string {
   const other: Showing =
     showing.unit === 'in' ? { ...showing, unit: 'mm', metricStep: 0.1 } : { ...showing, unit: 'in' };
-  return `${lengthText(size.width, other).replace(/ (in|mm)$/, '')} × ${lengthText(size.height, other)}`;
+  const width = showLength(size.width, other);
+  const height = showLength(size.height, other);
+  return `${width.rounded || height.rounded ? '≈ ' : ''}${width.text} × ${height.withUnit}`;
 }
 
 /** `8 × 10 in`. */

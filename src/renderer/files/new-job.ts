@@ -19,7 +19,7 @@ export async function newJob(bench: Workbench): Promise<void> {
     text: 'Which unit do you measure in? Lengths without a unit will be in it; any other unit can be written out.',
     choices: [
       { value: 'in', label: 'Inches', weight: 'main' },
-      { value: 'mm', label: 'Millimetres', weight: 'main' },
+      { value: 'mm', label: 'Millimetres' },
       { value: 'stay', label: 'Not now' },
     ],
   });
