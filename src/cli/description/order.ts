@@ -1,0 +1,54 @@
+/** The order of cutting, layer by layer: guide setting, cut, and what to do first. */
+import type { CutPlan, CutStep, LayerPlan, View } from '../../core/cutting/plan';
+import { columns, paragraph } from '../print/text';
+import type { Section } from './section';
+import type { Words } from './words';
+
+export function orderSections(plan: CutPlan, view: View, words: Words): Section[] {
+  const { width } = words;
+  return [
+    {
+      heading: 'How the cutting order is made',
+      lines: paragraph(plan.orderRule, 2, width),
+    },
+    ...plan.layers.map((layer): Section => {
+      const rows = layer.order[view].map((step) => stepRow(layer, step, view, words));
+      return {
+        heading: `Cutting layer ${layer.number} of ${plan.layers.length}, “${layer.board}”, from the ${view}`,
+        lines: [
+          ...paragraph(manner(layer, plan, view, words), 2, width),
+          ...columns([['step', 'guide', 'cut', ''], ...rows], { indent: 2, width, right: [0] }),
+        ],
+      };
+    }),
+  ];
+}
+
+/** What all cuts of a layer have in common. */
+function manner({ windows, bevel }: LayerPlan, { waste }: CutPlan, view: View, { length }: Words): string {
+  const line = windows[0]?.cuts[0]?.[view];
+  if (!line) return '';
+  const slant =
+    line.bevelSide === 'none'
+      ? 'the blade stands upright'
+      : `the blade goes in at ${bevel.angleDegrees}°, slanting to the ${line.bevelSide}, towards the ${line.slopesTo}`;
+  const past =
+    line.overcut === 0 ? 'each cut stops at its corners' : `each cut runs ${length(line.overcut)} past its corners`;
+  return `Left and right are as seen from the ${view}. The waste lies on the ${waste} of the travel; ${slant}; ${past}.`;
+}
+
+function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { length }: Words): string[] {
+  const window = windows[step.window];
+  const side = window?.cuts[step.cut]?.[view].side;
+  const first = [
+    ...(step.turnBoard ? ['turn the board'] : []),
+    ...(step.moveGuide ? [step.number === 1 ? 'set the guide' : 'move the guide'] : []),
+  ];
+  const then = step.dropsOut ? ['the window falls out'] : [];
+  return [
+    String(step.number),
+    length(step.guideSetting),
+    `${window?.name} ${side}`,
+    [first.join(', '), ...then].filter((part) => part !== '').join('; '),
+  ];
+}

@@ -1,0 +1,81 @@
+/** The windows: their sizes in every layer, what they do to the picture, and where they lie. */
+import { SIDES, sizeOf, type PerSide } from '../../core/geometry/box';
+import type { Job } from '../../core/job/job';
+import type { Layout, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
+import { columns, counted, paragraph } from '../print/text';
+import { marked, sumsOf } from './borders';
+import type { Section } from './section';
+import { rowsText, sizeRow, type Row, type Words } from './words';
+
+/** Windows of the same sizes stand together. */
+export function windowsSection(job: Job, layout: Layout, words: Words): Section {
+  const alike = new Map<string, { names: string[]; lines: string[] }>();
+  layout.windows.forEach((window, index) => {
+    const lines = rowsText(windowRows(job, layout, window, index, words), 5, words);
+    const key = lines.join('\n');
+    const group = alike.get(key);
+    if (group) group.names.push(window.name);
+    else alike.set(key, { names: [window.name], lines });
+  });
+  const lines = [...alike.values()].flatMap(({ names, lines }) => {
+    const count = names.length > 1 ? ` (${counted(names.length, 'window')})` : '';
+    return [...paragraph(names.join(', ') + count, 2, words.width), ...lines];
+  });
+  return { heading: 'Windows, as the openings of the layers', lines };
+}
+
+function windowRows(job: Job, layout: Layout, window: PlacedWindow, index: number, words: Words): Row[] {
+  const bottom = layout.layers.length - 1;
+  const above = layout.layers.slice(0, bottom).toReversed();
+  return [
+    ...sizeRow('Window', layout.derivations, `windows[${index}].window`, words),
+    ...sizeRow('At the face', layout.derivations, `windows[${index}].windowAtFace`, words),
+    ...above.flatMap(({ number }): Row[] => {
+      const opening = window.layers[number - 1]?.opening;
+      const reveal = layout.layers[number]?.reveal;
+      if (!opening || !reveal) return [];
+      return [[`In layer ${number}`, words.size(sizeOf(opening)), `+ reveal ${words.sides(reveal)}`]];
+    }),
+    ...(window.picture ? pictureRows(job, window.picture, words) : []),
+  ];
+}
+
+function pictureRows(job: Job, placed: PlacedPicture, words: Words): Row[] {
+  const image = job.pictures[placed.index]?.image;
+  const whole = SIDES.every((side) => placed.overlap[side] === placed.hold[side]);
+  const visible = image && !placed.part ? partInSight(placed) : undefined;
+  return [
+    [
+      'On the image',
+      '',
+      words.overlap(placed.overlap) + (visible === undefined ? '' : `; ${visible} of it stays in sight`),
+    ],
+    ...(whole ? [] : [['On the sheet', '', words.overlap(placed.hold)] as const]),
+  ];
+}
+
+/** How much of the image's area shows, such as `89.1 %`. */
+function partInSight({ image, overlap }: PlacedPicture): string {
+  const covered = (side: keyof PerSide) => Math.max(0, overlap[side]);
+  const { width, height } = sizeOf(image);
+  const across = Math.max(0, width - covered('left') - covered('right')) / width;
+  const up = Math.max(0, height - covered('top') - covered('bottom')) / height;
+  return `${(100 * across * up).toFixed(1).replace(/\.0$/, '')} %`;
+}
+
+/** From the edges of the blank to each window, as cut; with the window between them they add up to the blank. */
+export function placesSection({ windows, frame }: Layout, words: Words): Section {
+  const rows = windows.map((window) => [
+    window.name,
+    ...sumsOf(window.borders, frame.blank, words).borders.map(marked),
+    aboutWindow(window),
+  ]);
+  return {
+    heading: 'Places of the windows, from each edge of the blank',
+    lines: columns([['', ...SIDES, ''], ...rows], { indent: 2, width: words.width }),
+  };
+}
+
+function aboutWindow({ title, use }: PlacedWindow): string {
+  return title === '' ? (use === 'picture' ? '' : use) : `“${title}”`;
+}

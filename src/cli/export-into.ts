@@ -1,0 +1,41 @@
+/** Makes and writes a job's outputs into a folder, with progress told and Ctrl-C heard. */
+import { mkdir, rmdir, stat } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import type { ExportOptions } from '../bridge';
+import { failureFrom } from '../host/failure';
+import { tellProgress } from './print/progress';
+import type { FoundJob } from './read-job';
+import type { World } from './world';
+
+interface Target {
+  readonly out?: string;
+  readonly replace?: true;
+}
+
+/** What the host's export answers. A folder that was made for it goes again when nothing came of it. */
+export async function exportInto(world: World, found: FoundJob, options: ExportOptions, { out, replace }: Target) {
+  // Here, since the other verbs need none of what draws on paper.
+  const { exportJob } = await import('../host/export-job');
+  const folder = out === undefined ? found.folder : resolve(world.folder, out);
+  const made = await makeFolder(folder);
+  if (!made.ok) return made;
+  const reply = await world.interruptible((signal) =>
+    exportJob(
+      { text: found.text, folder, baseName: found.baseName, options, replace: replace ?? false },
+      { resources: world.resources, onProgress: tellProgress(world), signal },
+    ),
+  );
+  if (!reply.ok && made.value) await rmdir(folder).catch(() => undefined);
+  return reply;
+}
+
+/** Whether it had to be made; the folder it lies in must be there. */
+async function makeFolder(folder: string) {
+  try {
+    if (await stat(folder).catch(() => undefined)) return { ok: true, value: false } as const;
+    await mkdir(folder);
+    return { ok: true, value: true } as const;
+  } catch (error) {
+    return failureFrom(error, folder);
+  }
+}

@@ -1,0 +1,93 @@
+/** Finds the job that was named: reads it, understands it, lays it out; or says why that can't be. */
+import { basename, dirname, resolve } from 'node:path';
+import type { Job } from '../core/job/job';
+import { parseJobText } from '../core/job/text';
+import { layOut } from '../core/layout/lay-out';
+import type { Layout } from '../core/layout/layout';
+import { bad, type Problem, type Result } from '../core/problem';
+import { jobSizeLimit, readJob } from '../host/job-files';
+import type { ExitCode, World } from './world';
+
+export interface FoundJob {
+  readonly ok: true;
+  readonly text: string;
+  /** Where outputs go unless another folder is named. */
+  readonly folder: string;
+  /** Outputs' names begin with it. */
+  readonly baseName: string;
+  readonly job: Job;
+  readonly layout: Layout;
+  /** Warnings and notes. */
+  readonly problems: readonly Problem[];
+}
+
+export interface NoJob {
+  readonly ok: false;
+  /** 1: a job with errors. 2: not a job that can be read. */
+  readonly code: ExitCode;
+  readonly problems: readonly Problem[];
+}
+
+/** These say that the file is no job that this program can read, rather than a job with errors. */
+const UNREADABLE: ReadonlySet<string> = new Set([
+  'not-json',
+  'not-a-job',
+  'version-unknown',
+  'version-newer',
+  'file-too-large',
+  'nested-too-deep',
+]);
+
+/** @param name a path, or `-` for standard input. */
+export async function findJob(name: string, world: World): Promise<FoundJob | NoJob> {
+  const read = name === '-' ? await readGiven(world) : await readFile(resolve(world.folder, name));
+  if (!read.ok) return { ok: false, code: 2, problems: read.problems };
+  const text = read.value;
+  const opened = parseJobText(text);
+  if (!opened.ok) {
+    const unreadable = opened.problems.some(({ code }) => UNREADABLE.has(code));
+    return { ok: false, code: unreadable ? 2 : 1, problems: opened.problems };
+  }
+  const { job } = opened.value;
+  const layout = layOut(job);
+  const problems = [...opened.problems, ...layout.problems];
+  if (!layout.ok) return { ok: false, code: 1, problems };
+  const place =
+    name === '-'
+      ? { folder: world.folder, baseName: fileName(job.title) }
+      : { folder: dirname(resolve(world.folder, name)), baseName: fileName(basename(name).replace(/\.json$/i, '')) };
+  return { ok: true, text, ...place, job, layout: layout.value, problems };
+}
+
+async function readFile(path: string): Promise<Result<string>> {
+  const read = await readJob(path);
+  if (read.ok) return { ok: true, value: read.value.text, problems: [] };
+  return bad([{ code: read.failure.code, severity: 'error', at: '', message: read.failure.message }]);
+}
+
+async function readGiven(world: World): Promise<Result<string>> {
+  const bytes = await world.readInput();
+  const refuse = (code: string, message: string) => bad<string>([{ code, severity: 'error', at: '', message }]);
+  if (bytes.length > jobSizeLimit) {
+    return refuse('too-large', `Standard input gave more than ${jobSizeLimit / 1e6} MB; no job is larger.`);
+  }
+  try {
+    return { ok: true, value: new TextDecoder('utf-8', { fatal: true }).decode(bytes), problems: [] };
+  } catch {
+    return refuse('not-readable', 'Standard input is not text in UTF-8; a job is JSON text in UTF-8.');
+  }
+}
+
+/** A name that every system takes for a file: without marks that mean something to one of them, and not too long. */
+function fileName(words: string): string {
+  const plain = words
+    // eslint-disable-next-line no-control-regex
+    .replace(/[\u0000-\u001f\u007f/\\:*?"<>|]+/g, '-')
+    .replace(/^[. -]+/, '');
+  let name = '';
+  for (const letter of plain) {
+    if (Buffer.byteLength(name + letter) > 100) break;
+    name += letter;
+  }
+  return name.replace(/[. ]+$/, '') || 'mat';
+}

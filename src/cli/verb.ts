@@ -1,0 +1,18 @@
+/** What makes up a verb of the command line, such as `check`. */
+import type { Option } from 'commander';
+import type { ExitCode, World } from './world';
+
+export interface Verb<Options = never> {
+  readonly name: string;
+  /** One line for the list of verbs. */
+  readonly summary: string;
+  /** Sentences below the options. */
+  readonly more: string;
+  /** Command lines that work as they stand, from the project's folder. */
+  readonly examples: readonly string[];
+  /** Whether it takes the name of a job's file. */
+  readonly takesJob: boolean;
+  readonly options: readonly Option[];
+  /** `job` is empty for a verb that takes none. */
+  run(world: World, options: Options, job: string): Promise<ExitCode>;
+}

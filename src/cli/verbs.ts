@@ -1,0 +1,8 @@
+/** The table of verbs, in the order in which help lists them. */
+import type { Verb } from './verb';
+import { check } from './verbs/check';
+import { describe } from './verbs/describe';
+import { exportVerb } from './verbs/export';
+import { schema } from './verbs/schema';
+
+export const VERBS: readonly Verb[] = [check, describe, exportVerb, schema];

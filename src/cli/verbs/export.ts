@@ -1,0 +1,101 @@
+/** `export`: the template, the cutting list and the proof picture as files, all of them or none. */
+import { InvalidArgumentError, Option } from 'commander';
+import type { ExportedFile, ExportOptions, OutputKind, PaperName, UnitName, ViewName } from '../../bridge';
+import { exportInto } from '../export-into';
+import { jsonOption, viewOption } from '../options';
+import { jsonText, problemsText } from '../print/problems';
+import { columns } from '../print/text';
+import { findJob, type FoundJob } from '../read-job';
+import { machineProblem, refuse } from '../refuse';
+import type { Verb } from '../verb';
+
+const KINDS = ['template', 'cut-list', 'proof'] as const satisfies readonly OutputKind[];
+const PAPERS = ['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3'] as const satisfies readonly PaperName[];
+const UNITS = ['in', 'mm', 'cm'] as const satisfies readonly UnitName[];
+
+interface Options {
+  readonly out?: string;
+  readonly paper?: PaperName;
+  readonly view: ViewName;
+  readonly units?: UnitName;
+  readonly only: readonly OutputKind[];
+  readonly turnEverySecondPage?: true;
+  readonly replace?: true;
+  readonly json?: true;
+}
+
+export const exportVerb: Verb<Options> = {
+  name: 'export',
+  summary: 'write the full-scale template, the cutting list and the proof picture',
+  more: `The files are named after the job's file (from standard input: after its title):
+NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg. All are written or none: not when the
+job has errors, not when a file of one of these names is there already (unless --replace is
+given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".`,
+  examples: [
+    'npm run -s matwright -- export resources/samples/1-sea-chart.json --out templates',
+    'npm run -s matwright -- export resources/samples/3-nine-linocuts.json --out templates --paper a3 --only template',
+    'npm run -s matwright -- export - --only cut-list,proof --replace < resources/samples/2-fern-cyanotype.json',
+  ],
+  takesJob: true,
+  options: [
+    new Option(
+      '--out <folder>',
+      'where to write; made if it is not there (default: beside the job; the current folder for -)',
+    ),
+    new Option(
+      '--paper <size>',
+      'paper of the template; "blank" is one page of the frame’s size (default: letter for a job in inches, else a4)',
+    ).choices(PAPERS),
+    viewOption('the side the board is cut from'),
+    new Option('--units <unit>', 'unit of the lengths shown (default: the job’s)').choices(UNITS),
+    new Option('--only <kinds>', `some of ${KINDS.join(',')}, parted by commas`)
+      .default(KINDS, 'all')
+      .argParser(readKinds),
+    new Option(
+      '--turn-every-second-page',
+      'print every second tile head down, so that a printer’s drift does not add up',
+    ),
+    new Option('--replace', 'write over files of the same names; without it none is ever touched'),
+    jsonOption('the "files" written, with "kind", "path" and "bytes"'),
+  ],
+  async run(world, options, name) {
+    const { json = false } = options;
+    const found = await findJob(name, world);
+    if (!found.ok) return refuse(found, json, world);
+    const warnings = found.problems.filter(({ severity }) => severity === 'warning');
+    if (warnings.length > 0) world.tell(`${problemsText(warnings, world.columns)}\n`);
+    const reply = await exportInto(world, found, choicesFor(found, options), options);
+    if (!reply.ok) {
+      const { code, message, problems } = reply.failure;
+      if (code === 'job-has-errors') return refuse({ code: 1, problems: problems ?? [] }, json, world);
+      const hint = code === 'exists' ? ' --replace writes over files; nothing was written.' : '';
+      const refused = [machineProblem(code, message + hint)];
+      return refuse({ code: code === 'cancelled' ? 130 : 2, problems: refused }, json, world);
+    }
+    const { files } = reply.value;
+    await world.say(json ? jsonText({ ok: true, files, problems: found.problems }) : filesText(files, world.columns));
+    return 0;
+  },
+};
+
+function choicesFor({ job }: FoundJob, options: Options): ExportOptions {
+  return {
+    paper: options.paper ?? (job.units === 'in' ? 'letter' : 'a4'),
+    view: options.view,
+    units: options.units ?? job.units,
+    only: options.only,
+    turnEverySecondPage: options.turnEverySecondPage ?? false,
+  };
+}
+
+function readKinds(words: string): readonly OutputKind[] {
+  const given = words.split(',').map((word) => word.trim());
+  const wrong = given.find((word) => !KINDS.some((kind) => kind === word));
+  if (wrong !== undefined) throw new InvalidArgumentError(`"${wrong}" is none of ${KINDS.join(', ')}.`);
+  return KINDS.filter((kind) => given.includes(kind));
+}
+
+function filesText(files: readonly ExportedFile[], width: number): string {
+  const rows = files.map(({ kind, bytes, path }) => [kind, `${(bytes / 1000).toFixed(1)} kB`, path]);
+  return `${columns(rows, { indent: 0, width: Math.max(width, 1000), right: [1] }).join('\n')}\n`;
+}
