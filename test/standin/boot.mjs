@@ -17,6 +17,7 @@ const deeds = {
       label,
       items: Array.isArray(submenu) ? submenu.map((item) => item.label ?? item.role ?? item.type) : [],
     })),
+  windows: () => openWindows().length,
   close: () => openWindows().forEach((window) => window.close()),
   startAgain: ({ words, folder }) => app.emit('second-instance', {}, words, folder),
   mayUse: (permission) =>
