@@ -11,7 +11,7 @@ import { makeProof } from './proof/proof';
 import { makeTemplate } from './template/template';
 
 export { makeCutList, makeProof, makeTemplate };
-export type { Fonts, MakerHooks, OutputContext };
+export type { Fonts, OutputContext };
 
 interface Output {
   /** Ends the file's name. */

@@ -112,5 +112,9 @@ for (let round = 0; round < ROUNDS; round++) {
 }
 const ratio = median(ours.map((milliseconds, round) => milliseconds / (raw[round] ?? NaN)));
 console.log(`export: 40 x 60 in on Letter, ${pages.length} pages, ${lines} lines, ${words} texts`);
-console.log(`  template ${median(ours).toFixed(1)} ms, raw pdfkit ${median(raw).toFixed(1)} ms (medians of ${ROUNDS} rounds)`);
-console.log(`  median ratio of a round ${ratio.toFixed(2)} (target at most ${TARGET}): ${ratio <= TARGET ? 'met' : 'NOT met'}`);
+console.log(
+  `  template ${median(ours).toFixed(1)} ms, raw pdfkit ${median(raw).toFixed(1)} ms (medians of ${ROUNDS} rounds)`,
+);
+console.log(
+  `  median ratio of a round ${ratio.toFixed(2)} (target at most ${TARGET}): ${ratio <= TARGET ? 'met' : 'NOT met'}`,
+);

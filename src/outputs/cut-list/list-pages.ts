@@ -14,7 +14,7 @@ import { layerWords } from '../template/tile-page';
 import { viewLayer } from '../template/view-geometry';
 
 /** Room for the heading and the rule in words, mm. */
-const INTRODUCTION = 29;
+const INTRODUCTION = 32;
 
 interface ListPage {
   readonly layer: LayerPlan;
@@ -71,7 +71,7 @@ function introduction({ plan, options }: OutputContext, layer: LayerPlan, showin
   const { bevel } = layer;
   return [
     plan.orderRule,
-    `x and y in ${UNIT_WORDS[showing.unit]} from the lower left corner of the ${options.view} view, from the corner where the cut starts to the one where it ends.`,
+    `Measured in ${UNIT_WORDS[showing.unit]} from the lower left corner of the ${options.view} view: x1 y1 the corner where the cut starts, x2 y2 where it ends.`,
     `The guide setting is the distance from the blank's edge on the cut's own side, and stays until the next one.`,
     `Bevel ${bevel.angleDegrees}° from upright, ${bevel.direction}; left and right as seen along the cut.`,
   ].join(' ');
@@ -82,16 +82,16 @@ function listColumns(showing: Showing): readonly Column[] {
   const words = { size: 8 };
   const { unit } = showing;
   return [
-    { heading: '', width: 9, style: { size: 10, weight: 'bold' } },
-    { heading: 'Guide setting', width: 27, style: { size: 12, weight: 'bold' } },
-    { heading: 'Window, cut', width: 21 },
-    { heading: `from x, ${unit}`, width: 17, align: 'right', style: number },
-    { heading: 'y', width: 16, align: 'right', style: number },
-    { heading: 'to x', width: 16, align: 'right', style: number },
-    { heading: 'y', width: 16, align: 'right', style: number },
-    { heading: 'Bevel to', width: 19, style: words },
+    { heading: 'Cut', width: 8, style: { size: 9, weight: 'bold' } },
+    { heading: 'Guide setting', width: 26, style: { size: 11, weight: 'bold' } },
+    { heading: 'Window, cut', width: 19, style: words },
+    { heading: `x1, ${unit}`, width: 15, align: 'right', style: number },
+    { heading: 'y1', width: 14.5, align: 'right', style: number },
+    { heading: 'x2', width: 14.5, align: 'right', style: number },
+    { heading: 'y2', width: 14.5, align: 'right', style: number },
+    { heading: 'Bevel to', width: 21, style: words },
     { heading: 'Overcut', width: 13, align: 'right', style: words },
-    { heading: 'Mind', width: 38, style: words },
+    { heading: 'Mind', width: 23, style: words },
   ];
 }
 
@@ -127,7 +127,8 @@ function bevelWords({ bevelSide, slopesTo }: CutLine): string {
 }
 
 function reminders({ turnBoard, dropsOut }: CutStep): string {
-  return [...(turnBoard ? ['turn board'] : []), ...(dropsOut ? ['drops out'] : [])].join(' · ');
+  if (turnBoard && dropsOut) return 'turn · drops out';
+  return turnBoard ? 'turn board' : dropsOut ? 'drops out' : '';
 }
 
 /** A stronger line above each row at which the guide is moved. */

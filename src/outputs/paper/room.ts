@@ -1,14 +1,21 @@
 /** Room on a page: what is taken, and where a label still finds a place without touching anything. */
 import type { Box } from '../../core/geometry/box';
 
+/** Boxes are kept in squares of this side, mm, so that a crowded page costs no more than its neighbourhood. */
+const SQUARE = 16;
+
 export class Room {
-  private readonly taken: Box[] = [];
+  private readonly taken = new Map<string, Box[]>();
 
   /** Labels stay within this box. */
   constructor(private readonly within: Box) {}
 
   take(box: Box): void {
-    this.taken.push(box);
+    for (const square of squaresOf(box)) {
+      const there = this.taken.get(square);
+      if (there) there.push(box);
+      else this.taken.set(square, [box]);
+    }
   }
 
   isFree(box: Box): boolean {
@@ -20,7 +27,10 @@ export class Room {
 
   /** True when a box touches nothing, wherever it lies. */
   isClear(box: Box): boolean {
-    return !this.taken.some((other) => overlaps(box, other));
+    for (const square of squaresOf(box)) {
+      if (this.taken.get(square)?.some((other) => overlaps(box, other))) return false;
+    }
+    return true;
   }
 
   /** Takes the first of the boxes that is free; undefined when none is. */
@@ -32,6 +42,14 @@ export class Room {
     }
     return undefined;
   }
+}
+
+function squaresOf(box: Box): readonly string[] {
+  const squares: string[] = [];
+  for (let x = Math.floor(box.left / SQUARE); x <= Math.floor(box.right / SQUARE); x++) {
+    for (let y = Math.floor(box.bottom / SQUARE); y <= Math.floor(box.top / SQUARE); y++) squares.push(`${x} ${y}`);
+  }
+  return squares;
 }
 
 function overlaps(a: Box, b: Box): boolean {

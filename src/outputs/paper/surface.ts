@@ -2,7 +2,7 @@
 import type { Box, Point, Size } from '../../core/geometry/box';
 import { fromPoints, toPoints } from './page';
 import type { Pen } from './pens';
-import { fitted, type TextStyle } from './type';
+import { fitted, TABULAR, type TextStyle } from './type';
 import type { Typesetter } from './typesetter';
 
 /** pdfkit's types leave out its arcs. */
@@ -103,7 +103,7 @@ export class Surface {
       lineBreak: false,
       baseline: 'alphabetic',
       ...(style.turn === 90 ? { rotation: 90 } : {}),
-      ...(style.tabular ? { features: ['tnum'] } : {}),
+      ...(style.tabular ? TABULAR : {}),
     });
   }
 

@@ -16,6 +16,14 @@ export interface TextStyle {
 /** Height of Inter's capitals and figures as a part of the type size (1490 / 2048 in its OS/2 table). */
 export const CAP_HEIGHT = 1490 / 2048;
 
+/**
+ * Figures of one width, without the features that look at their neighbours: a long list is laid out several times
+ * faster so. fontkit takes features to switch on and off; pdfkit's types know only those to switch on.
+ */
+export const TABULAR = {
+  features: { tnum: true, calt: false, kern: false, ccmp: false, mark: false, mkmk: false } as unknown as ['tnum'],
+};
+
 /** Stands where a character has no glyph, so that nothing is lost unseen. */
 export const NEUTRAL_MARK = '□';
 

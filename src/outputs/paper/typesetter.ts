@@ -1,6 +1,6 @@
 /** Texts made ready for a document's fonts and measured, each only once however many pages it stands on. */
 import { fromPoints } from './page';
-import { fitted, printable, type TextStyle, type Weight } from './type';
+import { fitted, printable, TABULAR, type TextStyle, type Weight } from './type';
 
 /** The part of a fontkit font that tells whether a character can be drawn; pdfkit's types leave it out. */
 interface OpenFont {
@@ -34,8 +34,8 @@ export class Typesetter {
     const known = (this.widths[`${weight} ${tabular}`] ??= new Map<string, number>());
     let width = known.get(text);
     if (width === undefined) {
-      const options = tabular ? { features: ['tnum' as const] } : {};
-      width = fromPoints(this.document.font(weight, MEASURED_AT).widthOfString(text, options)) / MEASURED_AT;
+      width =
+        fromPoints(this.document.font(weight, MEASURED_AT).widthOfString(text, tabular ? TABULAR : {})) / MEASURED_AT;
       known.set(text, width);
     }
     return width * style.size;

@@ -4,9 +4,9 @@ import type { Showing } from '../../core/units';
 import type { PagePlan } from '../paper/document';
 import { safeBox } from '../paper/page';
 import { PENS } from '../paper/pens';
-import { Room } from '../paper/room';
+import { boxRound, Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
-import { drawBorders } from './border-dimensions';
+import { drawBorders, planBorders } from './border-dimensions';
 import { BAR_HEIGHT, BAR_LENGTHS, barRoom, drawCheckBar } from './check-bar';
 import { drawCuts, type Part } from './cut-drawing';
 import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
@@ -38,8 +38,8 @@ function drawBlank(surface: Surface, page: BlankPage, number: string): void {
   drawEdge(surface, sheet, layer);
   const spaces = freeSpaces(layer);
   const setting = { surface, part, room, showing };
-  if (!placePiece(identity(surface, page, number), spaces, room)) drawSide(surface, layer);
-  drawBorders(setting);
+  if (!placePiece(identity(surface, page, number), spaces, room)) drawSide(surface, layer, room);
+  drawBorders(setting, planBorders(layer, showing));
   labelOpenings(setting);
   for (const piece of [...bars(surface), key(surface, page)]) placePiece(piece, spaces, room);
   labelGuides(setting);
@@ -110,9 +110,10 @@ interface Piece {
 }
 
 /** A blank too small for anything else still says which side it is. */
-function drawSide(surface: Surface, { blank, view }: ViewLayer): void {
+function drawSide(surface: Surface, { blank, view }: ViewLayer, room: Room): void {
   const middle = { x: blank.width / 2, y: blank.height / 2 };
   surface.text(view.toUpperCase(), middle, { size: 8, weight: 'bold', align: 'centre' });
+  room.take(boxRound(middle, middle, 6));
 }
 
 function bars(surface: Surface): readonly Piece[] {

@@ -11,7 +11,7 @@ import type { LabelSetting } from './cut-labels';
 import { shared, type ViewLayer, type ViewWindow } from './view-geometry';
 
 /** A border between the blank's edge and a cut, with what is written in it. */
-interface Border {
+export interface Border {
   readonly side: Side;
   readonly strip: Box;
   /** The number, and under it the border of the opening where the cut does not run along that. */
@@ -21,13 +21,16 @@ interface Border {
 const FACTORS = [1, 0.8, 0.65, 0.5] as const;
 const PLACES = [0.5, 0.38, 0.62, 0.25, 0.75, 0.14, 0.86] as const;
 
-export function drawBorders(setting: LabelSetting): void {
-  const { layer, own } = setting.part;
-  for (const window of layer.windows) {
-    for (const border of bordersOf(layer, window, setting.showing)) {
-      const seen = shared(border.strip, own);
-      if (seen) drawBorder(setting, border, seen);
-    }
+/** The borders of a layer: those of every cut with no other window between it and the blank's edge. */
+export function planBorders(layer: ViewLayer, showing: Showing): readonly Border[] {
+  return layer.windows.flatMap((window) => bordersOf(layer, window, showing));
+}
+
+/** Draws those that a page shows, where they find room. */
+export function drawBorders(setting: LabelSetting, borders: readonly Border[]): void {
+  for (const border of borders) {
+    const seen = shared(border.strip, setting.part.own);
+    if (seen) drawBorder(setting, border, seen);
   }
 }
 

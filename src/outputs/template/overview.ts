@@ -62,7 +62,7 @@ function joined(tiling: Tiling | undefined): boolean {
 
 /** More rows of tiles need a taller map for their page numbers to be read. */
 function mapHeight({ rows }: Tiling): number {
-  return Math.min(66, Math.max(46, rows.length * 7.5));
+  return Math.min(54, Math.max(46, rows.length * 6.5));
 }
 
 function sizeLots(context: OutputContext, paper: Size, tiling: Tiling | undefined): readonly (readonly TableRow[])[] {

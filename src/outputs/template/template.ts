@@ -6,6 +6,7 @@ import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { planListPages } from '../cut-list/list-pages';
 import { drawDocument, type PagePlan } from '../paper/document';
 import { LONGEST_SIDE, paperSize, type TilePaper } from '../paper/page';
+import { planBorders } from './border-dimensions';
 import { planBlankPage } from './blank-page';
 import { overviewPageCount, planOverview } from './overview';
 import type { LayerTiles } from './tile-map';
@@ -69,6 +70,7 @@ function numberTiles(tiling: Tiling, layers: readonly ViewLayer[], before: numbe
 
 function drawTiles(context: OutputContext, tiling: Tiling, map: LayerTiles, layerCount: number): readonly PagePlan[] {
   const joins = joinsOf(map.tiles, map.layer);
+  const borders = planBorders(map.layer, context.showing);
   return [...map.pages.keys()].map((tile, index) =>
     planTilePage({
       title: titleOf(context),
@@ -77,6 +79,7 @@ function drawTiles(context: OutputContext, tiling: Tiling, map: LayerTiles, laye
       tiling,
       tile,
       joins,
+      borders,
       showing: context.showing,
       turned: context.options.turnEverySecondPage && index % 2 === 1,
     }),

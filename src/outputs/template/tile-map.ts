@@ -1,5 +1,6 @@
 /** The tile map: a layer divided into its pages, each with its page number, empty ones crossed out. */
-import type { Box } from '../../core/geometry/box';
+import type { Box, Point } from '../../core/geometry/box';
+import { capHeight } from '../paper/label';
 import { PENS } from '../paper/pens';
 import type { Surface } from '../paper/surface';
 import { drawMat } from './mat-drawing';
@@ -51,8 +52,19 @@ export function drawTileMap(surface: Surface, room: Box, { layer, tiles, pages }
     const number = String(pages.get(tile) ?? '');
     const size = Math.min(12, (high.y - low.y) * 1.8, ((high.x - low.x) * 3) / number.length);
     const middle = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 - size * 0.125 };
-    if (size >= SMALLEST) surface.text(number, middle, { size, weight: 'bold', align: 'centre' });
+    if (size >= SMALLEST) drawNumber(surface, number, middle, size);
   }
+}
+
+/** On a patch of white, so that no line runs through it. */
+function drawNumber(surface: Surface, number: string, at: Point, size: number): void {
+  const style = { size, weight: 'bold', align: 'centre' } as const;
+  const half = surface.width(number, style) / 2;
+  surface.fill(
+    { left: at.x - half, right: at.x + half, bottom: at.y - 0.2, top: at.y + capHeight(size) + 0.2 },
+    'white',
+  );
+  surface.text(number, at, style);
 }
 
 function pagesWords(printed: readonly number[], tiles: number): string {

@@ -3,7 +3,7 @@ import type { Showing } from '../../core/units';
 import type { PagePlan } from '../paper/document';
 import { Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
-import { drawBorders } from './border-dimensions';
+import { drawBorders, type Border } from './border-dimensions';
 import { drawCuts, boxOnPage, type Part } from './cut-drawing';
 import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
 import { drawJoins, drawRegistration, drawScales } from './registration';
@@ -19,6 +19,7 @@ export interface TilePage {
   readonly tiling: Tiling;
   readonly tile: Tile;
   readonly joins: readonly Join[];
+  readonly borders: readonly Border[];
   readonly showing: Showing;
   readonly turned: boolean;
 }
@@ -59,7 +60,7 @@ function drawTile(surface: Surface, page: TilePage, number: string): void {
   drawScales(surface, part, showing);
   drawRegistration(surface, part, room, showing);
   const setting = { surface, part, room, showing };
-  drawBorders(setting);
+  drawBorders(setting, page.borders);
   labelOpenings(setting);
   labelGuides(setting);
   labelEdges(setting);
