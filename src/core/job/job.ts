@@ -1,7 +1,7 @@
 /** A job as it is understood: every default filled in and every length in millimetres. */
 import type { PerSide, Size } from '../geometry/box';
 import type { InchStep, MetricStep, Unit } from '../units';
-import type { BORDER_RULES, PICTURE_KINDS, WINDOW_USES } from './written';
+import type { BORDER_RULES, PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
 
 export type PictureKind = (typeof PICTURE_KINDS)[number];
 export type BorderRule = (typeof BORDER_RULES)[number];
@@ -137,6 +137,8 @@ export interface Job {
   readonly measuredAt: 'opening' | 'face';
   /** Undefined when there are only freely placed windows. */
   readonly windows?: Arrangement;
+  /** What "windows" would say where the job leaves it out. */
+  readonly impliedWindows?: WrittenNode;
   readonly free: readonly FreeWindow[];
   readonly borders: Borders;
   readonly cutting: { readonly overcut?: number; readonly waste: 'right' | 'left' };

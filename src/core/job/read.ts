@@ -1,7 +1,7 @@
 /** Understands a written job: checks it against the schema, fills in defaults, turns lengths into millimetres. */
 import { bad, good, isError, type Problem, type Result } from '../problem';
 import type { InchStep, MetricStep } from '../units';
-import type { Arrangement, Job } from './job';
+import type { Arrangement, FreeWindow, Job, Picture } from './job';
 import { migrate } from './migrate';
 import { ArrangementReader } from './read-arrangement';
 import { readBorders } from './read-borders';
@@ -54,12 +54,8 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
   const layers = readLayers(written.mat?.layers ?? [{}], reader);
   const arrangement = new ArrangementReader(pictures, reader);
   const free = (written.free ?? []).map((item, index) => arrangement.free(item, `free[${index}]`));
-  const node =
-    written.windows ??
-    allPictures(
-      pictures.map(({ id }) => id),
-      new Set(free.map(({ window }) => window.picture)),
-    );
+  const implied = written.windows === undefined ? allPictures(pictures, free) : undefined;
+  const node = written.windows ?? implied;
   const windows: Arrangement | undefined = node === undefined ? undefined : arrangement.node(node, 'windows');
   if (!windows && free.length === 0) {
     reader.say({
@@ -82,6 +78,7 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     layers,
     measuredAt: written.mat?.measuredAt ?? 'opening',
     ...(windows ? { windows } : {}),
+    ...(implied === undefined ? {} : { impliedWindows: implied }),
     free,
     borders: readBorders(written.borders ?? {}, frame.blank !== undefined, reader),
     cutting: { ...(overcut === undefined ? {} : { overcut }), waste: written.cutting?.waste ?? 'right' },
@@ -90,8 +87,9 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
 }
 
 /** What is arranged when the job does not say: every picture that has no freely placed window, in a row. */
-function allPictures(ids: readonly string[], placed: ReadonlySet<number | undefined>): WrittenNode | undefined {
-  const items = ids.filter((_, index) => !placed.has(index));
+function allPictures(pictures: readonly Picture[], free: readonly FreeWindow[]): WrittenNode | undefined {
+  const placed = new Set(free.map(({ window }) => window.picture));
+  const items = pictures.filter((_, index) => !placed.has(index)).map(({ id }) => id);
   if (items.length === 0) return undefined;
   return items.length === 1 ? items[0] : { kind: 'row', items };
 }

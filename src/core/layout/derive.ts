@@ -3,13 +3,12 @@ import { heightOf, SIDES, widthOf, type PerSide } from '../geometry/box';
 import type { Job } from '../job/job';
 import { lengthText, showingOf } from '../units';
 import type { Leaf } from './cells';
-import type { Derivation, Layout } from './layout';
+import type { Derivation, PlacedLayout } from './layout';
 
-type Bare = Omit<Layout, 'derivations' | 'problems'>;
 type Show = (mm: number) => string;
 
 /** Frame, borders, layers, windows and gaps, in that order. */
-export function derivationsOf(job: Job, layout: Bare, leaves: readonly Leaf[]): Derivation[] {
+export function derivationsOf(job: Job, layout: PlacedLayout, leaves: readonly Leaf[]): Derivation[] {
   const show: Show = (mm) => lengthText(mm, showingOf(job));
   return [
     ...frameSums(job, layout, show),
@@ -39,7 +38,7 @@ function pair(
   }));
 }
 
-function frameSums(job: Job, { frame, content, borders }: Bare, show: Show): Derivation[] {
+function frameSums(job: Job, { frame, content, borders }: PlacedLayout, show: Show): Derivation[] {
   const axis = { width: ['left', 'right'], height: ['top', 'bottom'] } as const;
   const fitted = (side: 'width' | 'height') => {
     const [from, to] = axis[side];
@@ -83,7 +82,7 @@ const RULES: Record<Job['borders']['rule'], string> = {
   'by-hand': 'given by hand',
 };
 
-function borderSums(job: Job, layout: Bare, show: Show): Derivation[] {
+function borderSums(job: Job, layout: PlacedLayout, show: Show): Derivation[] {
   const { borders, topBorders, frame } = layout;
   const rule = `${RULES[job.borders.rule]}, measured ${job.borders.measured}`;
   const sums = (name: string, label: string, values: PerSide, how: (side: keyof PerSide) => string): Derivation[] =>
@@ -105,7 +104,7 @@ function borderSums(job: Job, layout: Bare, show: Show): Derivation[] {
   ];
 }
 
-function layerSums(layout: Bare, show: Show): Derivation[] {
+function layerSums(layout: PlacedLayout, show: Show): Derivation[] {
   return layout.layers.flatMap((layer, index) => {
     const name = `layers[${index}]`;
     const { run, angleDegrees, direction } = layer.bevel;
@@ -126,7 +125,7 @@ function layerSums(layout: Bare, show: Show): Derivation[] {
   });
 }
 
-function windowSums(job: Job, layout: Bare, index: number, leaf: Leaf | undefined, show: Show): Derivation[] {
+function windowSums(job: Job, layout: PlacedLayout, index: number, leaf: Leaf | undefined, show: Show): Derivation[] {
   const window = layout.windows[index];
   if (!window || !leaf) return [];
   const label = `Window ${window.name}${window.title === '' ? '' : ` "${window.title.slice(0, 40)}"`}`;
@@ -146,10 +145,10 @@ function windowSums(job: Job, layout: Bare, index: number, leaf: Leaf | undefine
 
 function sizeSum(
   job: Job,
-  placed: Bare['windows'][number]['picture'],
+  placed: PlacedLayout['windows'][number]['picture'],
   leaf: Leaf,
   side: 'width' | 'height',
-  layout: Bare,
+  layout: PlacedLayout,
   show: Show,
 ): string {
   if (leaf.from === 'written') return 'as given';

@@ -3,15 +3,25 @@ import { around, boxAt, eachSide, grow, insets, type Box, type PerSide, type Siz
 import { nameOfSize } from '../frame/ready-made';
 import type { FreeWindow, Job } from '../job/job';
 import { assert, bad, good, isError, type Problem, type Result } from '../problem';
-import { lengthText, showingOf } from '../units';
+import type { AxisAsk, AxisBorders } from './axis';
 import { cellOf, type Cell, type Leaf } from './cells';
 import { derivationsOf } from './derive';
 import { extentOf, isStretchable } from './extent';
 import { gapsOf } from './gaps';
-import type { FrameSizes, Layout, LayerOpening, LayoutLayer, PlacedPicture, PlacedWindow } from './layout';
-import { emptyWindows, findProblems } from './limits';
+import type {
+  FrameSizes,
+  Layout,
+  LayerOpening,
+  LayoutLayer,
+  PlacedLayout,
+  PlacedPicture,
+  PlacedWindow,
+} from './layout';
+import { emptyWindows } from './limits/board';
+import { findProblems } from './limits/find-problems';
 import { place, type Starts } from './place';
-import { SAME, solveAcross, solveUp, type AxisAsk, type AxisBorders } from './solve-borders';
+import { showFor } from './show';
+import { SAME, solveAcross, solveUp } from './solve-borders';
 import { blankOnlyForFree, unequalBorders, unusedBorders } from './border-problems';
 
 /** The layout of a job, or the problems that keep it from being made. Nothing is rounded. */
@@ -21,7 +31,7 @@ export function layOut(job: Job): Result<Layout> {
   const vanished = emptyWindows(
     root,
     free.map(({ leaf }) => leaf),
-    showOf(job),
+    showFor(job),
   );
   if (vanished.length > 0) return bad(vanished);
   const arranged = root ? arrange(job, root) : undefined;
@@ -59,7 +69,7 @@ function arrange(job: Job, root: Cell): Result<Arranged> {
   const problems = unusedBorders(job);
   const blank = job.frame.blank ?? { width: fitted(across, sides.value), height: fitted(up, heights.value) };
   if (job.borders.rule === 'equal' && Math.abs(sides.value.start - heights.value.start) > SAME) {
-    return bad([unequalBorders(job, blank, sides.value.start, heights.value.start, across, up)]);
+    return bad([unequalBorders(blank, sides.value.start, heights.value.start, across, up)]);
   }
   const starts = {
     across: spread(root, 'across', across, sides.value, blank.width),
@@ -81,7 +91,7 @@ function ask(job: Job, root: Cell, axis: 'across' | 'up'): AxisAsk {
     stretchable: isStretchable(root, axis),
     borders: job.borders,
     units: job.units,
-    show: showOf(job),
+    show: showFor(job),
   };
 }
 
@@ -118,6 +128,7 @@ function finish(
 ): Result<Layout> {
   const layers = layersOf(job);
   const all = [...arranged, ...free];
+  const leaves = all.map(({ leaf }) => leaf);
   const windows = all.map((one, index) => placeWindow(one, index, layers, blank));
   const content = around((arranged.length > 0 ? arranged : free).map(({ window }) => window));
   assert(content, 'a layout has at least one window');
@@ -127,7 +138,7 @@ function finish(
   const reveals = eachSide((side) => layers.reduce((sum, layer) => sum + layer.reveal[side], 0));
   const asSeen = (borders: PerSide) => eachSide((side) => borders[side] - frame.hidden);
   const top = eachSide((side) => cut[side] - reveals[side]);
-  const bare = {
+  const placed: PlacedLayout = {
     ...(sizeName === undefined ? {} : { sizeName }),
     frame,
     layers,
@@ -135,26 +146,11 @@ function finish(
     content,
     borders: { cut, seen: asSeen(cut) },
     topBorders: { cut: top, seen: asSeen(top) },
-    gaps: gapsOf(
-      windows,
-      all.map(({ leaf }) => leaf),
-    ),
+    gaps: gapsOf(windows, leaves),
   };
-  const leaves = all.map(({ leaf }) => leaf);
-  const problems = [...before, ...findProblems(job, bare, leaves)];
+  const problems = [...before, ...findProblems(job, placed, leaves)];
   if (problems.some(isError)) return bad(problems);
-  return good(
-    {
-      ...bare,
-      derivations: derivationsOf(
-        job,
-        bare,
-        all.map(({ leaf }) => leaf),
-      ),
-      problems,
-    },
-    problems,
-  );
+  return good({ ...placed, derivations: derivationsOf(job, placed, leaves), problems }, problems);
 }
 
 function placeWindow(
@@ -253,9 +249,4 @@ function frameSizes(job: Job, blank: Size): FrameSizes {
 export function windowName(index: number): string {
   const letter = String.fromCharCode(65 + (index % 26));
   return index < 26 ? letter : windowName(Math.floor(index / 26) - 1) + letter;
-}
-
-function showOf(job: Job): (mm: number) => string {
-  const showing = showingOf(job);
-  return (mm) => lengthText(mm, showing);
 }

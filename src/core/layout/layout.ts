@@ -122,3 +122,6 @@ export interface Layout {
   /** Warnings and notes; a layout with errors is not made, so that nothing can be cut from it. */
   readonly problems: readonly Problem[];
 }
+
+/** A layout before its sums and problems are added. */
+export type PlacedLayout = Omit<Layout, 'derivations' | 'problems'>;

@@ -1,0 +1,55 @@
+/** Windows that leave nothing to look through, and windows that reach past the edge of the board. */
+import { boxAt, grow, insets } from '../../geometry/box';
+import type { Problem } from '../../problem';
+import type { Cell, Leaf } from '../cells';
+import type { PlacedLayout } from '../layout';
+import type { Show } from '../show';
+import { SLACK, titled, worstSide } from './slack';
+
+const VANISHES: Record<Leaf['from'], string> = {
+  overlap: 'the overlap covers the whole picture',
+  written: 'its size leaves nothing',
+  'written at face': 'its bevel takes more than the size given',
+  spread: 'overlap and bars hide the whole picture',
+};
+
+/** Windows whose overlap or bevel leaves nothing to look through. */
+export function emptyWindows(root: Cell | undefined, free: readonly Leaf[], show: Show): Problem[] {
+  return [...(root ? leavesOf(root) : []), ...free]
+    .filter(({ size }) => !(size.width > 0 && size.height > 0))
+    .map((leaf) => ({
+      code: 'window-vanishes',
+      severity: 'error',
+      at: leaf.at,
+      message: `The window ${titled(leaf.title)}would be ${show.size(leaf.size)}: ${VANISHES[leaf.from]}. Cover less, or make it larger.`,
+      value: show.size(leaf.size),
+      remedy: 'cover less, or make it larger',
+    }));
+}
+
+function leavesOf(cell: Cell): Leaf[] {
+  return cell.kind === 'leaf' ? [cell] : cell.cells.flatMap(leavesOf);
+}
+
+/** Windows whose cut in the top layer, the widest, touches or passes an edge of the blank. */
+export function offTheBoard(layout: PlacedLayout, show: Show): Problem[] {
+  const blank = boxAt({ x: 0, y: 0 }, layout.frame.blank);
+  return layout.windows.flatMap((window) => {
+    const [outer] = window.layers;
+    if (!outer) return [];
+    const edge = insets(blank, grow(outer.opening, layout.layers[0]?.bevel.run ?? 0));
+    const worst = worstSide(edge);
+    if (edge[worst] > SLACK) return [];
+    const past = show.length(Math.max(0, -edge[worst]));
+    return [
+      {
+        code: 'window-off-the-board',
+        severity: 'error' as const,
+        at: window.at,
+        message: `Window ${window.name} ${titled(window.title)}reaches ${past} past the ${worst} edge of the board in the top layer; move it in or take a larger frame.`,
+        value: past,
+        remedy: `move it more than ${past} away from the ${worst}`,
+      },
+    ];
+  });
+}

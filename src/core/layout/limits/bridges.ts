@@ -1,0 +1,96 @@
+/** The board left between windows: wide enough to be cut and to hold. */
+import type { Job } from '../../job/job';
+import type { Edit, Problem } from '../../problem';
+import { MM_PER_INCH } from '../../units';
+import type { Leaf } from '../cells';
+import { gapPath } from '../gaps';
+import type { Gap, PlacedLayout } from '../layout';
+import { nearPairs, separation } from '../neighbours';
+import type { Show } from '../show';
+import { SLACK } from './slack';
+
+/** Board left between two openings, mm: warn under 3/4 in, refuse under 3/8 in. Common practice, no source. */
+const BRIDGE_WARN = 0.75 * MM_PER_INCH;
+const BRIDGE_LEAST = 0.375 * MM_PER_INCH;
+
+/** Two windows, and the board between them in the top layer, where it is narrowest. */
+interface Bridge {
+  readonly one: number;
+  readonly other: number;
+  readonly width: number;
+  /** Undefined where the windows stand aslant to one another, or lie in each other. */
+  readonly gap: Gap | undefined;
+  /** Path of the gap that governs it, or of a window. */
+  readonly at: string;
+}
+
+/** One problem for each written gap that leaves too little, telling of the narrowest bridge. */
+export function narrowBridges(job: Job, layout: PlacedLayout, leaves: readonly Leaf[], show: Show): Problem[] {
+  const groups = new Map<string, Bridge[]>();
+  for (const bridge of bridgesOf(layout, leaves)) {
+    const group = groups.get(bridge.at);
+    if (group) group.push(bridge);
+    else groups.set(bridge.at, [bridge]);
+  }
+  return [...groups.values()].map((group) => {
+    const narrowest = group.reduce((a, b) => (b.width < a.width ? b : a));
+    return bridgeProblem(job, layout, narrowest, group.length - 1, show);
+  });
+}
+
+function bridgesOf(layout: PlacedLayout, leaves: readonly Leaf[]): Bridge[] {
+  const openings = layout.windows.map((window) => window.layers[0]?.opening ?? window.window);
+  const gaps = new Map(layout.gaps.map((gap) => [pairKey(...gap.between), gap]));
+  return nearPairs(openings, BRIDGE_WARN - SLACK).flatMap(([one, other]) => {
+    const [a, b] = [openings[one], openings[other]];
+    if (!a || !b) return [];
+    const gap = gaps.get(pairKey(one, other));
+    const at =
+      gap?.at ??
+      gapPath('across', leaves[one], leaves[other]) ??
+      gapPath('up', leaves[one], leaves[other]) ??
+      layout.windows[other]?.at ??
+      '';
+    return [{ one, other, width: separation(a, b), gap, at }];
+  });
+}
+
+function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: number, show: Show): Problem {
+  const { at, width, gap } = bridge;
+  const names = `${layout.windows[bridge.one]?.name} and ${layout.windows[bridge.other]?.name}`;
+  const severe = width < BRIDGE_LEAST - SLACK;
+  const limit = show.length(severe ? BRIDGE_LEAST : BRIDGE_WARN);
+  const found =
+    width <= 0
+      ? `Windows ${names} run into each other by ${show.length(-width)}`
+      : `Only ${show.length(width)} of board is left between windows ${names}`;
+  const others = more > 0 ? ` (and between ${more} more)` : '';
+  const why = severe ? `under ${limit} it cannot be cut safely` : `it bends and tears easily under ${limit}`;
+  const wanted = gap && gap.gap - gap.bridge + BRIDGE_WARN;
+  const remedy =
+    wanted === undefined
+      ? `move them ${show.length(BRIDGE_WARN - width)} further apart`
+      : `a gap of ${show.length(wanted)} or more`;
+  return {
+    code: width <= 0 ? 'windows-collide' : 'bridge-narrow',
+    severity: severe ? 'error' : 'warning',
+    at,
+    message: `${found} in the top layer${others}; ${why}. ${wanted === undefined ? `M${remedy.slice(1)}` : `A${remedy.slice(1)} would do`}.`,
+    value: show.length(width),
+    limit,
+    remedy,
+    ...(wanted !== undefined && /gap$/i.test(at)
+      ? { fix: { label: `Make the gap ${show.length(wanted)}`, edits: gapEdits(job, at, show.exact(wanted)) } }
+      : {}),
+  };
+}
+
+/** A gap can only be written in a group that is written. */
+function gapEdits(job: Job, at: string, value: string): Edit[] {
+  const spelledOut = job.impliedWindows === undefined ? [] : [{ at: 'windows', value: job.impliedWindows }];
+  return [...spelledOut, { at, value }];
+}
+
+function pairKey(one: number, other: number): string {
+  return one < other ? `${one} ${other}` : `${other} ${one}`;
+}

@@ -1,0 +1,27 @@
+/** Everything a placed layout must keep to, in one list with errors first. */
+import type { Job } from '../../job/job';
+import type { Problem, Severity } from '../../problem';
+import type { Leaf } from '../cells';
+import type { PlacedLayout } from '../layout';
+import { showFor } from '../show';
+import { seenBorders, seenStrips } from './borders';
+import { narrowBridges } from './bridges';
+import { offTheBoard } from './board';
+import { notes } from './notes';
+import { heldPictures, sheetsInEachOther } from './pictures';
+
+/** `leaves` are the cells that the windows came from, in the same order. */
+export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Leaf[]): Problem[] {
+  const show = showFor(job);
+  const problems = [
+    ...offTheBoard(layout, show),
+    ...narrowBridges(job, layout, leaves, show),
+    ...seenBorders(layout, show),
+    ...heldPictures(job, layout, leaves, show),
+    ...sheetsInEachOther(layout, show),
+    ...seenStrips(layout, show),
+    ...notes(job, layout, show),
+  ];
+  const rank: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
+  return problems.sort((a, b) => rank[a.severity] - rank[b.severity]);
+}

@@ -1,0 +1,26 @@
+/** Lengths and sizes of a job in words: for messages, and for edits that mend. */
+import type { Size } from '../geometry/box';
+import type { Job } from '../job/job';
+import { decimalText, lengthText, showingOf, showLength, sizeText } from '../units';
+
+export interface Show {
+  /** To the job's step, `≈` before it when rounded. */
+  readonly length: (mm: number) => string;
+  /** `10 x 8 in`. */
+  readonly size: (size: Size) => string;
+  /** To write into the job: as shown when that is exact, otherwise in millimetres to a millionth. */
+  readonly exact: (mm: number) => string;
+}
+
+export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
+  const showing = showingOf(job);
+  return {
+    length: (mm) => lengthText(mm, showing),
+    size: (size) => sizeText(size, showing),
+    exact: (mm) => {
+      const shown = showLength(mm, showing);
+      if (Math.abs(shown.value - mm) < 1e-9) return shown.withUnit.replace('−', '-');
+      return `${Number(decimalText(mm, 'mm', 6))} mm`;
+    },
+  };
+}
