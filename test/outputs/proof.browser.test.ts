@@ -63,6 +63,20 @@ describe('the proof', () => {
     expect(svg.querySelectorAll('.frame .member')).toHaveLength(4);
   });
 
+  it('names every part of a picture spread over several windows, above all cards', async () => {
+    const windows = { kind: 'spread', picture: 1, count: 3, gap: '1 in' };
+    const svg = await proofOf(
+      contextOf({ pictures: [{ title: 'The bay', size: '24 x 10 in' }], frame: { size: '30 x 16 in' }, windows }),
+    );
+    const texts = [...svg.querySelectorAll('text')];
+    expect(texts).toHaveLength(3);
+    for (const card of svg.querySelectorAll('.image, .sheet')) {
+      for (const text of texts) {
+        expect(card.compareDocumentPosition(text) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
+      }
+    }
+  });
+
   it('shows no core at a reverse bevel', async () => {
     const svg = await proofOf(contextOf({ ...FERN, mat: { layers: [{ bevel: { direction: 'reverse' } }] } }));
     expect(svg.querySelectorAll('.bevel')).toHaveLength(0);

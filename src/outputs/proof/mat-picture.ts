@@ -10,26 +10,24 @@ export type Place = (point: Point) => Point;
 const CARD = '#c9c5bb';
 const PAPER = '#fbfaf6';
 
-/** A neutral card for each picture, with its title; the paper round the image where the sheet has margins. */
+/** A neutral card for each picture, the paper round the image where the sheet has margins; then the titles on them. */
 export function pictureCards(windows: readonly PlacedWindow[], place: Place): readonly string[] {
-  const drawn = new Set<string>();
-  return windows.flatMap((window) => {
-    if (!window.picture) return words(window, window.window, place);
-    const { sheet, image, index } = window.picture;
-    const key = JSON.stringify([index, sheet]);
-    const card = drawn.has(key)
-      ? []
-      : [
-          element('rect', { ...rectangle(sheet, place), fill: PAPER, class: 'sheet', 'data-picture': index + 1 }),
-          element('rect', { ...rectangle(image, place), fill: CARD, class: 'image', 'data-picture': index + 1 }),
-        ];
-    drawn.add(key);
-    return [...card, ...words(window, window.window, place)];
-  });
+  // A picture spread over several windows lies behind all of them: no card may cover another's title.
+  return [...windows.flatMap((window) => card(window, place)), ...windows.flatMap((window) => words(window, place))];
+}
+
+function card({ picture }: PlacedWindow, place: Place): readonly string[] {
+  if (!picture) return [];
+  const named = { 'data-picture': picture.index + 1 };
+  return [
+    element('rect', { ...rectangle(picture.sheet, place), fill: PAPER, class: 'sheet', ...named }),
+    element('rect', { ...rectangle(picture.image, place), fill: CARD, class: 'image', ...named }),
+  ];
 }
 
 /** A title in the middle of its window, as large as it allows. */
-function words(window: PlacedWindow, box: Box, place: Place): readonly string[] {
+function words(window: PlacedWindow, place: Place): readonly string[] {
+  const box = window.window;
   if (window.title === '') return [];
   const size = Math.min(8, heightOf(box) * 0.3, (widthOf(box) * 1.5) / window.title.length);
   const middle = place({ x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 });
