@@ -43,10 +43,9 @@ export function bordersSection(layout: Layout, words: Words): Section {
 export function sumsOf(sides: PerSide, whole: Size, { showing, length }: Words) {
   const sum = (start: number, end: number, total: number) => {
     const shown = showTogether([start, total - start - end, end], total, showing) as [Shown, Shown, Shown];
-    return {
-      ends: [shown[0], shown[2]],
-      text: `${shown.map(({ withUnit }) => withUnit).join(' + ')} = ${length(total)}`,
-    };
+    const whole = length(total);
+    const parts = shown.map(({ withUnit }) => withUnit).join(' + ');
+    return { ends: [shown[0], shown[2]], text: `${parts} ${whole.startsWith('≈') ? whole : `= ${whole}`}` };
   };
   const across = sum(sides.left, sides.right, whole.width);
   const up = sum(sides.top, sides.bottom, whole.height);

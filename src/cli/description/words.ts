@@ -1,7 +1,7 @@
 /** Lengths and sizes in the words of a description. */
 import { SIDES, type PerSide, type Size } from '../../core/geometry/box';
 import type { Derivation } from '../../core/layout/layout';
-import { lengthText, showLength, type Showing } from '../../core/units';
+import { lengthText, sizeText, type Showing } from '../../core/units';
 import { columns } from '../print/text';
 
 /** How one description shows what it says. */
@@ -26,11 +26,6 @@ export function wordsFor(showing: Showing, width: number): Words {
     sides: (sides) => sidesText(sides, length),
     overlap: (sides) => overlapText(sides, length),
   };
-}
-
-function sizeText({ width, height }: Size, showing: Showing): string {
-  const [across, up] = [showLength(width, showing), showLength(height, showing)];
-  return `${across.rounded || up.rounded ? '≈ ' : ''}${across.text} x ${up.withUnit}`;
 }
 
 function sidesText(sides: PerSide, of: (mm: number) => string): string {
