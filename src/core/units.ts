@@ -91,15 +91,21 @@ const EXAMPLES = 'write it like 6 1/2, 6.5, 6½ in or 165.1 mm';
  * Refuses what could mean two things (`1,000`) or nothing (`1.5/8`), saying what would be right.
  */
 export function readLength(written: string | number, unit: Unit): LengthReading {
-  if (typeof written === 'number') return readNumber(written, unit);
+  const reading = typeof written === 'number' ? readNumber(written, unit) : readText(written, unit);
+  if (!reading.ok || Math.abs(reading.mm) < LONGEST) return reading;
+  return refuse('this is longer than anything at a bench', EXAMPLES);
+}
+
+/** A thousand kilometres, mm: far from any real length, and within what is shown exactly. */
+const LONGEST = 1e9;
+
+function readText(written: string, unit: Unit): LengthReading {
   const text = plainMarks(written);
   if (text === '') return refuse('nothing is written', EXAMPLES);
   const negative = /^[-−]/.test(text);
   const amount = text.replace(/^[-−+]\s*/, '');
   const reading = readAmount(amount, unit, written);
-  if (!reading.ok) return reading;
-  if (!Number.isFinite(reading.mm)) return refuse('this has more digits than any length', EXAMPLES);
-  return negative ? { ...reading, mm: 0 - reading.mm } : reading;
+  return negative && reading.ok ? { ...reading, mm: 0 - reading.mm } : reading;
 }
 
 /** The unit at the end of a written length, just as it stands there; undefined when none is written. */
@@ -111,7 +117,7 @@ function readNumber(value: number, unit: Unit): LengthReading {
   if (!Number.isFinite(value)) return refuse(`${value} is not a length`, EXAMPLES);
   const plain = String(value);
   if (/e/i.test(plain)) return { ok: true, mm: (value * SCALE[unit].over) / SCALE[unit].under, unit, bare: true };
-  return readLength(plain, unit);
+  return readText(plain, unit);
 }
 
 /** Quotes, primes, fraction signs and spaces brought to one form each. */

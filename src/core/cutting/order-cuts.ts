@@ -22,9 +22,8 @@ export function orderCuts(windows: readonly WindowPlan[], view: View): CutStep[]
   const left = windows.map((window) => window.cuts.length);
   const steps: CutStep[] = [];
   let side: Side = 'left';
-  let setting = NaN;
   for (const group of bySetting(pendingOf(windows, view))) {
-    for (const next of turnOrder(group, side)) {
+    for (const [place, next] of turnOrder(group, side).entries()) {
       const remaining = (left[next.window] ?? 0) - 1;
       left[next.window] = remaining;
       steps.push({
@@ -32,12 +31,11 @@ export function orderCuts(windows: readonly WindowPlan[], view: View): CutStep[]
         window: next.window,
         cut: next.cut,
         guideSetting: next.setting,
-        moveGuide: !(Math.abs(next.setting - setting) <= SAME_SETTING),
+        moveGuide: place === 0,
         turnBoard: steps.length > 0 && next.side !== side,
         dropsOut: remaining === 0,
       });
       side = next.side;
-      if (steps.at(-1)?.moveGuide) setting = next.setting;
     }
   }
   return steps;

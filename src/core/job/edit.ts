@@ -7,14 +7,12 @@ type Branch = Readonly<Record<Key, unknown>> | readonly unknown[];
 
 /** The written value at a path; undefined where nothing is written. */
 export function valueAt(written: WrittenJob, path: string): unknown {
-  return keysOf(path).reduce<unknown>(
-    (value, key) => (isBranch(value) ? (value as Record<Key, unknown>)[key] : undefined),
-    written,
-  );
+  return keysOf(path).reduce<unknown>((value, key) => ownValue(value, key), written);
 }
 
 /** Writes a value at a path, making the groups on the way; undefined takes it away, and the groups it leaves empty. */
 export function setAt(written: WrittenJob, path: string, value: unknown): WrittenJob {
+  if (value === undefined && valueAt(written, path) === undefined) return written;
   return set(written, keysOf(path), value) as WrittenJob;
 }
 
@@ -61,11 +59,11 @@ function set(value: unknown, keys: readonly Key[], next: unknown): unknown {
   if (key === undefined) return next;
   if (typeof key === 'number') return setInList(Array.isArray(value) ? value : [], key, rest, next);
   const group = isBranch(value) && !Array.isArray(value) ? (value as Record<string, unknown>) : {};
-  const inner = set(group[key], rest, next);
+  const inner = set(ownValue(group, key), rest, next);
   const others = Object.fromEntries(Object.entries(group).filter(([name]) => name !== key));
   if (inner === undefined || (next === undefined && isEmptyGroup(inner))) return others;
   // A value written before keeps its place among the keys.
-  return key in group
+  return Object.hasOwn(group, key)
     ? Object.fromEntries(Object.entries(group).map(([name, item]) => [name, name === key ? inner : item]))
     : { ...group, [key]: inner };
 }
@@ -75,6 +73,11 @@ function setInList(list: readonly unknown[], index: number, rest: readonly Key[]
   const inner = set(list[index], rest, next);
   if (inner === undefined) return list.filter((_, place) => place !== index);
   return [...list.slice(0, index), inner, ...list.slice(index + 1)];
+}
+
+/** What the file itself says, never what every object inherits. */
+function ownValue(value: unknown, key: Key): unknown {
+  return isBranch(value) && Object.hasOwn(value, key) ? (value as Record<Key, unknown>)[key] : undefined;
 }
 
 function isBranch(value: unknown): value is Branch {

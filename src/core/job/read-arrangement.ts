@@ -26,7 +26,7 @@ export class ArrangementReader {
   ) {}
 
   node(written: WrittenNode, at: string, depth = 0): Arrangement {
-    if (typeof written === 'string') return this.window({ kind: 'window', picture: written }, at);
+    if (typeof written === 'string') return this.window({ kind: 'window', picture: written }, at, at);
     switch (written.kind) {
       case 'window':
         return this.window(written, at);
@@ -97,9 +97,9 @@ export class ArrangementReader {
     return written.map((item, index) => this.node(item, `${at}.items[${index}]`, depth + 1));
   }
 
-  private window(written: WrittenWindow, at: string): WindowItem {
+  private window(written: WrittenWindow, at: string, pictureAt = `${at}.picture`): WindowItem {
     this.count(1, at);
-    const picture = this.picture(written.picture, `${at}.picture`);
+    const picture = this.picture(written.picture, pictureAt);
     const known = picture === undefined ? undefined : this.pictures[picture];
     const use = picture === undefined ? (written.use ?? 'empty') : 'picture';
     const title = written.title ?? (known?.title || (use === 'picture' ? `Picture ${(picture ?? 0) + 1}` : ''));

@@ -8,6 +8,8 @@ import type { WrittenLength, WrittenPerSide, WrittenSize } from './written';
 /** Nothing at a framer's bench is larger, mm. */
 export const LARGEST = 10_000;
 
+const LAST_BITS = 1e-9;
+
 /** What a length must lie within, mm, and what it is called in a problem. */
 export interface Limits {
   readonly name: string;
@@ -129,8 +131,8 @@ export class Reader {
 
   private within(mm: number, at: string, limits: Limits): number {
     const { name, least = -LARGEST, above = false, most = LARGEST } = limits;
-    if (mm > least && mm <= most) return mm;
-    if (mm === least && !above) return mm;
+    // A limit may be a sum or a difference of other lengths; its last bits are nobody's fault.
+    if ((above ? mm > least : mm >= least - LAST_BITS) && mm <= most + LAST_BITS) return mm;
     const low = mm <= least;
     const limit = this.show(low ? least : most);
     const words = low ? (above ? `more than ${limit}` : `${limit} or more`) : `${limit} or less`;

@@ -1,5 +1,6 @@
 /** Job files as text: JSON in, readable JSON out. */
 import { bad, type Result } from '../problem';
+import { jsonFault } from './json-fault';
 import { readJob, type OpenedJob } from './read';
 import type { WrittenJob } from './written';
 
@@ -14,11 +15,12 @@ export function parseJobText(text: string): Result<OpenedJob> {
       `The file has ${text.length} characters; no job is larger than ${MOST_CHARACTERS}.`,
     );
   }
+  const json = text.replace(/^\uFEFF/, '');
   let value: unknown;
   try {
-    value = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (fault) {
-    return failed('not-json', notJson(text, fault));
+    value = JSON.parse(json);
+  } catch {
+    return failed('not-json', notJson(json));
   }
   return readJob(value);
 }
@@ -72,12 +74,10 @@ function failed(code: string, message: string): Result<never> {
   return bad([{ code, severity: 'error', at: '', message }]);
 }
 
-/** JSON engines word their faults each in its own way; the place is worked out from the position they give. */
-function notJson(text: string, fault: unknown): string {
+/** The place of the fault, as an editor counts it. */
+function notJson(text: string): string {
   if (text.trim() === '') return 'The file is empty; a job in JSON is wanted.';
-  const said = fault instanceof Error ? fault.message : '';
-  const position = Number(/position (\d+)/.exec(said)?.[1] ?? (/end of/i.test(said) ? text.length : NaN));
-  if (Number.isNaN(position)) return 'The file is not JSON; a job in JSON is wanted.';
+  const position = jsonFault(text) ?? text.length;
   const before = text.slice(0, position).split('\n');
   const place = `line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
   return position >= text.trimEnd().length
