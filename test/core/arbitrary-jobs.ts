@@ -57,9 +57,8 @@ function layers(): fc.Arbitrary<Layer[]> {
 }
 
 /** What the gaps of an arrangement may be. */
-export interface Gaps {
+interface Gaps {
   readonly withBorders?: boolean;
-  readonly between?: boolean;
 }
 
 function arrangement(pictures: number, gaps: Gaps, depth: number): fc.Arbitrary<WrittenNode> {
@@ -67,7 +66,6 @@ function arrangement(pictures: number, gaps: Gaps, depth: number): fc.Arbitrary<
   const gap = fc.oneof(
     { weight: 3, arbitrary: fixed },
     ...(gaps.withBorders ? [fc.constant('share with borders')] : []),
-    ...(gaps.between ? [fc.constant('share between')] : []),
   );
   const reference = fc.integer({ min: 1, max: pictures });
   const leaf: fc.Arbitrary<WrittenNode> = fc.oneof(
@@ -146,16 +144,53 @@ function fittedBorders(): fc.Arbitrary<NonNullable<Contents['borders']>> {
   return fc.constantFrom(...RULES).chain((rule): fc.Arbitrary<NonNullable<Contents['borders']>> => {
     if (rule === 'by-hand') return fc.record({ rule: fc.constant(rule), ...weights, ...handGiven });
     if (rule === 'equal') return fc.record({ rule: fc.constant(rule), ...weights, all: border });
-    const given = rule === 'equal-steps' || rule === 'equal-ratios' || rule === 'top-as-sides' ? {} : { top: border };
-    return fc.record({ rule: fc.constant(rule), ...weights, sides: border, ...given });
+    const shared = { rule: fc.constant(rule), ...weights, sides: border };
+    const topFollows = ['equal-steps', 'equal-ratios', 'top-as-sides'].includes(rule);
+    return topFollows ? fc.record(shared) : fc.record({ ...shared, top: border });
   });
 }
 
-/** Borders of a given frame: shared by the rule, or given where a gap takes the rest. */
-function sharedBorders(gaps: Gaps): fc.Arbitrary<NonNullable<Contents['borders']>> {
-  if (gaps.between) return fc.record({ rule: fc.constant('by-hand' as const), ...weights, ...handGiven });
+type Shared = Pick<Contents, 'windows' | 'borders'>;
+
+/** Windows and borders of a given frame, in which the rule shares what is left over. */
+function shared(pictures: number, gaps: Gaps): fc.Arbitrary<Shared> {
   const rules = RULES.filter((rule) => rule !== 'equal');
-  return fc.constantFrom(...rules).chain((rule) => fc.record({ rule: fc.constant(rule), ...weights }));
+  return fc.record({
+    windows: arrangement(pictures, gaps, 2),
+    borders: fc.record({ rule: fc.constantFrom(...rules), ...weights }),
+  }) as fc.Arbitrary<Shared>;
+}
+
+/** Windows and borders of a given frame, in which the gaps of the outermost group take what is left over. */
+function stretched(pictures: number): fc.Arbitrary<Shared> {
+  const items = fc.array(arrangement(pictures, {}, 1), { minLength: 2, maxLength: 3 });
+  const rules = RULES.filter((rule) => !['equal', 'by-hand', 'top-as-sides'].includes(rule));
+  const rule = { rule: fc.constantFrom(...rules), ...weights };
+  const between = fc.constant('share between');
+  return fc.oneof(
+    fc.record({
+      windows: fc.record({ kind: fc.constant('row'), gap: between, align: fc.constantFrom('top', 'centre'), items }),
+      borders: fc.record({ ...rule, sides: border }),
+    }),
+    fc.record({
+      windows: fc.record({ kind: fc.constant('column'), gap: between, align: fc.constantFrom('left', 'right'), items }),
+      borders: fc.record({ ...rule, top: border }),
+    }),
+    fc.record({
+      windows: fc.record({
+        kind: fc.constant('grid'),
+        columns: fc.constant(2),
+        gap: between,
+        items: fc.array(arrangement(pictures, {}, 1), { minLength: 3, maxLength: 6 }),
+      }),
+      borders: fc.record({ ...rule, sides: border, top: border }),
+    }),
+  ) as fc.Arbitrary<Shared>;
+}
+
+/** Windows and borders of a frame made to fit. */
+function fitted(pictures: number, gaps: Gaps): fc.Arbitrary<Shared> {
+  return fc.record({ windows: arrangement(pictures, gaps, 2), borders: fittedBorders() }) as fc.Arbitrary<Shared>;
 }
 
 const moulding = {
@@ -170,23 +205,26 @@ const corner = fc.record({
   at: fc.constantFrom({ left: '25 mm', bottom: '25 mm' }, { right: '25 mm', top: '25 mm' }),
 });
 
-export interface Wanted extends Gaps {
-  readonly frame?: 'given' | 'made to fit';
-}
+/** Frames made to fit their borders, given frames, and given frames whose gaps take what is left over. */
+export type Wanted = 'made to fit' | 'given' | 'given, gaps take the rest';
 
 /** Everything a job says but its heading; nearly all of them can be cut. */
-export function contents(wanted: Wanted = { withBorders: true }): fc.Arbitrary<Contents> {
-  const { frame = 'made to fit' } = wanted;
-  return fc.array(picture, { minLength: 1, maxLength: 4 }).chain((pictures) =>
-    fc.record({
+export function contents(wanted: Wanted = 'made to fit'): fc.Arbitrary<Contents> {
+  const gaps = { withBorders: true };
+  const frame: fc.Arbitrary<Contents['frame']> =
+    wanted === 'made to fit' ? fc.record(moulding) : fc.record({ size: fc.constant('6000 x 5400 mm'), ...moulding });
+  return fc.array(picture, { minLength: 1, maxLength: 4 }).chain((pictures) => {
+    const count = pictures.length;
+    const arranged =
+      wanted === 'made to fit' ? fitted(count, gaps) : wanted === 'given' ? shared(count, gaps) : stretched(count);
+    const rest = fc.record({
       units: fc.constantFrom('in', 'mm', 'cm'),
       pictures: fc.constant(pictures),
-      frame: frame === 'given' ? fc.record({ size: fc.constant('6000 x 5400 mm'), ...moulding }) : fc.record(moulding),
+      frame,
       mat: fc.record({ layers: layers(), measuredAt: fc.constantFrom('opening', 'face') }),
-      windows: arrangement(pictures.length, wanted, 2),
       free: fc.array(corner, { maxLength: 1 }),
-      borders: frame === 'given' ? sharedBorders(wanted) : fittedBorders(),
       cutting: fc.record({ waste: fc.constantFrom('left', 'right') }),
-    }),
-  ) as fc.Arbitrary<Contents>;
+    });
+    return fc.tuple(rest, arranged).map(([most, windows]) => ({ ...most, ...windows }));
+  }) as fc.Arbitrary<Contents>;
 }
