@@ -131,12 +131,15 @@ export interface HostCalls {
     request: {
       readonly id: string;
       readonly text: string;
+      /** Pictures with relative names are taken from this file's folder. */
+      readonly jobPath?: string;
       readonly folder: string;
       readonly baseName: string;
       readonly options: ExportOptions;
       readonly replace: boolean;
     };
-    reply: { readonly files: readonly ExportedFile[] };
+    /** With the warnings and notes of the job, and of pictures that could not be shown in the proof. */
+    reply: { readonly files: readonly ExportedFile[]; readonly problems: readonly Problem[] };
   };
   cancel: { request: { readonly id: string }; reply: { readonly cancelled: boolean } };
   keepRecovery: { request: Omit<Recovery, 'kept'>; reply: { readonly kept: string } };

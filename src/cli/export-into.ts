@@ -21,7 +21,14 @@ export async function exportInto(world: World, found: FoundJob, options: ExportO
   if (!made.ok) return made;
   const reply = await world.interruptible((signal) =>
     exportJob(
-      { text: found.text, folder, baseName: found.baseName, options, replace: replace ?? false },
+      {
+        text: found.text,
+        folder,
+        baseName: found.baseName,
+        options,
+        replace: replace ?? false,
+        ...(found.path === undefined ? {} : { jobPath: found.path }),
+      },
       { resources: world.resources, onProgress: tellProgress(world), signal },
     ),
   );

@@ -11,6 +11,8 @@ import type { ExitCode, World } from './world';
 export interface FoundJob {
   readonly ok: true;
   readonly text: string;
+  /** Undefined when it came from standard input. */
+  readonly path?: string;
   /** Where outputs go unless another folder is named. */
   readonly folder: string;
   /** Outputs' names begin with it. */
@@ -55,7 +57,11 @@ export async function findJob(name: string, world: World): Promise<FoundJob | No
   const place =
     name === '-'
       ? { folder: world.folder, baseName: fileName(job.title) }
-      : { folder: dirname(resolve(world.folder, name)), baseName: fileName(basename(name).replace(/\.json$/i, '')) };
+      : {
+          path: resolve(world.folder, name),
+          folder: dirname(resolve(world.folder, name)),
+          baseName: fileName(basename(name).replace(/\.json$/i, '')),
+        };
   return { ok: true, text, ...place, job, layout: layout.value, problems };
 }
 

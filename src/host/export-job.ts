@@ -1,8 +1,10 @@
 /** Exports a job: makes the files from its text, then writes all of them or none. */
-import type { ExportedFile, HostCalls, Progress, Reply } from '../bridge';
+import type { HostCalls, Progress, Reply } from '../bridge';
+import { bad, good, type Result } from '../core/problem';
 import { exportFiles } from '../outputs/index';
 import { done, failed } from './failure';
 import { readFonts } from './fonts';
+import { readPicture } from './pictures';
 import { writeTogether } from './write-together';
 
 export type ExportRequest = Omit<HostCalls['exportJob']['request'], 'id'>;
@@ -17,7 +19,7 @@ export interface ExportHooks {
 export async function exportJob(
   request: ExportRequest,
   hooks: ExportHooks,
-): Promise<Reply<{ readonly files: readonly ExportedFile[] }>> {
+): Promise<Reply<HostCalls['exportJob']['reply']>> {
   const name = checkBaseName(request.baseName);
   if (!name.ok) return name;
   const { signal, onProgress } = hooks;
@@ -34,7 +36,7 @@ export async function exportJob(
     path: written.value[index]!,
     bytes: bytes.length,
   }));
-  return done({ files });
+  return done({ files, problems: made.problems });
 }
 
 const jobHasErrors = {
@@ -48,6 +50,7 @@ async function makeFiles(request: ExportRequest, { resources, onProgress, signal
   try {
     return await exportFiles(request.text, request.baseName, request.options, {
       fonts,
+      readPicture: (file) => pictureFor(file, request.jobPath),
       // Writing the files is the last twentieth.
       onProgress: ({ done: part, step }) => onProgress?.({ done: part * 0.95, step }),
       ...(signal ? { signal } : {}),
@@ -56,6 +59,12 @@ async function makeFiles(request: ExportRequest, { resources, onProgress, signal
     if (signal?.aborted) return undefined;
     throw error;
   }
+}
+
+async function pictureFor(file: string, jobPath: string | undefined): Promise<Result<string>> {
+  const read = await readPicture(jobPath === undefined ? { file } : { file, jobPath });
+  if (read.ok) return good(read.value.dataUrl);
+  return bad([{ code: 'picture-file-unreadable', severity: 'error', at: '', message: read.failure.message }]);
 }
 
 function cancelled(): Reply<never> {

@@ -18,6 +18,8 @@ export interface OutputContext {
   readonly showing: Showing;
   readonly options: ExportOptions;
   readonly fonts: Fonts;
+  /** Pictures' files as data URLs, by their index in the job; those without one are shown as cards. */
+  readonly pictures: ReadonlyMap<number, string>;
 }
 
 export interface MakerHooks {

@@ -5,6 +5,7 @@ import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
 import { good, type Problem, type Result } from '../core/problem';
 import { showingOf } from '../core/units';
+import { loadPictures, NO_PICTURES } from './proof/load-pictures';
 import type { Fonts, MakerHooks, OutputContext } from './context';
 import { makeCutList } from './cut-list/cut-list';
 import { makeProof } from './proof/proof';
@@ -32,6 +33,8 @@ export interface ExportHooks {
   readonly onProgress?: (progress: Progress) => void;
   readonly signal?: AbortSignal;
   readonly fonts: Fonts;
+  /** Reads a picture's file as a data URL; without it, or when it fails, the proof shows a card. */
+  readonly readPicture?: ((file: string) => Promise<Result<string>>) | undefined;
 }
 
 export interface OutputFile {
@@ -53,16 +56,18 @@ export async function exportFiles(
 ): Promise<Result<readonly OutputFile[]>> {
   const opened = openContext(jobText, options, hooks.fonts);
   if (!opened.ok) return opened;
+  const shown = options.only.includes('proof') ? await loadPictures(opened.value.job, hooks) : NO_PICTURES;
+  const context = { ...opened.value, pictures: shown.pictures };
   const kinds = (Object.keys(OUTPUTS) as OutputKind[]).filter((kind) => options.only.includes(kind));
   const whole = kinds.reduce((sum, kind) => sum + OUTPUTS[kind].weight, 0);
   const files: OutputFile[] = [];
-  const problems: Problem[] = [...opened.problems];
+  const problems: Problem[] = [...opened.problems, ...shown.problems];
   let before = 0;
   for (const kind of kinds) {
     const { ending, weight, words, make } = OUTPUTS[kind];
     const report = (done: number, step: string) => hooks.onProgress?.({ done: (before + done * weight) / whole, step });
     report(0, words);
-    const made = await make(opened.value, { onProgress: report, ...(hooks.signal ? { signal: hooks.signal } : {}) });
+    const made = await make(context, { onProgress: report, ...(hooks.signal ? { signal: hooks.signal } : {}) });
     hooks.signal?.throwIfAborted();
     if (!made.ok) return made;
     files.push({ kind, name: `${baseName}${ending}`, bytes: made.value });
@@ -86,6 +91,7 @@ function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Res
     showing: showingOf(job, options.units),
     options,
     fonts,
+    pictures: NO_PICTURES.pictures,
   };
   return good(context, [...opened.problems, ...layout.problems]);
 }

@@ -41,6 +41,7 @@ function open(): OutputContext {
     showing: showingOf(job),
     options: { paper: 'letter', view: 'back', units: 'in', only: ['template'], turnEverySecondPage: false },
     fonts,
+    pictures: new Map(),
   };
 }
 

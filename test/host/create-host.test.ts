@@ -1,9 +1,9 @@
 /** The host calls as a screen makes them: checked, answered whatever happens, exports stopped when asked. */
 import { existsSync } from 'node:fs';
-import { mkdir, readdir } from 'node:fs/promises';
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
-import type { CallName, ExportedFile, HostCalls, Progress, Reply } from '../../src/bridge';
+import type { CallName, HostCalls, Progress, Reply } from '../../src/bridge';
 import { createHost } from '../../src/host/create-host';
 import { done } from '../../src/host/failure';
 import { browserShell } from '../../src/web/browser-shell';
@@ -41,7 +41,7 @@ async function request(over: Partial<ExportRequest> = {}): Promise<ExportRequest
   };
 }
 
-type Exported = Reply<{ files: readonly ExportedFile[] }>;
+type Exported = Reply<HostCalls['exportJob']['reply']>;
 const exportJob = async (asked: ExportRequest, context = {}) =>
   (await host.call('exportJob', asked, context)) as Exported;
 const codeOf = (reply: Reply<unknown>) => (reply.ok ? 'done' : reply.failure.code);
@@ -108,6 +108,24 @@ describe('an export', () => {
     expect(steps.every(({ done: part, step }) => part >= 0 && part <= 1 && step !== '')).toBe(true);
     expect(codeOf(await exportJob(asked))).toBe('exists');
     expect(codeOf(await exportJob({ ...asked, replace: true }))).toBe('done');
+  });
+
+  it('puts pictures from the folder of the job into the proof, and warns of those it can’t read', async () => {
+    const jobPath = join(root, 'with-picture.json');
+    await writeFile(join(root, 'fern.gif'), Buffer.from('R0lGODlhAQABAAAAACwAAAAAAQABAAACAkQBADs=', 'base64'));
+    const pictures = [
+      { size: '8 x 10 in', file: 'fern.gif' },
+      { size: '8 x 10 in', file: 'gone.gif' },
+    ];
+    const text = JSON.stringify({ format: 'matwright-job', version: 1, pictures });
+    const reply = await exportJob(await request({ text, jobPath }));
+    if (!reply.ok) throw new Error(JSON.stringify(reply.failure));
+    const proof = reply.value.files.find(({ kind }) => kind === 'proof')?.path ?? '';
+    expect((await readFile(proof, 'utf8')).match(/href="data:image\/gif;base64,R0lGOD/g)).toHaveLength(1);
+    expect(reply.value.problems.map(({ code, at }) => [code, at])).toContainEqual([
+      'picture-file-unreadable',
+      'pictures[1].file',
+    ]);
   });
 
   it('is stopped in the middle and leaves nothing', async () => {

@@ -1,6 +1,7 @@
 /** The one door to the outputs: names, problems, progress, and a cancel that is heard between pages. */
 import { describe, expect, it } from 'vitest';
 import type { Progress } from '../../src/bridge';
+import { bad, good } from '../../src/core/problem';
 import { exportFiles } from '../../src/outputs';
 import { fonts } from './contexts';
 import { CHART, defaults, FERN, jobText, LINOCUTS } from './jobs';
@@ -37,6 +38,29 @@ describe('exportFiles', () => {
     const impossible = await exportFiles(jobText(tooLarge), 'fern', defaults, { fonts });
     expect(impossible.ok).toBe(false);
     expect(impossible.problems.some(({ severity }) => severity === 'error')).toBe(true);
+  });
+
+  it('shows the pictures that can be read in the proof, and warns of the others', async () => {
+    const job = {
+      ...FERN,
+      pictures: [
+        { size: '5 x 5 in', file: 'a.png' },
+        { size: '5 x 5 in', file: 'gone.png' },
+      ],
+      frame: {},
+    };
+    const readPicture = (file: string) =>
+      Promise.resolve(
+        file === 'a.png'
+          ? good('data:image/png;base64,AAAA')
+          : bad<string>([{ code: 'not-found', severity: 'error', at: '', message: 'There is no "gone.png".' }]),
+      );
+    const made = await exportFiles(jobText(job), 'two', { ...defaults, only: ['proof'] }, { fonts, readPicture });
+    if (!made.ok) throw new Error('not made');
+    expect(new TextDecoder().decode(made.value[0]?.bytes).match(/<image /g)).toHaveLength(1);
+    expect(made.problems.filter(({ code }) => code === 'picture-file-unreadable')).toMatchObject([
+      { severity: 'warning', at: 'pictures[1].file', message: expect.stringContaining('gone.png') as string },
+    ]);
   });
 
   it('tells its progress from 0 to 1, never backwards, in words', async () => {

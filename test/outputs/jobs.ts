@@ -33,6 +33,7 @@ export function planContext(job: object, options: Partial<ExportOptions>, fonts:
     showing: showingOf(opened.value.job, chosen.units),
     options: chosen,
     fonts,
+    pictures: new Map(),
   };
 }
 

@@ -20,6 +20,8 @@ async function proofOf(context: OutputContext): Promise<SVGSVGElement> {
   return document.importNode(parsed.documentElement, true) as unknown as SVGSVGElement;
 }
 
+const PIXEL = 'data:image/gif;base64,R0lGODlhAQABAAAAACwAAAAAAQABAAACAkQBADs=';
+
 const number = (element: Element, name: string) => Number(element.getAttribute(name));
 
 describe('the proof', () => {
@@ -75,6 +77,23 @@ describe('the proof', () => {
         expect(card.compareDocumentPosition(text) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
       }
     }
+  });
+
+  it('shows a picture whose file was read, stretched to its image and cut off at its window', async () => {
+    const context = contextOf(FERN);
+    const svg = await proofOf({ ...context, pictures: new Map([[0, PIXEL]]) });
+    const image = svg.querySelector('image');
+    const placed = context.layout.windows[0]?.picture?.image;
+    if (!image || !placed) throw new Error('no picture');
+    expect(image.getAttribute('href')).toBe(PIXEL);
+    expect(number(image, 'width')).toBeCloseTo(placed.right - placed.left, 5);
+    expect(number(image, 'height')).toBeCloseTo(placed.top - placed.bottom, 5);
+    const clip = svg.querySelector('clipPath rect');
+    expect(clip && number(clip, 'width')).toBeCloseTo(
+      (context.layout.windows[0]?.window.right ?? 0) - (context.layout.windows[0]?.window.left ?? 0),
+      5,
+    );
+    expect(svg.querySelectorAll('text')).toHaveLength(0);
   });
 
   it('shows no core at a reverse bevel', async () => {

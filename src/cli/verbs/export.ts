@@ -62,8 +62,6 @@ given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".`
     const { json = false } = options;
     const found = await findJob(name, world);
     if (!found.ok) return refuse(found, json, world);
-    const warnings = found.problems.filter(({ severity }) => severity === 'warning');
-    if (warnings.length > 0) world.tell(`${problemsText(warnings, world.columns)}\n`);
     const reply = await exportInto(world, found, choicesFor(found, options), options);
     if (!reply.ok) {
       const { code, message, problems } = reply.failure;
@@ -72,8 +70,10 @@ given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".`
       const refused = [machineProblem(code, message + hint)];
       return refuse({ code: code === 'cancelled' ? 130 : 2, problems: refused }, json, world);
     }
-    const { files } = reply.value;
-    await world.say(json ? jsonText({ ok: true, files, problems: found.problems }) : filesText(files, world.columns));
+    const { files, problems } = reply.value;
+    const warnings = problems.filter(({ severity }) => severity === 'warning');
+    if (warnings.length > 0) world.tell(`${problemsText(warnings, world.columns)}\n`);
+    await world.say(json ? jsonText({ ok: true, files, problems }) : filesText(files, world.columns));
     return 0;
   },
 };

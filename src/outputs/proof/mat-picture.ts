@@ -11,17 +11,41 @@ const CARD = '#c9c5bb';
 const PAPER = '#fbfaf6';
 
 /** A neutral card for each picture, the paper round the image where the sheet has margins; then the titles on them. */
-export function pictureCards(windows: readonly PlacedWindow[], place: Place): readonly string[] {
+export function pictureCards(
+  windows: readonly PlacedWindow[],
+  pictures: ReadonlyMap<number, string>,
+  place: Place,
+): readonly string[] {
   // A picture spread over several windows lies behind all of them: no card may cover another's title.
-  return [...windows.flatMap((window) => card(window, place)), ...windows.flatMap((window) => words(window, place))];
+  const titled = windows.filter(({ picture }) => !picture || !pictures.has(picture.index));
+  return [
+    ...windows.flatMap((window) => card(window, pictures, place)),
+    ...titled.flatMap((window) => words(window, place)),
+  ];
 }
 
-function card({ picture }: PlacedWindow, place: Place): readonly string[] {
+function card(
+  { name, picture, window }: PlacedWindow,
+  pictures: ReadonlyMap<number, string>,
+  place: Place,
+): readonly string[] {
   if (!picture) return [];
+  const href = pictures.get(picture.index);
   const named = { 'data-picture': picture.index + 1 };
   return [
     element('rect', { ...rectangle(picture.sheet, place), fill: PAPER, class: 'sheet', ...named }),
     element('rect', { ...rectangle(picture.image, place), fill: CARD, class: 'image', ...named }),
+    ...(href === undefined ? [] : photograph(href, picture.image, window, `window-${name}`, place)),
+  ];
+}
+
+/** The picture itself, stretched to its measured image and shown as far as its window goes. */
+function photograph(href: string, image: Box, window: Box, clip: string, place: Place): readonly string[] {
+  return [
+    element('clipPath', { id: clip }, [element('rect', rectangle(window, place))]),
+    element('g', { 'clip-path': `url(#${clip})` }, [
+      element('image', { ...rectangle(image, place), preserveAspectRatio: 'none', href, class: 'photograph' }),
+    ]),
   ];
 }
 

@@ -9,7 +9,7 @@ import { element, numberText, textElement } from './xml';
 /** What is seen through a window behind or beside the picture. */
 const MOUNT = '#efece3';
 
-/** Makes the picture. Nothing in it runs, nothing is fetched: pictures are shown as cards with their titles. */
+/** Makes the picture. Nothing in it runs, nothing is fetched: pictures are held in it, or shown as cards with their titles. */
 export function makeProof(context: OutputContext): Promise<Result<Uint8Array>> {
   return Promise.resolve(good(new TextEncoder().encode(proofText(context))));
 }
@@ -36,7 +36,7 @@ function proofText(context: OutputContext): string {
       textElement('title', {}, titleOf(context)),
       textElement('desc', {}, description(context)),
       element('rect', { ...rectangle(sheet, place), fill: MOUNT, class: 'mount' }),
-      ...pictureCards(layout.windows, place),
+      ...pictureCards(layout.windows, context.pictures, place),
       // From the bottom layer up: each covers what lies under it but for its openings.
       ...layers.reverse(),
       moulding(frame, centred(sight, sheet), colour, place),
