@@ -10,7 +10,7 @@ const inBrowser = 'test/**/*.browser.test.ts';
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    testTimeout: 30_000,
+    testTimeout: 60_000,
     hookTimeout: 60_000,
     reporters: ['default', ['json', { outputFile: 'out/unit-tests.json' }]],
     projects: [

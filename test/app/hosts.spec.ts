@@ -130,6 +130,8 @@ test('keeps unsaved work when it is killed, and offers it again @desktop', async
 test('works from the desktop’s menu and dialogs @desktop-only', async ({ folder, openProgram }) => {
   const path = await writeJob(folder);
   const { page, desktop } = await openProgram();
+  // The demo job is there, so the screen hears the menu.
+  await expect(heading(page)).not.toHaveText('Untitled');
   await desktop!.act('answer', { canceled: false, filePaths: [path] });
   await desktop!.act('choose', 'Open…');
   await expect(heading(page)).toHaveText('Lady fern');

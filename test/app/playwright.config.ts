@@ -7,8 +7,8 @@ export default defineConfig({
   testMatch: '*.spec.ts',
   outputDir: '../../out/test-results',
   workers: 1,
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   reporter: [['list'], ['json', { outputFile: '../../out/app-tests.json' }]],
   use: {
     viewport: { width: 1280, height: 800 },
