@@ -28,6 +28,7 @@ export interface AxisBorders {
 
 export interface AxisWords {
   readonly name: 'width' | 'height';
+  readonly measure: 'wide' | 'high';
   readonly start: string;
   readonly end: string;
   /** The two borders together. */

@@ -25,12 +25,13 @@ export function doNotAddUp(
     show.length(nearest.start) === show.length(nearest.end)
       ? `${words.both} ${show.length(nearest.start)} each`
       : `${words.start} ${show.length(nearest.start)} and ${words.end} ${show.length(nearest.end)}`;
-  const remedy = possible ? `${borders}, or a frame of ${sum} in ${words.name}` : `a frame of ${sum} in ${words.name}`;
+  const frame = `a frame ${sum} ${words.measure}`;
+  const remedy = possible ? `${borders}, or ${frame}` : frame;
   const keys = words.name === 'width' ? ['left', 'right', 'sides', 'all'] : ['top', 'bottom', 'all'];
   return error({
     code: 'borders-do-not-add-up',
     at: words.at,
-    message: `Windows and gaps ${show.length(natural)}, ${words.start} ${show.length(start)} and ${words.end} ${show.length(end)} make ${sum} in ${words.name}, but the frame has ${show.length(blank)}; the nearest possible is ${remedy}.`,
+    message: `Windows and gaps ${show.length(natural)}, ${words.start} ${show.length(start)} and ${words.end} ${show.length(end)} make ${sum} of ${words.name}, but the frame has ${show.length(blank)}; the nearest possible is ${remedy}.`,
     value: sum,
     limit: show.length(blank),
     remedy,
@@ -59,7 +60,7 @@ export function leavesNothing(
   return error({
     code: 'border-leaves-nothing',
     at: words.open ?? `borders.${given.side}`,
-    message: `A border of ${show.length(given.border)} at the ${given.side} leaves ${show.length(open)} for the ${other} in a frame ${show.length(blank)} in ${words.name}; take ${remedy}.`,
+    message: `A border of ${show.length(given.border)} at the ${given.side} leaves ${show.length(open)} for the ${other} in a frame ${show.length(blank)} ${words.measure}; take ${remedy}.`,
     value: show.length(given.border),
     ...(most > 0 ? { limit: show.length(most) } : {}),
     remedy,
@@ -98,10 +99,10 @@ export function windowsDoNotFit({ show, hidden }: AxisAsk, blank: number, words:
   return error({
     code: 'windows-do-not-fit',
     at: 'frame.size',
-    message: `Windows and gaps need more than ${least} in ${words.name}, but the frame has ${show.length(blank)}; take a larger frame or smaller windows.`,
+    message: `Windows and gaps need more than ${least} of ${words.name}, but the frame has ${show.length(blank)}; take a larger frame or smaller windows.`,
     value: show.length(blank),
     limit: least,
-    remedy: `a frame of more than ${least} in ${words.name}`,
+    remedy: `a frame more than ${least} ${words.measure}`,
   });
 }
 

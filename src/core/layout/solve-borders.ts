@@ -30,8 +30,8 @@ export function solveAcross(ask: AxisAsk): Solved {
   const both = all ?? borders.sides;
   const start = byHand ? (borders.left ?? both) : both;
   const end = byHand ? (borders.right ?? both) : both;
-  const at = byHand ? 'borders' : all === undefined ? 'borders.sides' : 'borders.all';
-  const words: AxisWords = { name: 'width', start: 'left', end: 'right', both: 'sides', at };
+  const at = `borders.${all !== undefined ? 'all' : byHand && borders.left !== undefined ? 'left' : 'sides'}`;
+  const words: AxisWords = { name: 'width', measure: 'wide', start: 'left', end: 'right', both: 'sides', at };
   if (ask.blank === undefined) {
     const usual = start ?? end ?? defaultLength('border', ask.units);
     return madeToFit(ask, words, { start: start ?? usual, end: end ?? usual });
@@ -44,7 +44,14 @@ export function solveAcross(ask: AxisAsk): Solved {
 /** Top and bottom, given the border at the sides as the rule measures it. */
 export function solveUp(ask: AxisAsk, sides: number): Solved {
   const { borders, blank } = ask;
-  const words: AxisWords = { name: 'height', start: 'top', end: 'bottom', both: 'top and bottom', at: upPath(borders) };
+  const words: AxisWords = {
+    name: 'height',
+    measure: 'high',
+    start: 'top',
+    end: 'bottom',
+    both: 'top and bottom',
+    at: upPath(borders),
+  };
   if (blank === undefined) return madeToFit(ask, words, fittedUp(borders, sides));
   const { rule, top, bottom } = borders;
   if (rule === 'top-as-sides') return oneGiven(ask, blank, { ...words, open: 'borders.rule' }, sides, undefined);
@@ -61,7 +68,6 @@ export function solveUp(ask: AxisAsk, sides: number): Solved {
 }
 
 function upPath({ rule, all }: Borders): string {
-  if (rule === 'by-hand') return 'borders';
   if (rule === 'top-as-sides') return 'borders.rule';
   return rule === 'equal' && all !== undefined ? 'borders.all' : 'borders.top';
 }

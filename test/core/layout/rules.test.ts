@@ -61,7 +61,7 @@ describe('what cannot be asked', () => {
   const picture: Contents = { pictures: [{ title: 'Fern', size: '8x10' }], frame: { size: '11x14' } };
 
   it.each([
-    [{ rule: 'by-hand', left: '3', right: '3' }, 'borders-do-not-add-up', 'borders', /make 13 3\/4 in in width, but the frame has 11 in; the nearest possible is sides 1 5\/8 in each, or a frame of 13 3\/4 in in width/],
+    [{ rule: 'by-hand', left: '3', right: '3' }, 'borders-do-not-add-up', 'borders.left', /make 13 3\/4 in of width, but the frame has 11 in; the nearest possible is sides 1 5\/8 in each, or a frame 13 3\/4 in wide/],
     [{ rule: 'bottom-amount', amount: '20' }, 'weighting-too-large', 'borders', /weight the bottom by less/],
     [{ rule: 'equal', all: '2' }, 'borders-do-not-add-up', 'borders.all', /sides 1 5\/8 in each/],
     [{ rule: 'bottom-amount', amount: '1/2', top: '3' }, 'borders-do-not-add-up', 'borders.top', /top 1 7\/8 in and bottom 2 3\/8 in/],
@@ -100,7 +100,7 @@ describe('what cannot be asked', () => {
     expect(problemOf(job, 'blank-needed').at).toBe('frame.size');
     expect(problemOf({ ...job, frame: { size: '24x12' } }, 'borders-needed').at).toBe('borders.sides');
     expect(problemOf({ ...job, frame: { size: '8x12' } }, 'windows-do-not-fit').message).toMatch(
-      /more than 9 1\/2 in in width/,
+      /need more than 9 1\/2 in of width/,
     );
   });
 

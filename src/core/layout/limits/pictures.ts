@@ -1,7 +1,7 @@
 /** Pictures behind their windows: within the frame, held by the mat, clear of one another. */
-import { boxAt, eachSide, insets, SIDES, type Box, type PerSide } from '../../geometry/box';
+import { allSides, boxAt, eachSide, insets, SIDES, type Box, type PerSide } from '../../geometry/box';
 import type { Job } from '../../job/job';
-import type { Edit, Problem } from '../../problem';
+import { assert, type Edit, type Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
 import { bottomRun, type Leaf } from '../cells';
 import type { PlacedLayout, PlacedPicture, PlacedWindow } from '../layout';
@@ -89,11 +89,15 @@ function bySize(leaf: Leaf): boolean {
 
 /** The overlap that holds the sheet well on every side; sides that hold it already are left alone. */
 function cover(job: Job, { picture }: Held, show: Show): Edit {
-  const before = job.pictures[picture.index]?.overlap;
-  const better = eachSide((side) => (before?.[side] ?? 0) + lacking(picture.hold)[side]);
-  const words = eachSide((side) =>
-    better[side] < 0 ? `shows ${show.exact(-better[side])}` : `covers ${show.exact(better[side])}`,
-  );
+  const of = job.pictures[picture.index];
+  assert(of, 'a window shows a picture of the job');
+  const margins = of.overlapFrom === 'image' ? of.margins : allSides(0);
+  // Of the picture and not of the window, which may show only a part of it.
+  const short = lacking(eachSide((side) => of.overlap[side] + margins[side]));
+  const words = eachSide((side) => {
+    const better = of.overlap[side] + short[side];
+    return better < 0 ? `shows ${show.exact(-better)}` : `covers ${show.exact(better)}`;
+  });
   const same = SIDES.every((side) => words[side] === words.left);
   return { at: `pictures[${picture.index}].overlap`, value: same ? words.left : words };
 }
