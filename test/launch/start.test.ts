@@ -4,7 +4,7 @@ import { once } from 'node:events';
 import { chmod, mkdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { createInterface } from 'node:readline';
-import { expect, it } from 'vitest';
+import { expect, it, onTestFinished } from 'vitest';
 import { callWeb } from '../helpers/call-web';
 import { connectToPage, findFreePort } from '../helpers/desktop';
 import { makeTempFolder } from '../helpers/temp-folder';
@@ -17,6 +17,7 @@ function start(env: NodeJS.ProcessEnv, ...words: string[]) {
     env: { ...base, ...env },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
+  onTestFinished(() => void child.kill());
   const lines: string[] = [];
   const reader = createInterface(child.stdout);
   // While someone edits, the sources may be newer than what is built.
