@@ -5,6 +5,7 @@ import { z } from 'zod';
 import type { HostCalls, Recovery, Reply } from '../bridge';
 import { done, errorName, failureFrom } from './failure';
 import { saveWhole } from './save-whole';
+import { takeTurn } from './take-turn';
 
 const keptSchema = z.object({
   id: z.string(),
@@ -15,19 +16,21 @@ const keptSchema = z.object({
 });
 
 /** Keeps this state of a session's work in place of the one before. */
-export async function keepRecovery(
+export function keepRecovery(
   folder: string,
   work: HostCalls['keepRecovery']['request'],
 ): Promise<Reply<{ readonly kept: string }>> {
-  const kept = new Date().toISOString();
-  try {
-    // Readable by its owner alone: a job may name what hangs in somebody's house.
-    await mkdir(folder, { recursive: true, mode: 0o700 });
-    await saveWhole(fileOf(folder, work.id), Buffer.from(JSON.stringify({ ...work, kept })), 0o600);
-    return done({ kept });
-  } catch (error) {
-    return failureFrom(error, folder);
-  }
+  return takeTurn(fileOf(folder, work.id), async () => {
+    const kept = new Date().toISOString();
+    try {
+      // Readable by its owner alone: a job may name what hangs in somebody's house.
+      await mkdir(folder, { recursive: true, mode: 0o700 });
+      await saveWhole(fileOf(folder, work.id), Buffer.from(JSON.stringify({ ...work, kept })), 0o600);
+      return done({ kept });
+    } catch (error) {
+      return failureFrom(error, folder);
+    }
+  });
 }
 
 /** All kept work, newest first; a file that can't be read as such is passed over and left in place. */
@@ -41,14 +44,16 @@ export async function listRecoveries(folder: string): Promise<Reply<readonly Rec
   }
 }
 
-/** Forgets a session's work: it was saved, or given up on purpose. */
-export async function dropRecovery(folder: string, id: string): Promise<Reply<{ readonly dropped: boolean }>> {
-  try {
-    await unlink(fileOf(folder, id));
-    return done({ dropped: true });
-  } catch (error) {
-    return errorName(error) === 'ENOENT' ? done({ dropped: false }) : failureFrom(error, folder);
-  }
+/** Forgets a session's work: it was saved, or given up on purpose. What was asked to be kept before is forgotten too. */
+export function dropRecovery(folder: string, id: string): Promise<Reply<{ readonly dropped: boolean }>> {
+  return takeTurn(fileOf(folder, id), async () => {
+    try {
+      await unlink(fileOf(folder, id));
+      return done({ dropped: true });
+    } catch (error) {
+      return errorName(error) === 'ENOENT' ? done({ dropped: false }) : failureFrom(error, folder);
+    }
+  });
 }
 
 async function readKept(path: string): Promise<Recovery | undefined> {

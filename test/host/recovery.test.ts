@@ -43,6 +43,13 @@ it('forgets what is dropped', async () => {
   expect((await listed()).map(({ id }) => id)).toEqual(['second']);
 });
 
+it('forgets even what is still being written', async () => {
+  const kept = keepRecovery(folder, { id: 'third', title: '', text: 'x'.repeat(1_000_000) });
+  expect(await dropRecovery(folder, 'third')).toEqual({ ok: true, value: { dropped: true } });
+  await kept;
+  expect((await listed()).map(({ id }) => id)).toEqual(['second']);
+});
+
 it('says where it can’t be kept', async () => {
   const file = join(folder, 'second.json');
   const reply = await keepRecovery(join(file, 'within'), { id: 'a', title: '', text: '' });
