@@ -1,0 +1,85 @@
+/** Runs the command line: the built one as a user would, or the same words in memory. */
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { resolve } from 'node:path';
+import { runWords } from '../../src/cli/run-words';
+import type { World } from '../../src/cli/world';
+
+export interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  /** What standard error said, but for its progress. */
+  readonly err: string;
+  readonly progress: readonly string[];
+}
+
+const launcher = resolve('src/launch/cli.mjs');
+
+export interface Surroundings {
+  readonly input?: string | Uint8Array;
+  readonly folder?: string;
+  readonly env?: NodeJS.ProcessEnv;
+  /** Called with all that standard error has said so far, each time it says more. */
+  readonly onErr?: (said: string, signal: (name: NodeJS.Signals) => void) => void;
+}
+
+/** The built command line, in a process of its own. */
+export function runCli(words: readonly string[], surroundings: Surroundings = {}): Promise<Ran> {
+  return run(process.execPath, [launcher, ...words], surroundings);
+}
+
+/** A line of shell that calls the program as its own help says, `npm run -s matwright -- ...`. */
+export function runLine(line: string, surroundings: Surroundings = {}): Promise<Ran> {
+  // Stands for npm, which would look for the project in the test's own folder.
+  const npm = `npm() { shift 4; "${process.execPath}" "${launcher}" "$@"; }; set -o pipefail; `;
+  return run('bash', ['-c', npm + line], surroundings);
+}
+
+async function run(program: string, words: readonly string[], { input = '', folder, env, onErr }: Surroundings) {
+  const child = spawn(program, words, {
+    cwd: folder ?? process.cwd(),
+    env: { ...process.env, COLUMNS: '100', ...env },
+  });
+  let out = '';
+  let err = '';
+  child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));
+  child.stderr.setEncoding('utf8').on('data', (text: string) => {
+    err += text;
+    onErr?.(err, (name) => child.kill(name));
+  });
+  // One that doesn't read its input ends before it is written.
+  child.stdin.on('error', () => undefined).end(input);
+  const [code] = (await once(child, 'close')) as [number | null];
+  return { code, out, ...apart(err) };
+}
+
+/** The same words in this process. */
+export async function runHere(words: readonly string[], { input = '', folder }: Surroundings = {}): Promise<Ran> {
+  let out = '';
+  let err = '';
+  const world: World = {
+    folder: folder ?? process.cwd(),
+    resources: resolve('resources'),
+    columns: 100,
+    readInput: () => Promise.resolve(typeof input === 'string' ? Buffer.from(input) : input),
+    say: (text) => {
+      out += text;
+      return Promise.resolve();
+    },
+    tell: (text) => void (err += text),
+    interruptible: (work) => work(new AbortController().signal),
+  };
+  const code = await runWords(words, world);
+  return { code, out, ...apart(err) };
+}
+
+/** Progress comes or not, as fast as the machine is. */
+function apart(err: string): Pick<Ran, 'err' | 'progress'> {
+  const isProgress = /^ *\d+ % {2}\S.*\n/gm;
+  return { err: err.replace(isProgress, ''), progress: err.match(isProgress) ?? [] };
+}
+
+/** The text of a job file. */
+export function jobText(job: object): string {
+  return JSON.stringify({ format: 'matwright-job', version: 1, ...job });
+}

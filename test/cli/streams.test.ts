@@ -1,0 +1,61 @@
+/** The command line's streams: readers that go away, drives that are full, and nothing but the answer on standard output. */
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { tellProgress } from '../../src/cli/print/progress';
+import type { World } from '../../src/cli/world';
+import { makeTempFolder } from '../helpers/temp-folder';
+import { jobText, runCli, runLine } from './run-cli';
+
+const folder = await makeTempFolder();
+const sample = join(process.cwd(), 'resources/samples/3-nine-linocuts.json');
+
+describe('a reader that goes away', () => {
+  it.each(['describe --json', 'describe', 'schema'])('is no fault for %s', async (words) => {
+    const job = words === 'schema' ? '' : sample;
+    const { out, err } = await runLine(`npm run -s matwright -- ${words} ${job} | head -n 1`, { folder });
+    expect(err).toBe('');
+    expect(out.split('\n')).toHaveLength(2);
+  });
+
+  it('is none either where standard error is closed', async () => {
+    expect(await runLine(`npm run -s matwright -- check nowhere.json 2>&-`, { folder })).toMatchObject({
+      code: 2,
+      out: '',
+      err: '',
+    });
+  });
+});
+
+it('says so when the answer can’t be written', async () => {
+  const { code, err } = await runLine(`npm run -s matwright -- describe ${sample} > /dev/full`, { folder });
+  expect(code).toBe(2);
+  expect(err).toMatch(/^A fault stopped this: the answer could not be written: ENOSPC[^\n]*\n$/);
+});
+
+it('reads standard input in pieces, to its end', async () => {
+  const line = `(head -c 100 ${sample}; sleep 0.3; tail -c +101 ${sample}) | npm run -s matwright -- check -`;
+  expect(await runLine(line, { folder })).toMatchObject({ code: 0, err: '' });
+});
+
+it('writes a large answer whole into a pipe', async () => {
+  const items = Array.from({ length: 400 }, (_, index) => String(index + 1));
+  const many = jobText({
+    pictures: items.map(() => ({ size: '60 x 80 mm' })),
+    units: 'mm',
+    windows: { kind: 'grid', columns: 20, gap: '30 mm', items },
+    borders: { rule: 'equal', all: '80 mm' },
+  });
+  const { code, out } = await runCli(['describe', '--json', '-'], { input: many });
+  expect(code).toBe(0);
+  expect(out.length).toBeGreaterThan(1_000_000);
+  expect(JSON.parse(out)).toMatchObject({ ok: true });
+});
+
+it('tells of progress after half a second, and at most twice a second', () => {
+  let time = 0;
+  const told: string[] = [];
+  const tell = tellProgress({ tell: (text: string) => told.push(text) } as unknown as World, () => time);
+  for (time = 0; time <= 2000; time += 100) tell({ done: time / 4000, step: `step ${time}` });
+  tell({ done: 1, step: 'Done' });
+  expect(told).toEqual([500, 1000, 1500, 2000].map((at) => expect.stringMatching(`^ *${Math.floor(at / 40)} %  step ${at}\n$`) as string)); // prettier-ignore
+});
