@@ -131,6 +131,8 @@ export class Reader {
 
   private within(mm: number, at: string, limits: Limits): number {
     const { name, least = -LARGEST, above = false, most = LARGEST } = limits;
+    // The length that the limit comes from could not be read, and has its own problem.
+    if (Number.isNaN(least) || Number.isNaN(most)) return mm;
     // A limit may be a sum or a difference of other lengths; its last bits are nobody's fault.
     if ((above ? mm > least : mm >= least - LAST_BITS) && mm <= most + LAST_BITS) return mm;
     const low = mm <= least;

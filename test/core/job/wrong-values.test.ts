@@ -190,3 +190,9 @@ describe('anything at all in the place of a value', () => {
     );
   });
 });
+
+it('says nothing of a margin on a sheet whose own size can’t be read', () => {
+  const picture = { size: '1x', image: '5 x 6', margins: { left: '1', top: '1' } };
+  const { problems } = tryPlan(written({ pictures: [picture] }));
+  expect(problems.map(({ at, code }) => `${at} ${code}`)).toEqual(['pictures[0].size size-unreadable']);
+});
