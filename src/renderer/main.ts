@@ -36,12 +36,16 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
   };
 }
 
-/** What stands on the screen first. */
-async function openFirst(bench: Workbench): Promise<void> {
+/** A demo job, there before the screen is, so that nothing a quick hand does is written over. */
+async function openDemo(bench: Workbench): Promise<void> {
   const samples = await bench.host.call('samples', {});
   const sample = samples.ok ? samples.value[0] : undefined;
   const read = sample && readText(sample.text);
   if (read?.ok) start(bench, read.written, '');
+}
+
+/** What takes the demo job's place: unsaved work of another time, or the file asked for. */
+async function openWanted(bench: Workbench): Promise<void> {
   if (await offerKept(bench)) return;
   if (bench.info.startWith !== undefined) await openPath(bench, bench.info.startWith);
 }
@@ -51,8 +55,9 @@ async function open(target: HTMLElement): Promise<void> {
   const info = await host.call('info', {});
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
+  await openDemo(bench);
   mount(App, { target, props: { bench } });
-  await openFirst(bench);
+  await openWanted(bench);
 }
 
 const target = document.getElementById('app');

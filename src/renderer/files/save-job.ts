@@ -15,8 +15,10 @@ export async function saveJob(bench: Workbench): Promise<boolean> {
 export async function saveJobAs(bench: Workbench): Promise<boolean> {
   const path = await choosePath(bench);
   if (path === undefined) return false;
-  // A path the system's own dialog gave has been asked about already.
-  return write(bench, withEnding(path), bench.info.kind === 'desktop' ? { replace: true } : {});
+  const ended = withEnding(path);
+  // The system's own dialog has asked about a path it gave, but not about one that only now has its ending.
+  const asked = bench.info.kind === 'desktop' && ended === path;
+  return write(bench, ended, asked ? { replace: true } : {});
 }
 
 async function write(
