@@ -113,6 +113,7 @@ function madeToFit(ask: AxisAsk, words: AxisWords, value: AxisBorders): Solved {
 }
 
 function bothGiven(ask: AxisAsk, blank: number, words: AxisWords, value: AxisBorders, rule?: EndRule): Solved {
+  if (value.end <= 0) return { ok: false, problem: weightingTooLarge(ask, value) };
   const natural = ask.extent(value.start).length;
   const room = blank - 2 * ask.hidden;
   const left = room - value.start - value.end - natural;

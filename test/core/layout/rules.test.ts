@@ -63,6 +63,7 @@ describe('what cannot be asked', () => {
   it.each([
     [{ rule: 'by-hand', left: '3', right: '3' }, 'borders-do-not-add-up', 'borders.left', /make 13 3\/4 in of width, but the frame has 11 in; the nearest possible is sides 1 5\/8 in each, or a frame 13 3\/4 in wide/],
     [{ rule: 'bottom-amount', amount: '20' }, 'weighting-too-large', 'borders', /weight the bottom by less/],
+    [{ rule: 'equal-steps', top: '3/4' }, 'weighting-too-large', 'borders', /leaves 3\/4 in at the top and −1\/8 in at the bottom/],
     [{ rule: 'equal', all: '2' }, 'borders-do-not-add-up', 'borders.all', /sides 1 5\/8 in each/],
     [{ rule: 'bottom-amount', amount: '1/2', top: '3' }, 'borders-do-not-add-up', 'borders.top', /top 1 7\/8 in and bottom 2 3\/8 in/],
     [{ rule: 'by-hand', top: '5' }, 'border-leaves-nothing', 'borders.top', /at the top leaves −3\/4 in for the bottom/],
