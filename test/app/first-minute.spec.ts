@@ -49,8 +49,8 @@ test('the same in millimetres', async ({ folder, openProgram }) => {
   await page.getByLabel('Sheet', { exact: true }).fill('203 x 254');
   await page.getByLabel('Sheet', { exact: true }).press('Enter');
   await view(page, 'Frame');
-  await page.getByLabel('Frame size', { exact: true }).fill('280 x 360');
-  await page.getByLabel('Frame size', { exact: true }).press('Enter');
+  await page.getByRole('textbox', { name: 'Frame size' }).fill('280 x 360');
+  await page.getByRole('textbox', { name: 'Frame size' }).press('Enter');
   await view(page, 'Mat');
   await page.getByLabel('Rule').selectOption('bottom-amount');
   // Overlap 3: window 197 x 248; sides 41.5; 112 up and down, the bottom 12 wider.
@@ -94,7 +94,7 @@ test('by keyboard alone', async ({ folder, openProgram }) => {
   await press('Enter', 'ArrowUp', 'ArrowUp');
   await expect(number(page, 'bottom')).toHaveAccessibleName(/: 2 7\/16 in/);
   await press('Control+z', 'Control+z');
-  await expect(page.getByLabel('Weighting')).toHaveValue('');
+  await expect(page.getByRole('textbox', { name: 'Weighting' })).toHaveValue('');
   await press('Control+e');
   const dialog = page.getByRole('dialog', { name: 'Export' });
   await expect(dialog).toBeVisible();

@@ -125,17 +125,17 @@ describe('numbers on the picture', () => {
 
 describe('the drawing', () => {
   it('lays the layers over the pictures from the bottom up, under the frame', () => {
-    const keys = drawFront(job, layout, new Map()).map((shape) => shape.key);
+    const keys = drawFront(layout, new Map(), 3).map((shape) => shape.key);
     expect(new Set(keys).size).toBe(keys.length);
     const place = (key: string) => keys.indexOf(key);
-    expect(place('card A')).toBeGreaterThan(-1);
-    expect(place('card A')).toBeLessThan(place('layer 2'));
+    expect(place('cards 0')).toBeGreaterThan(-1);
+    expect(place('cards 0')).toBeLessThan(place('layer 2'));
     expect(place('layer 2')).toBeLessThan(place('layer 1'));
     expect(place('layer 1 bevel left')).toBeLessThan(place('frame flat left'));
   });
 
   it('lights the bevels that face up and left least where they face away', () => {
-    const shapes = drawFront(job, layout, new Map());
+    const shapes = drawFront(layout, new Map(), 3);
     const brightness = (side: string) => {
       const fill = shapes.find((shape) => shape.key === `layer 1 bevel ${side}`);
       return fill?.kind === 'area' ? Number.parseInt(fill.fill.slice(1, 3), 16) : NaN;

@@ -123,7 +123,7 @@ describe('a window placed freely', () => {
       const after = laid(freed?.written ?? job());
       expect(freed?.written.windows).toBeUndefined();
       expect(after.frame.blank.width).toBeCloseTo(before.frame.blank.width, 6);
-    expect(after.frame.blank.height).toBeCloseTo(before.frame.blank.height, 6);
+      expect(after.frame.blank.height).toBeCloseTo(before.frame.blank.height, 6);
       for (const [index, { window }] of before.windows.entries()) {
         for (const side of ['left', 'top', 'right', 'bottom'] as const) {
           expect(after.windows[index]?.window[side]).toBeCloseTo(window[side], 5);

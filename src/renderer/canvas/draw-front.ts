@@ -1,25 +1,26 @@
 /** Draws a laid-out job as it hangs: wall shadow, pictures, the layers with their bevels, and the frame. */
 import { grow, SIDES, type Box } from '../../core/geometry/box';
-import type { Job } from '../../core/job/job';
-import type { Layout, LayoutLayer, PlacedWindow } from '../../core/layout/layout';
+import type { Layout, LayoutLayer } from '../../core/layout/layout';
 import { lightColour } from './colour';
-import { mitredSide, overlapOf, ringOf, type Shape } from './drawing';
+import { mitredSide, overlapOf, ringOf, type Ring, type Shape } from './drawing';
 import { MOULDING_LIGHT, shadowInside, shadowOutside, SLOPE_LIGHT } from './light';
 
 const BACKING = '#e7e2d6';
 const SHEET = '#fbf9f3';
 const CARD = '#d9d4c8';
+/** Neighbouring cards differ a little. */
+const TONES = [0, 0.12, 0.24, 0.06].map((light) => lightColour(CARD, light));
 
 /** Loaded images by picture index. */
 export type PictureImages = ReadonlyMap<number, HTMLImageElement>;
 
-export function drawFront(job: Job, layout: Layout, images: PictureImages): Shape[] {
-  const blank = blankOf(layout);
+/** `soft`: how many strips make the shadow of a layer's edge. */
+export function drawFront(layout: Layout, images: PictureImages, soft: number): Shape[] {
   return [
     ...shadowOutside('wall', frameBoxes(layout).outside, 9, 0.34),
-    { kind: 'area', key: 'backing', rings: [ringOf(blank)], fill: BACKING },
-    ...layout.windows.flatMap((window) => drawPicture(job, window, images)),
-    ...layout.layers.toReversed().flatMap((layer) => drawLayer(layout, layer)),
+    { kind: 'area', key: 'backing', rings: layout.windows.map((window) => ringOf(window.windowAtFace)), fill: BACKING },
+    ...drawPictures(layout, images),
+    ...layout.layers.toReversed().flatMap((layer) => drawLayer(layout, layer, soft)),
     ...drawFrame(layout),
   ];
 }
@@ -38,34 +39,51 @@ export function frameBoxes(layout: Layout): { rabbet: Box; sight: Box; outside: 
   return { rabbet, sight, outside: grow(sight, mouldingWidth) };
 }
 
-function drawPicture(job: Job, placed: PlacedWindow, images: PictureImages): Shape[] {
-  if (placed.picture === undefined) return [];
-  const { sheet, image, index } = placed.picture;
-  const file = images.get(index);
-  const seenSheet = overlapOf(sheet, placed.windowAtFace);
-  const seenImage = overlapOf(image, placed.windowAtFace);
-  const tone = lightColour(CARD, ((index * 37) % 5) * 0.06);
+/** Sheets in one shape and cards in one for each tone, so that many windows cost little more than one; files each in its own. */
+function drawPictures(layout: Layout, images: PictureImages): Shape[] {
+  const sheets: Ring[] = [];
+  const cards: Ring[][] = TONES.map(() => []);
+  const files: Shape[] = [];
+  for (const { name, picture, windowAtFace } of layout.windows) {
+    if (picture === undefined) continue;
+    const file = images.get(picture.index);
+    const sheet = overlapOf(picture.sheet, windowAtFace);
+    const image = overlapOf(picture.image, windowAtFace);
+    if (sheet && !(image && covers(image, sheet))) sheets.push(ringOf(sheet));
+    if (image && file)
+      files.push({ kind: 'image', key: `image ${name}`, box: picture.image, clip: image, image: file });
+    else if (image) cards[picture.index % TONES.length]?.push(ringOf(image));
+  }
   return [
-    ...(seenSheet
-      ? [{ kind: 'area', key: `sheet ${placed.name}`, rings: [ringOf(seenSheet)], fill: SHEET } as const]
-      : []),
-    ...(seenImage && !file
-      ? [{ kind: 'area', key: `card ${placed.name}`, rings: [ringOf(seenImage)], fill: tone } as const]
-      : []),
-    ...(seenImage && file
-      ? [{ kind: 'image', key: `image ${placed.name}`, box: image, clip: seenImage, image: file } as const]
-      : []),
+    { kind: 'area', key: 'sheets', rings: sheets, fill: SHEET },
+    ...cards.map((rings, tone): Shape => ({ kind: 'area', key: `cards ${tone}`, rings, fill: TONES[tone] ?? CARD })),
+    ...files,
   ];
 }
 
-function drawLayer(layout: Layout, layer: LayoutLayer): Shape[] {
+function covers(upper: Box, lower: Box): boolean {
+  return (
+    upper.left <= lower.left && upper.right >= lower.right && upper.bottom <= lower.bottom && upper.top >= lower.top
+  );
+}
+
+/** Of the top board all is drawn, of those below it only what can be seen through the one above. */
+function boardRings(layout: Layout, index: number): Ring[] {
+  if (index === 0) return [ringOf(blankOf(layout))];
+  return layout.windows.flatMap((window) => {
+    const above = window.layers[index - 1];
+    return above ? [ringOf(above.face)] : [];
+  });
+}
+
+function drawLayer(layout: Layout, layer: LayoutLayer, soft: number): Shape[] {
   const index = layer.number - 1;
   const cuts = layout.windows.map((window) => window.layers[index]).filter((cut) => cut !== undefined);
   const key = `layer ${layer.number}`;
   const board: Shape = {
     kind: 'area',
     key,
-    rings: [ringOf(blankOf(layout)), ...cuts.map((cut) => ringOf(cut.face))],
+    rings: [...boardRings(layout, index), ...cuts.map((cut) => ringOf(cut.face))],
     fill: layer.colour,
   };
   const shadow = shadowInside(
@@ -73,6 +91,7 @@ function drawLayer(layout: Layout, layer: LayoutLayer): Shape[] {
     cuts.map((cut) => cut.opening),
     layer.thickness * 1.5,
     0.3,
+    soft,
   );
   if (layer.bevel.direction === 'reverse') return [...shadow, board];
   const slopes = SIDES.map((side): Shape => ({
@@ -101,5 +120,5 @@ function drawFrame(layout: Layout): Shape[] {
       fill: lightColour(colour, MOULDING_LIGHT[side] * band.strength),
     })),
   );
-  return [...shadowInside('frame shadow', [sight], Math.max(4, mouldingWidth * 0.3), 0.36), ...faces];
+  return [...shadowInside('frame shadow', [sight], Math.max(4, mouldingWidth * 0.3), 0.36, 5), ...faces];
 }

@@ -9,17 +9,30 @@ export const SLOPE_LIGHT: Readonly<Record<Side, number>> = { left: -0.17, top: -
 export const MOULDING_LIGHT: Readonly<Record<Side, number>> = { left: 0.1, top: 0.16, right: -0.14, bottom: -0.2 };
 
 const SOFT_STEPS = 12;
-const EDGE_STEPS = 5;
 
-/** The shadow inside openings along their left and top edges, as nested strips that add up to a soft one; `depth` mm wide. */
-export function shadowInside(key: string, openings: readonly Box[], depth: number, strength: number): AreaShape[] {
-  return steps(key, EDGE_STEPS, strength, (share) => openings.map((opening) => shadowStrip(opening, depth * share)));
+/** Strips that make the shadow of a layer's edge look soft at so many pixels a millimetre: more than can be seen cost time. */
+export function edgeSteps(scale: number): number {
+  if (scale >= 1.6) return 5;
+  return scale >= 0.7 ? 3 : 1;
+}
+
+/** The shadow inside openings along their left and top edges, as `count` nested strips that add up to a soft one; `depth` mm wide. */
+export function shadowInside(
+  key: string,
+  openings: readonly Box[],
+  depth: number,
+  strength: number,
+  count: number,
+): AreaShape[] {
+  return steps(key, count, strength, (share) => openings.map((opening) => shadowStrip(opening, depth * share)));
 }
 
 /** The shadow of a board or a frame on the wall, thrown down and to the right; `depth` mm wide. */
 export function shadowOutside(key: string, box: Box, depth: number, strength: number): AreaShape[] {
+  // Only what lies beyond the board is filled: large see-through areas are what costs time.
   return steps(key, SOFT_STEPS, strength, (share) => [
-    ringAround(grow(box, { left: -depth * 0.4, top: -depth * 0.4, right: depth * share, bottom: depth * share * 1.2 })),
+    ringAround(box),
+    ringAround(grow(box, { left: 0, top: 0, right: depth * share, bottom: depth * share * 1.2 })),
   ]);
 }
 
