@@ -8,7 +8,7 @@ import type { WrittenJob } from '../../core/job/written';
 import { layOut } from '../../core/layout/lay-out';
 import type { Layout } from '../../core/layout/layout';
 import { isError, type Edit, type Problem } from '../../core/problem';
-import { showingOf, type Showing, type Unit } from '../../core/units';
+import type { Showing, Unit } from '../../core/units';
 import { spellOut } from '../edits/spell-out';
 import { stepsOf } from './steps';
 
@@ -29,6 +29,7 @@ interface Preview {
 export class Session {
   #history = $state.raw<History>() as History;
   #preview = $state.raw<Preview>();
+  #lastProblems: readonly Problem[] = [];
   #lastGood: { readonly job: Job; readonly layout: Layout } | undefined;
 
   /** Path of the selected window in the written job. */
@@ -40,14 +41,21 @@ export class Session {
 
   readonly written = $derived<WrittenJob>(this.#preview?.written ?? this.#history.present.written);
   readonly units = $derived<Unit>(this.written.units ?? 'in');
-  readonly showing = $derived<Showing>(
-    showingOf({ units: this.units, steps: stepsOf(this.written) }, this.shownUnit ?? this.units),
-  );
+  readonly #inchStep = $derived(stepsOf(this.written).in);
+  readonly #metricStep = $derived(stepsOf(this.written).mm);
+  /** The same value for as long as nothing about it changes, so that what is shown by it is not worked out at every edit. */
+  readonly showing = $derived<Showing>({
+    unit: this.shownUnit ?? this.units,
+    inchStep: this.#inchStep,
+    metricStep: this.#metricStep,
+  });
   readonly #reading = $derived(readJob(this.written));
   readonly #outcome = $derived(this.#reading.ok ? layOut(this.#reading.value.job) : undefined);
-  readonly problems = $derived<readonly Problem[]>(
-    once([...this.#reading.problems, ...(this.#outcome?.problems ?? [])]),
-  );
+  readonly problems = $derived.by<readonly Problem[]>(() => {
+    const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? [])]);
+    if (JSON.stringify(found) !== JSON.stringify(this.#lastProblems)) this.#lastProblems = found;
+    return this.#lastProblems;
+  });
   readonly errors = $derived(this.problems.filter(isError));
   /** What the canvas shows: the job as it is, or as it last was without errors; undefined when there never was one. */
   readonly picture = $derived.by<Picture | undefined>(() => {
