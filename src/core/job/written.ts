@@ -273,6 +273,7 @@ const frame = z
 
 export const writtenJob = z
   .strictObject({
+    $schema: words(1000).optional().describe('Where an editor finds the JSON Schema of job files.'),
     format: z.literal(FORMAT),
     version: z.literal(VERSION),
     title: name.optional(),

@@ -6,6 +6,8 @@ import { decimalText, lengthText, showingOf, showLength, sizeText } from '../uni
 export interface Show {
   /** To the job's step, `≈` before it when rounded. */
   readonly length: (mm: number) => string;
+  /** The same of a length that missed a limit: in decimals where the step would show it as the limit itself. */
+  readonly missing: (mm: number, limit: number) => string;
   /** `10 x 8 in`. */
   readonly size: (size: Size) => string;
   /** To write into the job: as shown when that is exact, otherwise in millimetres to a millionth. */
@@ -16,6 +18,12 @@ export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
   const showing = showingOf(job);
   return {
     length: (mm) => lengthText(mm, showing),
+    missing: (mm, limit) => {
+      const shown = lengthText(mm, showing);
+      const { unit } = showing;
+      const same = showLength(mm, showing).text === showLength(limit, showing).text;
+      return same ? `${decimalText(mm, unit, unit === 'mm' ? 2 : 3)} ${unit}` : shown;
+    },
     size: (size) => sizeText(size, showing),
     exact: (mm) => {
       const shown = showLength(mm, showing);

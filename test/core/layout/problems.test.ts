@@ -236,3 +236,9 @@ it('a job in which nothing is wrong says nothing', () => {
   expect(result.problems).toEqual([]);
   expect(problemsOf({ pictures: [{ size: '8x10' }], frame: { size: '16x21' } })).toEqual([]);
 });
+
+it('a length that misses its limit by less than the step is told in decimals', () => {
+  // 1/32 in shows as 1/16 in at a step of 1/16 in, which is the limit itself.
+  const job: Contents = { pictures: [{ size: '8x10', overlap: '1/32' }], frame: { size: '16x20' } };
+  expect(problemOf(job, 'overlap-too-small')).toMatchObject({ value: '0.031 in', limit: '1/16 in' });
+});

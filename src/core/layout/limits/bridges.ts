@@ -59,13 +59,15 @@ function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: num
   const { at, width, gap } = bridge;
   const names = `${layout.windows[bridge.one]?.name} and ${layout.windows[bridge.other]?.name}`;
   const severe = width < BRIDGE_LEAST - SLACK;
-  const limit = show.length(severe ? BRIDGE_LEAST : BRIDGE_WARN);
+  const limit = severe ? BRIDGE_LEAST : BRIDGE_WARN;
   const found =
     width <= 0
       ? `Windows ${names} run into each other by ${show.length(-width)}`
-      : `Only ${show.length(width)} of board is left between windows ${names}`;
+      : `Only ${show.missing(width, limit)} of board is left between windows ${names}`;
   const others = more > 0 ? ` (and between ${more} more)` : '';
-  const why = severe ? `under ${limit} it cannot be cut safely` : `it bends and tears easily under ${limit}`;
+  const why = severe
+    ? `under ${show.length(limit)} it cannot be cut safely`
+    : `it bends and tears easily under ${show.length(limit)}`;
   const wanted = gap && gap.gap - gap.bridge + BRIDGE_WARN;
   const remedy =
     wanted === undefined
@@ -76,8 +78,8 @@ function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: num
     severity: severe ? 'error' : 'warning',
     at,
     message: `${found} in the top layer${others}; ${why}. ${wanted === undefined ? `M${remedy.slice(1)}` : `A${remedy.slice(1)} would do`}.`,
-    value: show.length(width),
-    limit,
+    value: show.missing(width, limit),
+    limit: show.length(limit),
     remedy,
     ...(wanted !== undefined && /gap$/i.test(at)
       ? { fix: { label: `Make the gap ${show.length(wanted)}`, edits: gapEdits(job, at, show.exact(wanted)) } }

@@ -68,13 +68,14 @@ function holdOf(job: Job, held: Held, show: Show): Problem[] {
     ];
   }
   const enough = show.length(HOLD_WELL);
+  const found = show.missing(hold, HOLD_WARN);
   return [
     {
       code: 'overlap-too-small',
       severity: 'warning',
       at,
-      message: `${name} is held by only ${show.length(hold)} at the ${side}: it can slip through the window, and sheets often measure less than their name. Measure it, and hold it by ${enough}.`,
-      value: show.length(hold),
+      message: `${name} is held by only ${found} at the ${side}: it can slip through the window, and sheets often measure less than their name. Measure it, and hold it by ${enough}.`,
+      value: found,
       limit: show.length(HOLD_WARN),
       remedy: `hold it by ${enough}`,
       fix: { label: `Hold it by ${enough}`, edits: [bySize(leaf) ? smaller(job, held, show) : cover(job, held, show)] },
