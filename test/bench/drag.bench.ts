@@ -27,7 +27,7 @@ const job = {
 interface Frames {
   /** From the pointer's event to the end of layout, ms: reading the job, laying it out, drawing, placing the numbers. */
   readonly work: number[];
-  /** From one frame to the next, ms: all of that, and putting it on the screen. */
+  /** From one frame to the next, ms: all of that, and putting it on the screen; 16.7 when the screen was never kept waiting. */
   readonly between: number[];
 }
 
@@ -76,7 +76,7 @@ function say(name: string, times: readonly number[]): void {
   const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN;
   const under = (times.filter((time) => time < TARGET_MS).length / times.length) * 100;
   console.log(
-    `${name.padEnd(34)} half under ${at(0.5).toFixed(1)} ms, 95 % under ${at(0.95).toFixed(1)} ms; ${under.toFixed(1)} % under ${TARGET_MS} ms; ${(at(0.95) / TARGET_MS).toFixed(2)} times the target`,
+    `${name.padEnd(36)} half under ${at(0.5).toFixed(1)} ms, 95 % under ${at(0.95).toFixed(1)} ms; ${under.toFixed(1)} % under ${TARGET_MS} ms; ${(at(0.95) / TARGET_MS).toFixed(2)} times the target`,
   );
 }
 
@@ -90,15 +90,20 @@ try {
   await page.goto(web.address);
   await page.getByRole('heading', { level: 1, name: job.title }).waitFor();
   await page.getByRole('navigation').getByRole('button', { name: 'Mat' }).click();
-  const box = await page.getByRole('button', { name: /^Window A,/ }).boundingBox();
+  // In the second row no number of a gap lies in the way.
+  const box = await page.getByRole('button', { name: /^Window K,/ }).boundingBox();
   if (!box) throw new Error('the first window is not on the screen');
   const drags = {
     'left border': await dragFrom(page, box.x, box.y + box.height * 0.1, 'x'),
     'gap between columns': await dragFrom(page, box.x + box.width, box.y + box.height * 0.1, 'x'),
   };
   for (const [name, { work, between }] of Object.entries(drags)) {
+    // The first frames also compile the code.
     say(`${name}: work`, work.slice(20));
-    say(`${name}: frame to frame`, between.slice(20));
+    const late = between.slice(20).filter((time) => time > TARGET_MS * 1.5).length;
+    console.log(
+      `${`${name}: frames`.padEnd(36)} ${(100 - (late / (between.length - 20)) * 100).toFixed(1)} % came at the screen's next turn`,
+    );
   }
 } finally {
   await browser.close();
