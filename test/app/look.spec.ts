@@ -108,7 +108,6 @@ test('a dialog holds the focus and gives it back', async ({ folder, openProgram 
 test('light and dark follow the system until they are chosen, and the choice is remembered', async ({
   folder,
   openProgram,
-  page: blank,
 }) => {
   const page = await start(folder, openProgram);
   await page.emulateMedia({ colorScheme: 'dark' });

@@ -8,6 +8,7 @@ import { borderDimensions, gapDimensions } from '../../src/renderer/canvas/dimen
 import { drawBack } from '../../src/renderer/canvas/draw-back';
 import { drawFront } from '../../src/renderer/canvas/draw-front';
 import { beginGesture } from '../../src/renderer/canvas/gesture';
+import { detailAt } from '../../src/renderer/canvas/light';
 import { hitAt } from '../../src/renderer/canvas/hit';
 import { rulerMarks } from '../../src/renderer/canvas/rulers';
 import { snapWindow } from '../../src/renderer/canvas/snap';
@@ -125,7 +126,7 @@ describe('numbers on the picture', () => {
 
 describe('the drawing', () => {
   it('lays the layers over the pictures from the bottom up, under the frame', () => {
-    const keys = drawFront(layout, new Map(), 3).map((shape) => shape.key);
+    const keys = drawFront(layout, new Map(), detailAt(2)).map((shape) => shape.key);
     expect(new Set(keys).size).toBe(keys.length);
     const place = (key: string) => keys.indexOf(key);
     expect(place('cards 0')).toBeGreaterThan(-1);
@@ -135,7 +136,7 @@ describe('the drawing', () => {
   });
 
   it('lights the bevels that face up and left least where they face away', () => {
-    const shapes = drawFront(layout, new Map(), 3);
+    const shapes = drawFront(layout, new Map(), detailAt(2));
     const brightness = (side: string) => {
       const fill = shapes.find((shape) => shape.key === `layer 1 bevel ${side}`);
       return fill?.kind === 'area' ? Number.parseInt(fill.fill.slice(1, 3), 16) : NaN;

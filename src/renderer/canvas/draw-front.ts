@@ -1,9 +1,9 @@
 /** Draws a laid-out job as it hangs: wall shadow, pictures, the layers with their bevels, and the frame. */
 import { grow, SIDES, type Box } from '../../core/geometry/box';
-import type { Layout, LayoutLayer } from '../../core/layout/layout';
+import type { Layout, LayerOpening, LayoutLayer } from '../../core/layout/layout';
 import { lightColour } from './colour';
-import { mitredSide, overlapOf, ringOf, type Ring, type Shape } from './drawing';
-import { MOULDING_LIGHT, shadowInside, shadowOutside, SLOPE_LIGHT } from './light';
+import { mitredPair, mitredSide, overlapOf, ringOf, type Ring, type Shape } from './drawing';
+import { type Detail, MOULDING_LIGHT, shadowInside, shadowOutside, SLOPE_LIGHT } from './light';
 
 const BACKING = '#e7e2d6';
 const SHEET = '#fbf9f3';
@@ -14,13 +14,12 @@ const TONES = [0, 0.12, 0.24, 0.06].map((light) => lightColour(CARD, light));
 /** Loaded images by picture index. */
 export type PictureImages = ReadonlyMap<number, HTMLImageElement>;
 
-/** `soft`: how many strips make the shadow of a layer's edge. */
-export function drawFront(layout: Layout, images: PictureImages, soft: number): Shape[] {
+export function drawFront(layout: Layout, images: PictureImages, detail: Detail): Shape[] {
   return [
     ...shadowOutside('wall', frameBoxes(layout).outside, 9, 0.34),
-    { kind: 'area', key: 'backing', rings: layout.windows.map((window) => ringOf(window.windowAtFace)), fill: BACKING },
+    { kind: 'area', key: 'backing', rings: bareWindows(layout), fill: BACKING },
     ...drawPictures(layout, images),
-    ...layout.layers.toReversed().flatMap((layer) => drawLayer(layout, layer, soft)),
+    ...layout.layers.toReversed().flatMap((layer) => drawLayer(layout, layer, detail)),
     ...drawFrame(layout),
   ];
 }
@@ -37,6 +36,12 @@ export function frameBoxes(layout: Layout): { rabbet: Box; sight: Box; outside: 
   const rabbet = grow(blankOf(layout), allowance / 2);
   const sight = grow(rabbet, -lip);
   return { rabbet, sight, outside: grow(sight, mouldingWidth) };
+}
+
+/** Windows through which the mount board is seen: without a picture, or with one that does not fill them. */
+function bareWindows(layout: Layout): Ring[] {
+  const bare = layout.windows.filter(({ picture, windowAtFace }) => !picture || !covers(picture.sheet, windowAtFace));
+  return bare.map((window) => ringOf(window.windowAtFace));
 }
 
 /** Sheets in one shape and cards in one for each tone, so that many windows cost little more than one; files each in its own. */
@@ -76,7 +81,7 @@ function boardRings(layout: Layout, index: number): Ring[] {
   });
 }
 
-function drawLayer(layout: Layout, layer: LayoutLayer, soft: number): Shape[] {
+function drawLayer(layout: Layout, layer: LayoutLayer, detail: Detail): Shape[] {
   const index = layer.number - 1;
   const cuts = layout.windows.map((window) => window.layers[index]).filter((cut) => cut !== undefined);
   const key = `layer ${layer.number}`;
@@ -91,16 +96,26 @@ function drawLayer(layout: Layout, layer: LayoutLayer, soft: number): Shape[] {
     cuts.map((cut) => cut.opening),
     layer.thickness * 1.5,
     0.3,
-    soft,
+    detail.shadows,
   );
   if (layer.bevel.direction === 'reverse') return [...shadow, board];
-  const slopes = SIDES.map((side): Shape => ({
+  return [...shadow, board, ...drawSlopes(key, layer.core, cuts, detail)];
+}
+
+function drawSlopes(key: string, core: string, cuts: readonly LayerOpening[], detail: Detail): Shape[] {
+  const slope = (name: string, light: number, ring: (cut: LayerOpening) => Ring): Shape => ({
     kind: 'area',
-    key: `${key} bevel ${side}`,
-    rings: cuts.map((cut) => mitredSide(cut.face, cut.back, side)),
-    fill: lightColour(layer.core, SLOPE_LIGHT[side]),
-  }));
-  return [...shadow, board, ...slopes];
+    key: `${key} bevel ${name}`,
+    rings: cuts.map(ring),
+    fill: lightColour(core, light),
+  });
+  if (detail.fourSlopes) {
+    return SIDES.map((side) => slope(side, SLOPE_LIGHT[side], (cut) => mitredSide(cut.face, cut.back, side)));
+  }
+  return [
+    slope('in shade', SLOPE_LIGHT.left, (cut) => mitredPair(cut.face, cut.back, 'left and top')),
+    slope('in light', SLOPE_LIGHT.right, (cut) => mitredPair(cut.face, cut.back, 'right and bottom')),
+  ];
 }
 
 /** The moulding: a flat with a raised edge towards the picture, mitred at the corners. */

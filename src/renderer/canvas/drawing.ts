@@ -68,6 +68,19 @@ export function mitredSide(outer: Box, inner: Box, side: Side): Ring {
   }
 }
 
+/** The strip between two boxes on two neighbouring sides, as one shape: left and top, or right and bottom. */
+export function mitredPair(outer: Box, inner: Box, sides: 'left and top' | 'right and bottom'): Ring {
+  const far = (box: Box) => (sides === 'left and top' ? corner(box, 'left', 'top') : corner(box, 'right', 'bottom'));
+  return [
+    corner(outer, 'left', 'bottom'),
+    far(outer),
+    corner(outer, 'right', 'top'),
+    corner(inner, 'right', 'top'),
+    far(inner),
+    corner(inner, 'left', 'bottom'),
+  ];
+}
+
 function corner(box: Box, across: 'left' | 'right', up: 'top' | 'bottom'): Point {
   return { x: box[across], y: box[up] };
 }

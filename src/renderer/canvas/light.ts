@@ -10,10 +10,22 @@ export const MOULDING_LIGHT: Readonly<Record<Side, number>> = { left: 0.1, top: 
 
 const SOFT_STEPS = 12;
 
-/** Strips that make the shadow of a layer's edge look soft at so many pixels a millimetre: more than can be seen cost time. */
-export function edgeSteps(scale: number): number {
-  if (scale >= 1.6) return 5;
-  return scale >= 0.7 ? 3 : 1;
+/** How much of an edge is drawn: with many windows, what is finer than a pixel costs time and cannot be seen. */
+export interface Detail {
+  /** Strips that make the shadow of a layer's edge look soft. */
+  readonly shadows: number;
+  /** Whether a bevel is drawn as four slopes, or as one in the light and one in the shade. */
+  readonly fourSlopes: boolean;
+}
+
+const COARSE: Detail = { shadows: 0, fourSlopes: false };
+const MEDIUM: Detail = { shadows: 2, fourSlopes: true };
+const FINE: Detail = { shadows: 5, fourSlopes: true };
+
+/** What can be seen at so many pixels a millimetre. */
+export function detailAt(scale: number): Detail {
+  if (scale >= 1.4) return FINE;
+  return scale >= 0.6 ? MEDIUM : COARSE;
 }
 
 /** The shadow inside openings along their left and top edges, as `count` nested strips that add up to a soft one; `depth` mm wide. */
