@@ -27,9 +27,3 @@ export function mixColours(from: string, to: string, share: number): string {
 export function lightColour(hex: string, light: number): string {
   return light >= 0 ? mixColours(hex, '#ffffff', light) : mixColours(hex, '#16120c', -light);
 }
-
-/** The same #rrggbb colour seen through, 0 clear to 1 solid, as CSS. */
-export function withAlpha(hex: string, alpha: number): string {
-  const { red, green, blue } = parse(hex);
-  return `rgba(${red}, ${green}, ${blue}, ${alpha})`;
-}
