@@ -21,9 +21,11 @@ export interface Detail {
 const COARSE: Detail = { shadows: 0, fourSlopes: false };
 const MEDIUM: Detail = { shadows: 2, fourSlopes: true };
 const FINE: Detail = { shadows: 5, fourSlopes: true };
+const FINEST: Detail = { shadows: 16, fourSlopes: true };
 
 /** What can be seen at so many pixels a millimetre. */
 export function detailAt(scale: number): Detail {
+  if (scale >= 5) return FINEST;
   if (scale >= 1.4) return FINE;
   return scale >= 0.6 ? MEDIUM : COARSE;
 }

@@ -19,6 +19,8 @@ export interface ChoiceQuestion<T extends string = string> {
   readonly title: string;
   readonly text: string;
   readonly choices: readonly { readonly value: T; readonly label: string; readonly weight?: 'main' }[];
+  /** Things to choose from, listed above the answers. */
+  readonly listed?: readonly { readonly value: T; readonly label: string; readonly note?: string }[];
 }
 
 export interface Telling {

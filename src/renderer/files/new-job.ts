@@ -34,14 +34,18 @@ export async function chooseSample(bench: Workbench): Promise<void> {
   const name = await bench.dialogs.choose({
     title: 'Sample jobs',
     text: 'Each opens as a job of your own; the sample stays as it is.',
-    choices: [
-      ...reply.value.map((sample) => ({ value: sample.name, label: sample.title })),
-      { value: '', label: 'Not now' },
-    ],
+    listed: reply.value.map((sample) => ({ value: sample.name, label: sample.title, ...noteOf(sample.text) })),
+    choices: [{ value: '', label: 'Not now' }],
   });
   const sample = reply.value.find((each) => each.name === name);
   const read = sample && readText(sample.text);
   if (sample && read?.ok) start(bench, read.written, `Opened the sample "${sample.title}".`);
+}
+
+/** A sample's own notes, to tell it by. */
+function noteOf(text: string): { readonly note?: string } {
+  const read = readText(text);
+  return read.ok && read.written.notes !== undefined ? { note: read.written.notes } : {};
 }
 
 /** Begins with a job that is in no file yet. */
