@@ -52,11 +52,14 @@ async function openWanted(bench: Workbench): Promise<void> {
 
 async function open(target: HTMLElement): Promise<void> {
   const host = connectHost();
+  // Until there is a screen there is nothing to lose, so the window may go at once.
+  const letGo = host.on('closing', () => void host.call('allowClose', {}));
   const info = await host.call('info', {});
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
   await openDemo(bench);
   mount(App, { target, props: { bench } });
+  letGo();
   await openWanted(bench);
 }
 
