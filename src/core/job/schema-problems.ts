@@ -62,6 +62,8 @@ function toProblem(issue: Issue, path: readonly PropertyKey[], root: unknown): P
         `${where} is ${found}; the most is ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}.`,
       );
     case 'invalid_union':
+      if (found === 'nothing')
+        return problem('value-missing', at, `${where} is missing; ${unionWords(issue)} is wanted.`);
       return problem('value-of-wrong-kind', at, `${where} is ${found}; ${unionWords(issue)} is wanted.`);
     case 'invalid_format':
       return problem('value-unreadable', at, `${where} is ${found}; ${issue.message}.`);

@@ -3,6 +3,7 @@ import type { Size } from '../geometry/box';
 import type { Borders, Job } from '../job/job';
 import type { Edit, Problem } from '../problem';
 import type { AxisAsk, AxisBorders, AxisWords } from './axis';
+import type { Show } from './show';
 
 type Told = Pick<Problem, 'code' | 'at' | 'message'> & Partial<Problem>;
 
@@ -19,13 +20,14 @@ export function doNotAddUp(
   nearest: AxisBorders,
 ): Problem {
   const natural = extent(start).length;
-  const sum = show.length(natural + start + end + 2 * hidden);
+  const whole = natural + start + end + 2 * hidden;
+  const sum = show.length(whole);
   const possible = nearest.start > 0 && nearest.end > 0;
   const borders =
     show.length(nearest.start) === show.length(nearest.end)
-      ? `${words.both} ${show.length(nearest.start)} each`
-      : `${words.start} ${show.length(nearest.start)} and ${words.end} ${show.length(nearest.end)}`;
-  const frame = `a frame ${sum} ${words.measure}`;
+      ? `${words.both} ${show.typed(nearest.start)} each`
+      : `${words.start} ${show.typed(nearest.start)} and ${words.end} ${show.typed(nearest.end)}`;
+  const frame = `a frame ${show.typed(whole)} ${words.measure}`;
   const remedy = possible ? `${borders}, or ${frame}` : frame;
   const keys = words.name === 'width' ? ['left', 'right', 'sides', 'all'] : ['top', 'bottom', 'all'];
   return error({
@@ -107,13 +109,21 @@ export function windowsDoNotFit({ show, hidden }: AxisAsk, blank: number, words:
 }
 
 /** The rule for the bottom leaves nothing at the top or at the bottom. */
-export function weightingTooLarge({ show, borders }: AxisAsk, { start, end }: AxisBorders): Problem {
+export function weightingTooLarge(
+  { show, borders, extent, hidden, blank }: AxisAsk,
+  { start, end }: AxisBorders,
+): Problem {
+  // All there is to share: an amount must stay under it.
+  const most = blank === undefined ? undefined : blank - 2 * hidden - extent(0).length;
+  const byAmount = borders.rule === 'bottom-amount' && most !== undefined;
+  const remedy = byAmount ? `weight the bottom by less than ${show.length(most)}` : 'weight the bottom by less';
   return error({
     code: 'weighting-too-large',
     at: 'borders',
-    message: `The rule for the bottom border leaves ${show.length(start)} at the top and ${show.length(end)} at the bottom; weight the bottom by less.`,
+    message: `The rule for the bottom border leaves ${show.length(start)} at the top and ${show.length(end)} at the bottom; ${remedy}.`,
     value: `${show.length(start)} and ${show.length(end)}`,
-    remedy: 'weight the bottom by less',
+    ...(byAmount ? { limit: show.length(most) } : {}),
+    remedy,
     ...(borders.rule === 'by-hand'
       ? {}
       : { fix: { label: 'Centre it instead', edits: [{ at: 'borders.rule', value: 'centred' }] } }),
@@ -140,11 +150,10 @@ export function unequalBorders(
 ): Problem {
   const { show } = across;
   // Keep one side of the blank, and give the other what the same border asks for.
-  const lower = show.size({ width: blank.width, height: up.extent(sides).length + 2 * (sides + up.hidden) });
-  const narrower = show.size({
-    width: across.extent(topAndBottom).length + 2 * (topAndBottom + across.hidden),
-    height: blank.height,
-  });
+  const height = up.extent(sides).length + 2 * (sides + up.hidden);
+  const width = across.extent(topAndBottom).length + 2 * (topAndBottom + across.hidden);
+  const lower = sizeToTake({ width: blank.width, height }, 'height', show);
+  const narrower = sizeToTake({ width, height: blank.height }, 'width', show);
   const [beside, above] = [show.length(sides), show.length(topAndBottom)];
   return error({
     code: 'borders-cannot-be-equal',
@@ -160,6 +169,13 @@ export function unequalBorders(
       ],
     },
   });
+}
+
+/** A frame's size, with the side that was worked out told exactly where the step rounds it. */
+function sizeToTake(size: Size, side: 'width' | 'height', show: Show): string {
+  const typed = show.typed(size[side]);
+  const exactly = typed === show.length(size[side]) ? '' : `, ${side} ${show.exact(size[side])}`;
+  return show.size(size) + exactly;
 }
 
 /** Written borders that the rule takes no notice of. */

@@ -10,25 +10,32 @@ export interface Show {
   readonly missing: (mm: number, limit: number) => string;
   /** `10 x 8 in`. */
   readonly size: (size: Size) => string;
+  /** To be typed as it is told: with what is exact in brackets where the step rounds. */
+  readonly typed: (mm: number) => string;
   /** To write into the job: as shown when that is exact, otherwise in millimetres to a millionth. */
   readonly exact: (mm: number) => string;
 }
 
 export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
   const showing = showingOf(job);
+  const exact = (mm: number) => {
+    const shown = showLength(mm, showing);
+    if (Math.abs(shown.value - mm) < 1e-9) return shown.withUnit.replace('−', '-');
+    return `${Number(decimalText(mm, 'mm', 6))} mm`;
+  };
   return {
     length: (mm) => lengthText(mm, showing),
     missing: (mm, limit) => {
       const shown = lengthText(mm, showing);
       const { unit } = showing;
-      const same = showLength(mm, showing).text === showLength(limit, showing).text;
+      const same = Math.abs(mm - limit) > 1e-6 && showLength(mm, showing).text === showLength(limit, showing).text;
       return same ? `${decimalText(mm, unit, unit === 'mm' ? 2 : 3)} ${unit}` : shown;
     },
     size: (size) => sizeText(size, showing),
-    exact: (mm) => {
-      const shown = showLength(mm, showing);
-      if (Math.abs(shown.value - mm) < 1e-9) return shown.withUnit.replace('−', '-');
-      return `${Number(decimalText(mm, 'mm', 6))} mm`;
+    typed: (mm) => {
+      const shown = lengthText(mm, showing);
+      return exact(mm) === shown ? shown : `${shown} (${exact(mm)})`;
     },
+    exact,
   };
 }

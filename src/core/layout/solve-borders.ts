@@ -19,8 +19,8 @@ export type Solved =
 /** The border at the end for a border at the start, and how fast it grows with it. */
 type EndRule = (start: number) => Extent;
 
-/** Borders that differ by less are the same, mm. */
-export const SAME = 1e-6;
+/** Borders that differ by less are the same, mm: a tenth of a micron, what a typed decimal of six places may miss. */
+export const SAME = 1e-4;
 
 /** Left and right. */
 export function solveAcross(ask: AxisAsk): Solved {

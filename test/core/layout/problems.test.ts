@@ -242,3 +242,24 @@ it('a length that misses its limit by less than the step is told in decimals', (
   const job: Contents = { pictures: [{ size: '8x10', overlap: '1/32' }], frame: { size: '16x20' } };
   expect(problemOf(job, 'overlap-too-small')).toMatchObject({ value: '0.031 in', limit: '1/16 in' });
 });
+
+it('the nearest possible borders work when they are typed as they are told', () => {
+  const windows: Contents['windows'] = {
+    kind: 'row',
+    gap: 'share with borders',
+    items: [
+      { kind: 'window', size: '7 3/4 x 8 in' },
+      { kind: 'window', size: '7 3/4 x 8 in' },
+    ],
+  };
+  const job = (sides: string): Contents => ({
+    windows,
+    frame: { size: '30 x 14 in' },
+    borders: { rule: 'by-hand', sides },
+  });
+  const told = problemOf(job('2 in'), 'borders-do-not-add-up').remedy ?? '';
+  const exact = /\((\d+\.\d+ mm)\)/.exec(told)?.[1] ?? '';
+  // (30 - 2 x 7 3/4 in) / 3 is 4 5/6 in.
+  expect(parseFloat(exact)).toBeCloseTo((4 + 5 / 6) * 25.4, 5);
+  expect(problemsOf(job(exact)).filter(({ severity }) => severity === 'error')).toEqual([]);
+});

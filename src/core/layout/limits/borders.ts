@@ -24,8 +24,8 @@ export function seenBorders(layout: PlacedLayout, show: Show): Problem[] {
           code: 'border-behind-lip',
           severity: 'error',
           at,
-          message: `The ${side} border of the top layer is ${show.length(top)}, no wider than the frame's lip of ${show.length(lip)}: none of it would show there. Make it wider.`,
-          value: show.length(top),
+          message: `The ${side} border of the top layer is ${show.missing(top, lip)}, no wider than the frame's lip of ${show.length(lip)}: none of it would be sure to show there. Make it wider.`,
+          value: show.missing(top, lip),
           limit: show.length(lip),
           remedy: `a border of more than ${show.length(lip)}`,
         },
@@ -64,14 +64,14 @@ export function seenStrips(layout: PlacedLayout, show: Show): Problem[] {
     const why =
       standard === 0
         ? `its reveal is ${show.length(layer.reveal[side])}`
-        : `its reveal of ${show.length(layer.reveal[side])} is no wider than its bevel of ${show.length(standard)}`;
+        : `its reveal of ${show.missing(layer.reveal[side], standard)} is no wider than its bevel of ${show.length(standard)}`;
     return [
       {
         code: 'layer-not-seen',
         severity: 'warning' as const,
         at: `mat.layers[${layer.number - 1}].reveal`,
         message: `Layer ${layer.number} (${layer.board}) shows no colour at the ${side}: ${why}. Make the reveal wider.`,
-        value: show.length(layer.reveal[side]),
+        value: show.missing(layer.reveal[side], standard),
         limit: show.length(standard),
         remedy: `a reveal of more than ${show.length(standard)}`,
       },
