@@ -1,6 +1,6 @@
 /** Makes and writes a job's outputs into a folder, with progress told and Ctrl-C heard. */
 import { mkdir, rmdir, stat } from 'node:fs/promises';
-import { resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import type { ExportOptions } from '../bridge';
 import { failureFrom } from '../host/failure';
 import { tellProgress } from './print/progress';
@@ -32,17 +32,24 @@ export async function exportInto(world: World, found: FoundJob, options: ExportO
       { resources: world.resources, onProgress: tellProgress(world), signal },
     ),
   );
-  if (!reply.ok && made.value) await rmdir(folder).catch(() => undefined);
+  if (!reply.ok && made.value !== undefined) await removeEmpty(folder, made.value);
   return reply;
 }
 
-/** Whether it had to be made; the folder it lies in must be there. */
+/** Makes the folder and those it lies in; gives the outermost that had to be made. */
 async function makeFolder(folder: string) {
   try {
-    if (await stat(folder).catch(() => undefined)) return { ok: true, value: false } as const;
-    await mkdir(folder);
-    return { ok: true, value: true } as const;
+    // What is there already, folder or not, the writing judges.
+    if (await stat(folder).catch(() => undefined)) return { ok: true, value: undefined } as const;
+    return { ok: true, value: await mkdir(folder, { recursive: true }) } as const;
   } catch (error) {
     return failureFrom(error, folder);
+  }
+}
+
+/** Takes away what was made, as far as it is empty. */
+async function removeEmpty(folder: string, outermost: string): Promise<void> {
+  for (let inner = folder; inner.startsWith(outermost); inner = dirname(inner)) {
+    await rmdir(inner).catch(() => undefined);
   }
 }

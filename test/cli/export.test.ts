@@ -65,14 +65,26 @@ describe('where the files go', () => {
     const { folder, job } = await folderWith('fern.json');
     expect(await runHere(['export', job, '--out', 'new'], { folder })).toMatchObject({ code: 0 });
     expect((await readdir(join(folder, 'new'))).sort()).toEqual(names('fern'));
-    const deep = await runHere(['export', job, '--out', 'no/where'], { folder });
-    expect(deep).toMatchObject({ code: 2, out: '' });
-    expect(deep.err).toContain('is not there');
+    expect(await runHere(['export', job, '--out', 'two/deep'], { folder })).toMatchObject({ code: 0 });
+    expect((await readdir(join(folder, 'two', 'deep'))).sort()).toEqual(names('fern'));
+    // What cannot be made leaves none of the folders that were made for it.
+    await writeFile(join(folder, 'wide.json'), JSON.stringify(wider));
+    const failed = await runHere(['export', 'wide.json', '--paper', 'blank', '--out', 'three/deep'], { folder });
+    expect(failed.code).toBe(1);
+    expect(await readdir(folder)).not.toContain('three');
     const file = await runHere(['export', job, '--out', job], { folder });
     expect(file).toMatchObject({ code: 2, out: '' });
     expect(file.err).toContain('is not a folder');
   });
 });
+
+/** Wider than a page of a PDF can be: 14,400 points, 200 in (ISO 32000-1, Annex C). */
+const wider = {
+  format: 'matwright-job',
+  version: 1,
+  pictures: [{ size: '10 x 10 in' }],
+  frame: { size: '201 x 20 in' },
+};
 
 describe('what is made', () => {
   it('only what is asked for, in the order of the table', async () => {

@@ -1,5 +1,5 @@
 /** The borders, as cut and as seen, so shown that they add up to the blank and to the sight size. */
-import { SIDES, type PerSide, type Size } from '../../core/geometry/box';
+import { SIDES, type PerSide, type Side, type Size } from '../../core/geometry/box';
 import type { Layout } from '../../core/layout/layout';
 import { showTogether, type Shown } from '../../core/units';
 import { columns } from '../print/text';
@@ -20,7 +20,7 @@ export function bordersSection(layout: Layout, words: Words): Section {
   ];
   const rows = kinds.map(([label, sides, whole]) => [label, ...sumsOf(sides, whole, words).borders.map(marked)]);
   const { across, up } = sumsOf(borders.cut, frame.blank, words);
-  const rule = layout.derivations.find((one) => one.name === 'borders.cut.left')?.how ?? '';
+  const how = (side: Side) => layout.derivations.find((one) => one.name === `borders.cut.${side}`)?.how ?? '';
   const hidden = `as seen = as cut − hidden border ${words.length(frame.hidden)}`;
   return {
     heading: 'Borders, from the edge to the windows',
@@ -28,7 +28,8 @@ export function bordersSection(layout: Layout, words: Words): Section {
       ...columns([['', ...SIDES], ...rows], { indent: 2, width: words.width }),
       ...columns(
         [
-          ['Rule', rule],
+          ['Left, right', how('left')],
+          ['Top, bottom', how('top')],
           ['', hidden],
           ['Across', across],
           ['Up', up],

@@ -1,6 +1,9 @@
 /** The order of cutting, layer by layer: guide setting, cut, and what to do first. */
 import type { CutPlan, CutStep, LayerPlan, View } from '../../core/cutting/plan';
+import { shownGuides } from '../../core/cutting/shown-guides';
+import { assert } from '../../core/problem';
 import { columns, paragraph } from '../print/text';
+import { marked } from './borders';
 import type { Section } from './section';
 import type { Words } from './words';
 
@@ -37,9 +40,10 @@ function manner({ windows, bevel }: LayerPlan, { waste }: CutPlan, view: View, {
   return `Left and right are as seen from the ${view}. The waste lies on the ${waste} of the travel; ${slant}; ${past}.`;
 }
 
-function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { length }: Words): string[] {
+function stepRow({ windows, blank }: LayerPlan, step: CutStep, view: View, { showing }: Words): string[] {
   const window = windows[step.window];
-  const side = window?.cuts[step.cut]?.[view].side;
+  const cut = window?.cuts[step.cut];
+  assert(window && cut, 'every step makes a cut of a window');
   const first = [
     ...(step.turnBoard ? ['turn the board'] : []),
     ...(step.moveGuide ? [step.number === 1 ? 'set the guide' : 'move the guide'] : []),
@@ -47,8 +51,8 @@ function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { length }: 
   const then = step.dropsOut ? ['the window falls out'] : [];
   return [
     String(step.number),
-    length(step.guideSetting),
-    `${window?.name} ${side}`,
+    marked(shownGuides(window, view, blank, showing)[cut.side]),
+    `${window.name} ${cut[view].side}`,
     [first.join(', '), ...then].filter((part) => part !== '').join('; '),
   ];
 }

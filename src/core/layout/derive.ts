@@ -84,11 +84,18 @@ const RULES: Record<Job['borders']['rule'], string> = {
 
 function borderSums(job: Job, layout: PlacedLayout, show: Show): Derivation[] {
   const { borders, topBorders, frame } = layout;
-  const rule = `${RULES[job.borders.rule]}, measured ${job.borders.measured}`;
+  const free = job.windows === undefined;
+  const rule = free ? '' : `; ${RULES[job.borders.rule]}, measured ${job.borders.measured}`;
+  const left = (side: keyof PerSide) => {
+    const upright = side === 'top' || side === 'bottom';
+    const whole = upright ? frame.blank.height : frame.blank.width;
+    const inner = upright ? heightOf(layout.content) : widthOf(layout.content);
+    return `${show(whole)} − windows and gaps ${show(inner)} leaves ${show(whole - inner)} for both sides${rule}`;
+  };
   const sums = (name: string, label: string, values: PerSide, how: (side: keyof PerSide) => string): Derivation[] =>
     SIDES.map((side) => ({ name: `${name}.${side}`, label: `${label}, ${side}`, value: values[side], how: how(side) }));
   return [
-    ...sums('borders.cut', 'Border as cut', borders.cut, () => rule),
+    ...sums('borders.cut', 'Border as cut', borders.cut, left),
     ...sums(
       'borders.seen',
       'Border as seen',
@@ -163,7 +170,22 @@ function sizeSum(
   );
   const part = leaf.picture?.part;
   const whole = `${picture.overlapFrom} ${show(base)} ${terms.join(' ')}`;
-  return part
-    ? `part ${part.index + 1} of ${part.count} of ${whole}, bars ${part.way === 'hidden' ? 'hide some of it' : 'hide nothing'}`
-    : whole;
+  return part ? partSum(leaf, part, side, whole, show) : whole;
+}
+
+/** One window of a spread: its part of what the whole picture shows, less the bars that hide some of it. */
+function partSum(
+  leaf: Leaf,
+  part: NonNullable<NonNullable<Leaf['picture']>['part']>,
+  side: 'width' | 'height',
+  whole: string,
+  show: Show,
+): string {
+  const line = leaf.groups.at(-1);
+  if (line?.kind !== 'line' || (line.axis === 'across') !== (side === 'width')) return whole;
+  const parts = line.cells.map((cell) => (cell.kind === 'leaf' ? cell.size[side] : 0));
+  const sum = parts.reduce((a, b) => a + b, 0);
+  const percent = Number(((100 * leaf.size[side]) / sum).toFixed(2));
+  const bars = part.way === 'hidden' ? ` − ${part.count - 1} × bar ${show(Number(line.gap))}` : ', bars hide nothing';
+  return `part ${part.index + 1} of ${part.count}, ${percent} % of ${show(sum)}: ${whole}${bars}`;
 }

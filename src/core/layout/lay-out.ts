@@ -62,7 +62,7 @@ interface Arranged {
 function arrange(job: Job, root: Cell): Result<Arranged> {
   const across = ask(job, root, 'across');
   const sides = solveAcross(across);
-  if (!sides.ok) return bad([sides.problem]);
+  if (!sides.ok) return bad([sides.problem, ...heightProblems(job, root)]);
   const up = ask(job, root, 'up');
   const heights = solveUp(up, (sides.value.start + sides.value.end) / 2);
   if (!heights.ok) return bad([heights.problem]);
@@ -80,6 +80,16 @@ function arrange(job: Job, root: Cell): Result<Arranged> {
     return { leaf, window: boxAt({ x: left, y: top - leaf.size.height }, leaf.size) };
   });
   return good({ blank, placed, problems });
+}
+
+/** Rules under which top and bottom ask nothing of the sides. */
+const OF_THE_HEIGHT_ALONE = ['centred', 'by-hand', 'bottom-amount', 'bottom-ratio', 'height-share'];
+
+/** What is wrong with the height when the width is wrong already, so that both are told at once. */
+function heightProblems(job: Job, root: Cell): Problem[] {
+  if (!OF_THE_HEIGHT_ALONE.includes(job.borders.rule) || !job.frame.blank) return [];
+  const heights = solveUp(ask(job, root, 'up'), NaN);
+  return heights.ok ? [] : [heights.problem];
 }
 
 function ask(job: Job, root: Cell, axis: 'across' | 'up'): AxisAsk {
