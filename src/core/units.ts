@@ -236,6 +236,20 @@ export function sizeText(size: { readonly width: number; readonly height: number
 }
 
 /**
+ * Shows a length that a cutter is set to: as `showLength`, but in decimals (a thousandth of an inch, a hundredth of a
+ * millimetre) where the step would round it, so that it never seems to differ from a rounded number beside it.
+ */
+export function showSetting(mm: number, showing: Showing): Shown {
+  const shown = showLength(mm, showing);
+  if (!shown.rounded) return shown;
+  const { unit } = showing;
+  const whole = decimalText(Math.abs(mm), unit, unit === 'mm' ? 2 : 3);
+  const sign = mm < 0 ? '−' : '';
+  const text = sign + whole;
+  return { ...shown, text, withUnit: `${text} ${unit}`, parts: { sign, whole }, value: mm, rounded: false };
+}
+
+/**
  * Shows parts of a whole so that what is shown adds up to the whole as shown: all but the last are rounded,
  * the last takes what remains. Give them from the left or from the top.
  */

@@ -1,9 +1,8 @@
 /** The order of cutting, layer by layer: guide setting, cut, and what to do first. */
 import type { CutPlan, CutStep, LayerPlan, View } from '../../core/cutting/plan';
-import { shownGuides } from '../../core/cutting/shown-guides';
 import { assert } from '../../core/problem';
+import { showSetting } from '../../core/units';
 import { columns, paragraph } from '../print/text';
-import { marked } from './borders';
 import type { Section } from './section';
 import type { Words } from './words';
 
@@ -40,7 +39,7 @@ function manner({ windows, bevel }: LayerPlan, { waste }: CutPlan, view: View, {
   return `Left and right are as seen from the ${view}. The waste lies on the ${waste} of the travel; ${slant}; ${past}.`;
 }
 
-function stepRow({ windows, blank }: LayerPlan, step: CutStep, view: View, { showing }: Words): string[] {
+function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { showing }: Words): string[] {
   const window = windows[step.window];
   const cut = window?.cuts[step.cut];
   assert(window && cut, 'every step makes a cut of a window');
@@ -51,7 +50,7 @@ function stepRow({ windows, blank }: LayerPlan, step: CutStep, view: View, { sho
   const then = step.dropsOut ? ['the window falls out'] : [];
   return [
     String(step.number),
-    marked(shownGuides(window, view, blank, showing)[cut.side]),
+    showSetting(step.guideSetting, showing).withUnit,
     `${window.name} ${cut[view].side}`,
     [first.join(', '), ...then].filter((part) => part !== '').join('; '),
   ];

@@ -1,7 +1,7 @@
 /** The cutting list on paper: each layer's cuts in their order, with guide settings and coordinates. */
 import type { CutLine, CutStep, LayerPlan } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
-import { decimalText, lengthText, type Showing } from '../../core/units';
+import { decimalText, lengthText, showSetting, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
 import { PENS } from '../paper/pens';
@@ -26,7 +26,7 @@ export function planListPages(context: OutputContext, paper: Size): readonly Pag
   const { body } = planSheet(paper);
   const rowsPerPage = Math.floor((body.top - body.bottom - INTRODUCTION) / ROW_HEIGHT) - 1;
   return context.plan.layers.flatMap((layer) =>
-    inLots(listRows(layer, context), rowsPerPage, rowsPerPage).map((rows) => ({
+    inLots(settingsRepeated(layer, context, rowsPerPage), rowsPerPage, rowsPerPage).map((rows) => ({
       size: paper,
       step: `Writing the cutting list of layer ${layer.number}`,
       draw: (surface: Surface, { number, count }: { number: number; count: number }) =>
@@ -109,7 +109,7 @@ function listRows(layer: LayerPlan, { options, showing }: OutputContext): readon
     return [
       [
         String(step.number),
-        step.moveGuide ? fractions(lengthText(step.guideSetting, showing)) : '',
+        step.moveGuide ? setting(step, showing) : '',
         `${layer.windows[step.window]?.name ?? ''} ${line.side}`,
         ...number(line.start),
         ...number(line.end),
@@ -118,6 +118,20 @@ function listRows(layer: LayerPlan, { options, showing }: OutputContext): readon
         reminders(step),
       ],
     ];
+  });
+}
+
+function setting(step: CutStep, showing: Showing): string {
+  return fractions(showSetting(step.guideSetting, showing).withUnit);
+}
+
+/** The rows of a layer, with the setting in force told again at the head of each page. */
+function settingsRepeated(layer: LayerPlan, context: OutputContext, rowsPerPage: number): readonly TableRow[] {
+  const steps = layer.order[context.options.view];
+  return listRows(layer, context).map((row, index) => {
+    const step = steps[index];
+    if (index % rowsPerPage !== 0 || step === undefined) return row;
+    return row.map((cell, column) => (column === 1 ? setting(step, context.showing) : cell));
   });
 }
 

@@ -1,7 +1,7 @@
 /** The words and numbers of the drawing: opening sizes, borders, guide settings and the blank's edges, where there is room. */
 import type { CutLine, CutStep } from '../../core/cutting/plan';
 import { heightOf, widthOf, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
-import { lengthText, type Showing } from '../../core/units';
+import { lengthText, showSetting, type Showing } from '../../core/units';
 import { placeLabel, smaller, type Label } from '../paper/label';
 import type { Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
@@ -83,7 +83,7 @@ function middlesIn(box: Box): readonly Point[] {
 function labelGuide({ surface, part, room, showing }: LabelSetting, line: CutLine, step: number | undefined): void {
   const upright = line.side === 'left' || line.side === 'right';
   const onwards = upright ? line.end.y > line.start.y : line.end.x > line.start.x;
-  const setting = fractions(lengthText(line.guideSetting, showing));
+  const setting = fractions(showSetting(line.guideSetting, showing).withUnit);
   const words = `${onwards ? '' : '← '}${step === undefined ? '' : `cut ${step} · `}guide ${setting}${onwards ? ' →' : ''}`;
   const label: Label = { turn: upright ? 90 : 0, lines: [{ words, size: 9 }] };
   const bare: Label = { turn: label.turn, lines: [{ words: setting, size: 8 }] };

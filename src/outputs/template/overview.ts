@@ -1,13 +1,12 @@
 /** The overview: what the mat is, which page is which, what to do, and the sizes of every opening. */
-import type { Showing } from '../../core/units';
-import { lengthText } from '../../core/units';
+import { lengthText, showTogether, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
 import { paperWord } from '../paper/page';
 import { drawTable, filling, inLots, ROW_HEIGHT, type Column, type TableRow } from '../paper/table';
 import type { Surface } from '../paper/surface';
 import { fractions } from '../paper/type';
-import type { Box, Size } from '../../core/geometry/box';
+import type { Box, PerSide, Size } from '../../core/geometry/box';
 import { drawMat } from './mat-drawing';
 import { drawSheetFrame } from './sheet-frame';
 import { planSheet } from './sheet-plan';
@@ -193,10 +192,16 @@ function sizeRows({ plan, showing }: OutputContext): readonly TableRow[] {
       String(layer.number),
       title === '' ? name : `${name}  ${title}`,
       `${text(opening.right - opening.left)} × ${text(opening.top - opening.bottom)}`,
-      text(borders.left),
-      text(borders.top),
-      text(borders.right),
-      text(borders.bottom),
+      ...bordersShown(borders, plan.blank, showing),
     ]),
+  );
+}
+
+/** Left, top, right, bottom, so that with the opening between them they add up to the blank as shown. */
+function bordersShown({ left, top, right, bottom }: PerSide, blank: Size, showing: Showing): readonly string[] {
+  const across = showTogether([left, blank.width - left - right, right], blank.width, showing);
+  const up = showTogether([top, blank.height - top - bottom, bottom], blank.height, showing);
+  return [across[0], up[0], across[2], up[2]].map((shown) =>
+    fractions(`${shown?.rounded ? '≈ ' : ''}${shown?.withUnit ?? ''}`),
   );
 }
