@@ -218,6 +218,7 @@ describe('closing', () => {
 
   it('waits for the screen’s answer', async () => {
     other = await openDesktop({ env });
+    await other.page.getByRole('button', { name: 'Save' }).waitFor();
     // A screen that is asked and never answers: its listeners are there, but not what they would call.
     await other.page.evaluate(() => Object.assign(window, { standinInvoke: () => new Promise(() => undefined) }));
     await other.act('close');
