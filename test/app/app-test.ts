@@ -23,6 +23,11 @@ interface Fixtures {
   readonly openProgram: (...words: string[]) => Promise<OpenProgram>;
 }
 
+/** Keys are heard once the screen stands. */
+async function screenOf(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Save' }).first().waitFor({ state: 'attached' });
+}
+
 export const test = base.extend<Fixtures>({
   // Playwright reads a fixture's needs from its first parameter's pattern, which here is empty.
   // eslint-disable-next-line no-empty-pattern
@@ -44,12 +49,14 @@ export const test = base.extend<Fixtures>({
       if (info.project.metadata['host'] === 'desktop') {
         const desktop = await openDesktop({ words, env });
         ends.push(desktop.kill);
+        await screenOf(desktop.page as Page);
         return { page: watch(desktop.page as Page), desktop, kill: desktop.kill };
       }
       const web = await startWebHost({ words, env });
       ends.push(() => web.stop());
       const page = watch(await context.newPage());
       await page.goto(web.address);
+      await screenOf(page);
       return { page, kill: () => web.stop('SIGKILL') };
     });
     for (const end of ends) await end();

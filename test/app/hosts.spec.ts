@@ -88,6 +88,7 @@ test('says which folder is missing, and writes nothing', async ({ folder, openPr
 
 test('saves and opens through the screen’s own chooser', async ({ folder, openProgram }) => {
   const { page } = await openProgram(await writeJob(folder));
+  await expect(page).toHaveTitle(/^Lady fern/);
   await page.keyboard.press('Control+Shift+s');
   const saving = page.getByRole('dialog', { name: 'Save the job as' });
   await saving.getByLabel('Name').fill('second.json');
