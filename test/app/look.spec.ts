@@ -117,9 +117,9 @@ test('light and dark follow the system until they are chosen, and the choice is 
   const light = await paper();
   expect(light).not.toBe(dark);
   await page.getByRole('button', { name: 'Light or dark' }).click();
-  expect(await paper()).toBe(dark);
+  await expect.poll(paper).toBe(dark);
   await page.reload();
-  expect(await paper()).toBe(dark);
+  await expect.poll(paper).toBe(dark);
 });
 
 for (const { name, width, height, text } of [
