@@ -20,11 +20,15 @@ function writePolicy(): Plugin {
   };
 }
 
+/** How long plugins take is nobody's concern at a first start. */
+const checks = { bundlerTimings: false };
+
 export default defineConfig({
-  main: { build: { rolldownOptions: { input: { index: resolve('src/main/index.ts') } } } },
+  main: { build: { rolldownOptions: { checks, input: { index: resolve('src/main/index.ts') } } } },
   preload: {
     build: {
       rolldownOptions: {
+        checks,
         input: { index: resolve('src/preload/index.ts') },
         output: { format: 'cjs', entryFileNames: '[name].cjs' },
       },
@@ -37,7 +41,7 @@ export default defineConfig({
     build: {
       minify: true,
       chunkSizeWarningLimit: 2000,
-      rolldownOptions: { input: resolve('src/renderer/index.html') },
+      rolldownOptions: { checks, input: resolve('src/renderer/index.html') },
     },
   },
 });

@@ -27,7 +27,7 @@ export async function runWords(words: readonly string[], world: World): Promise<
     });
   }
   try {
-    await program.parseAsync(words.length === 0 ? ['--help'] : [...words], { from: 'user' });
+    await program.parseAsync([...words], { from: 'user' });
   } catch (fault) {
     if (!(fault instanceof CommanderError)) return tellFault(world, fault);
     code = fault.exitCode === 0 ? 0 : 2;

@@ -264,7 +264,9 @@ export function showTogether(lengths: readonly number[], total: number, showing:
 
 /** The number in a unit with so many decimals, a point for the decimal mark and never `-0`. */
 export function decimalText(mm: number, unit: Unit, digits: number): string {
-  const text = ((mm * SCALE[unit].under) / SCALE[unit].over).toFixed(digits);
+  const value = (mm * SCALE[unit].under) / SCALE[unit].over;
+  // What lies half way but for the last bits of a double goes up, as 1.96875 in would that was worked out in mm.
+  const text = (value * (1 + 4 * Number.EPSILON)).toFixed(digits);
   return /^-0\.?0*$/.test(text) ? text.slice(1) : text;
 }
 

@@ -1,6 +1,7 @@
 /** Reads a picture's file as a data URL for the canvas; what it holds decides the type, not its name. */
 import { dirname, isAbsolute, resolve } from 'node:path';
 import type { HostCalls, Reply } from '../bridge';
+import { bad, good, type Result } from '../core/problem';
 import { done, failed } from './failure';
 import { readWhole } from './read-file';
 
@@ -24,6 +25,13 @@ export async function readPicture(
   if (!type)
     return failed('not-readable', `“${path}” is not a PNG, JPEG, WebP, GIF or SVG picture. Choose one of these.`);
   return done({ dataUrl: `data:${type};base64,${read.value.toString('base64')}` });
+}
+
+/** The same as data URL or problem, for those who work on a job. */
+export async function pictureAsResult(file: string, jobPath: string | undefined): Promise<Result<string>> {
+  const read = await readPicture(jobPath === undefined ? { file } : { file, jobPath });
+  if (read.ok) return good(read.value.dataUrl);
+  return bad([{ code: 'picture-file-unreadable', severity: 'error', at: '', message: read.failure.message }]);
 }
 
 function locate(file: string, jobPath: string | undefined): string | undefined {

@@ -20,6 +20,8 @@ export async function bundle(name) {
     platform: 'node',
     external,
     logLevel: 'warn',
+    // How long plugins take is nobody's concern at a first start.
+    checks: { bundlerTimings: false },
   });
   const { output } = await build.generate({
     format: 'esm',

@@ -1,5 +1,7 @@
 // `npm start`: builds what is stale and opens the program, in Electron or, where that can't be had, in the browser.
 import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { resolve as resolvePath } from 'node:path';
 import { findElectron } from './find-electron.mjs';
 import { isStale } from './freshness.mjs';
 import { places, root } from './places.mjs';
@@ -8,11 +10,19 @@ const words = process.argv.slice(2);
 /** A program that fails this soon, in milliseconds, never showed its window. */
 const soon = 5000;
 
+tellMissingJob();
 await buildWhereStale();
 const trouble = await openElectron();
 if (trouble !== undefined) {
   console.log(`${trouble}; opening Matwright in the browser instead.`);
   await run(process.execPath, [places.web, '--open', ...words]);
+}
+
+/** The screen tells it too, but whoever mistyped a name looks at the terminal. */
+function tellMissingJob() {
+  const job = words.find((word) => word !== '' && !word.startsWith('-'));
+  if (job === undefined || existsSync(job)) return;
+  console.log(`“${resolvePath(job)}” is not there; Matwright opens without it.`);
 }
 
 async function buildWhereStale() {

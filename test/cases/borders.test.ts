@@ -136,7 +136,7 @@ describe('as seen, behind the lip', () => {
       says: ['borders-do-not-add-up'], words: [/nearest possible is sides 2 15\/16 in each/],
     }),
     inches('1/2 in of mat behind a 1/4 lip', { pictures: one('8x10', '1/8'), borders: { rule: 'equal', all: '1/2' }, frame: { lip: '1/4', allowance: '0' } }, {
-      seen: [0.25, 0.25, 0.25, 0.25], says: ['border-narrow'], words: [/Only 1\/4 in of the left border shows/],
+      seen: [0.25, 0.25, 0.25, 0.25], says: ['border-narrow'], words: [/only 1\/4 in shows of all four borders/],
     }),
     inches('a border no wider than the lip', { pictures: one('8x10', '1/8'), borders: { rule: 'equal', all: '1/4' }, frame: { lip: '1/4' } }, {
       says: ['border-behind-lip'],

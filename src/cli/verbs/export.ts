@@ -41,7 +41,7 @@ given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".`
     new Option(
       '--out <folder>',
       'where to write; made if it is not there (default: beside the job; the current folder for -)',
-    ),
+    ).argParser(readFolder),
     new Option(
       '--paper <size>',
       'paper of the template; "blank" is one page of the frame’s size (default: letter for a job in inches, else a4)',
@@ -86,6 +86,11 @@ function choicesFor({ job }: FoundJob, options: Options): ExportOptions {
     only: options.only,
     turnEverySecondPage: options.turnEverySecondPage ?? false,
   };
+}
+
+function readFolder(words: string): string {
+  if (words.trim() === '') throw new InvalidArgumentError('a folder’s name is wanted, or . for this one.');
+  return words;
 }
 
 function readKinds(words: string): readonly OutputKind[] {

@@ -27,6 +27,8 @@ export interface Frame {
   /** Undefined: made to fit the borders. */
   readonly blank?: Size;
   readonly readyMade?: string;
+  /** Which way it hangs, where the size as written had to be turned for that. */
+  readonly turned?: 'portrait' | 'landscape';
   readonly allowance: number;
   readonly lip: number;
   readonly mouldingWidth: number;

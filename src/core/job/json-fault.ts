@@ -15,7 +15,7 @@ export function jsonFault(text: string): number | undefined {
   let awaited: Awaited = 'value';
   let at = 0;
   for (;;) {
-    at = endOf(SPACE, text, at) ?? at;
+    at = endOfSpace(text, at);
     if (at >= text.length) return awaited === 'end' ? undefined : text.length;
     const token = tokenAt(text, at);
     if (token.kind === undefined) return token.end;
@@ -26,8 +26,13 @@ export function jsonFault(text: string): number | undefined {
   }
 }
 
+/** Where the white space that begins at a place ends. */
+export function endOfSpace(text: string, at: number): number {
+  return endOf(SPACE, text, at) ?? at;
+}
+
 /** The token at a place and where it ends; without a kind, where it goes wrong. */
-function tokenAt(text: string, at: number): { readonly kind?: Token; readonly end: number } {
+export function tokenAt(text: string, at: number): { readonly kind?: Token; readonly end: number } {
   const mark = text.charAt(at);
   if ('{}[]:,'.includes(mark)) return { kind: mark as Token, end: at + 1 };
   const quoted = endOf(TEXT, text, at);

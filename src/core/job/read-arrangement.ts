@@ -153,7 +153,7 @@ export class ArrangementReader {
       { name: 'Width of the bars', least: 0, above: true },
       defaultLength('gap', this.reader.units),
     );
-    const title = written.title ?? this.pictures[picture]?.title ?? '';
+    const title = written.title ?? (this.pictures[picture]?.title || `Picture ${picture + 1}`);
     return {
       kind: 'spread',
       at,
@@ -189,7 +189,7 @@ export class ArrangementReader {
     return this.reader.length(
       written,
       at,
-      { name: 'Gap', least: 0, above: true },
+      { name: 'Gap', least: 0, above: true, words: `"${GAP_WITH_BORDERS}" or "${GAP_BETWEEN}"` },
       defaultLength('gap', this.reader.units),
     );
   }

@@ -1,10 +1,20 @@
 /** Reads the borders: the rule that shares what is left over, and the lengths it is given. */
 import { DEFAULT_TOP_SHARE, defaultLength } from './defaults';
-import type { Borders } from './job';
+import type { BorderRule, Borders } from './job';
 import type { Reader } from './reader';
 import type { WrittenBorders } from './written';
 
 const LENGTHS = ['all', 'sides', 'left', 'right', 'top', 'bottom'] as const;
+
+/** The rules that ask for a setting, in a frame of given size and in one made to fit. */
+const ASKED_BY: Readonly<
+  Record<'amount' | 'ratio' | 'share' | 'step', Readonly<Record<'given' | 'fitted', readonly BorderRule[]>>>
+> = {
+  amount: { given: ['bottom-amount'], fitted: ['bottom-amount'] },
+  ratio: { given: ['bottom-ratio'], fitted: ['bottom-ratio', 'equal-ratios'] },
+  share: { given: ['height-share'], fitted: ['height-share'] },
+  step: { given: [], fitted: ['equal-steps'] },
+};
 
 export function readBorders(written: WrittenBorders, hasBlank: boolean, reader: Reader): Borders {
   const given = LENGTHS.flatMap((key) => {
@@ -14,8 +24,10 @@ export function readBorders(written: WrittenBorders, hasBlank: boolean, reader: 
   });
   const ratio =
     written.ratio === undefined ? {} : { ratio: reader.number(written.ratio, 'borders.ratio', 'Ratio', 0.1, 10, NaN) };
+  const rule = written.rule ?? (hasBlank ? 'centred' : 'equal');
+  tellUnasked(written, rule, hasBlank, reader);
   return {
-    rule: written.rule ?? (hasBlank ? 'centred' : 'equal'),
+    rule,
     measured: written.measured ?? 'as cut',
     ...Object.fromEntries(given),
     ...ratio,
@@ -33,6 +45,22 @@ export function readBorders(written: WrittenBorders, hasBlank: boolean, reader: 
       defaultLength('borderStep', reader.units),
     ),
   };
+}
+
+/** Settings of other rules: kept, since the user may come back to them, but without effect. */
+function tellUnasked(written: WrittenBorders, rule: BorderRule, hasBlank: boolean, reader: Reader): void {
+  for (const key of ['amount', 'ratio', 'share', 'step'] as const) {
+    const rules = ASKED_BY[key][hasBlank ? 'given' : 'fitted'];
+    if (written[key] === undefined || rules.includes(rule)) continue;
+    const frame = hasBlank ? ' in a frame of given size' : ' in a frame made to fit';
+    reader.say({
+      code: 'border-setting-not-used',
+      severity: 'note',
+      at: `borders.${key}`,
+      message: `The rule "${rule}" does not ask for "${key}"${rules.length === 0 ? frame : ''}, so it changes nothing${rules.length === 0 ? '' : `; ${rules.map((one) => `"${one}"`).join(' and ')} would`}.`,
+      fix: { label: 'Take it away', edits: [{ at: `borders.${key}`, value: undefined }] },
+    });
+  }
 }
 
 /** `45:55`, `45/55` or `2 : 3`: top to bottom. */

@@ -7,7 +7,9 @@ import type { Reader } from './reader';
 import type { WrittenFrame } from './written';
 
 export function readFrame(written: WrittenFrame, reader: Reader): Frame {
-  const blank = readBlank(written, reader);
+  const said = readBlank(written, reader);
+  const { hung } = written;
+  const blank = said && hung ? hang(said, hung) : said;
   const part = (key: 'allowance' | 'lip' | 'mouldingWidth', name: string, fallback: DefaultLength, most: number) =>
     reader.length(written[key], `frame.${key}`, { name, least: 0, most }, defaultLength(fallback, reader.units));
   const lip = part('lip', 'Rabbet lip', 'lip', 200);
@@ -31,6 +33,7 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
   return {
     ...(blank ? { blank } : {}),
     ...(written.readyMade === undefined ? {} : { readyMade: written.readyMade }),
+    ...(hung && blank !== said ? { turned: hung } : {}),
     allowance: part('allowance', 'Allowance', 'allowance', 100),
     lip,
     mouldingWidth,
@@ -48,11 +51,9 @@ function readBlank(written: WrittenFrame, reader: Reader): Size | undefined {
       fix: { label: 'Keep the size', edits: [{ at: 'frame.readyMade', value: undefined }] },
     });
   }
-  const size =
-    written.size === undefined
-      ? readReadyMade(written.readyMade, reader)
-      : reader.size(written.size, 'frame.size', 'the frame');
-  return size && written.hung ? hang(size, written.hung) : size;
+  return written.size === undefined
+    ? readReadyMade(written.readyMade, reader)
+    : reader.size(written.size, 'frame.size', 'the frame');
 }
 
 function readReadyMade(name: string | undefined, reader: Reader): Size | undefined {
@@ -62,18 +63,23 @@ function readReadyMade(name: string | undefined, reader: Reader): Size | undefin
     const { width, height } = found.size;
     return found.turned ? { width: height, height: width } : { width, height };
   }
-  const names = READY_MADE_SIZES.map((size) => size.name).join(', ');
+  const metric = reader.units !== 'in';
+  const names = READY_MADE_SIZES.filter(({ name }) => name.endsWith(' in') !== metric)
+    .map((size) => size.name)
+    .join(', ');
   reader.say({
     code: 'ready-made-unknown',
     at: 'frame.readyMade',
-    message: `"${name.slice(0, 40)}" is not in the list of ready-made sizes (${names}); give its size instead.`,
+    message: `"${name.slice(0, 40)}" is no ready-made size; write it as "size" instead, or take one of ${names}.`,
     value: name.slice(0, 60),
-    remedy: 'a name of the list, or a size',
+    remedy: 'a name of the list, or "size" in its place',
   });
   return { width: NaN, height: NaN };
 }
 
 function hang(size: Size, way: 'portrait' | 'landscape'): Size {
   const lying = size.width > size.height;
+  // A square hangs either way, and a size that could not be read has its problem already.
+  if (!(size.width !== size.height)) return size;
   return lying === (way === 'landscape') ? size : { width: size.height, height: size.width };
 }

@@ -52,7 +52,12 @@ function readPicture(written: WrittenPicture, at: string, index: number, reader:
 
 /** `covers 1/8 in` and `1/8 in` are positive, `shows 1/4 in` and `-1/4 in` negative. */
 function readOverlap(written: WrittenLength, at: string, what: string, reader: Reader): number {
-  const limits = { name: `Overlap of ${what}`, least: -1000, most: 1000 };
+  const limits = {
+    name: `Overlap of ${what}`,
+    least: -1000,
+    most: 1000,
+    words: '"covers" or "shows" with a length, such as shows 1/4 in',
+  };
   const worded = typeof written === 'string' ? /^\s*(covers|shows)\s+(.*)$/i.exec(written) : null;
   if (!worded) return reader.length(written, at, limits, NaN);
   const amount = reader.length(worded[2], at, { ...limits, least: 0 }, NaN);

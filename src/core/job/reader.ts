@@ -2,11 +2,21 @@
 import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
 import { isoSize } from '../frame/iso-216';
 import type { Problem } from '../problem';
-import { lengthText, readLength, showingOf, sizeText, unitWord, type Showing, type Unit } from '../units';
+import {
+  lengthText,
+  MM_PER_INCH,
+  readLength,
+  showingOf,
+  showSetting,
+  sizeText,
+  unitWord,
+  type Showing,
+  type Unit,
+} from '../units';
 import type { WrittenLength, WrittenPerSide, WrittenSize } from './written';
 
-/** Nothing at a framer's bench is larger, mm. */
-export const LARGEST = 10_000;
+/** Nothing at a framer's bench is larger, mm: 400 in. */
+export const LARGEST = 400 * MM_PER_INCH;
 
 const LAST_BITS = 1e-9;
 
@@ -17,6 +27,8 @@ export interface Limits {
   /** True when the least value itself is not allowed. */
   readonly above?: boolean;
   readonly most?: number;
+  /** What else may be written in place of a length, or before one. */
+  readonly words?: string;
 }
 
 export class Reader {
@@ -43,12 +55,13 @@ export class Reader {
     if (written === undefined) return undefined;
     const reading = readLength(written, this.units);
     if (!reading.ok) {
+      const remedy = limits.words === undefined ? reading.remedy : `${reading.remedy}, or ${limits.words}`;
       this.say({
         code: 'length-unreadable',
         at,
-        message: `${limits.name}: ${reading.message}; ${reading.remedy}.`,
+        message: `${limits.name}: ${reading.message}; ${remedy}.`,
         value: String(written).slice(0, 60),
-        remedy: reading.remedy,
+        remedy,
       });
       return NaN;
     }
@@ -136,7 +149,7 @@ export class Reader {
     // A limit may be a sum or a difference of other lengths; its last bits are nobody's fault.
     if ((above ? mm > least : mm >= least - LAST_BITS) && mm <= most + LAST_BITS) return mm;
     const low = mm <= least;
-    const limit = this.show(low ? least : most);
+    const limit = showSetting(low ? least : most, this.showing).withUnit;
     const words = low ? (above ? `more than ${limit}` : `${limit} or more`) : `${limit} or less`;
     this.say({
       code: 'length-out-of-range',

@@ -1,6 +1,7 @@
 /** Turns what the schema found wrong with a job file into problems in plain words. */
 import type * as z from 'zod';
 import type { Problem } from '../problem';
+import { knownKeys, nearestKey } from './known-keys';
 
 type Issue = z.core.$ZodIssue;
 
@@ -9,7 +10,9 @@ export function schemaProblems(issues: readonly Issue[], value: unknown, most = 
   return issues
     .flatMap((issue) => flatten(issue, []))
     .slice(0, most)
-    .map(({ issue, path }) => toProblem(issue, path, value));
+    .flatMap(({ issue, path }) =>
+      issue.code === 'unrecognized_keys' ? unknownKeys(issue.keys, path, value) : [toProblem(issue, path, value)],
+    );
 }
 
 /** `['pictures', 0, 'size']` as `pictures[0].size`. */
@@ -41,12 +44,6 @@ function toProblem(issue: Issue, path: readonly PropertyKey[], root: unknown): P
   const found = describe(valueAtPath(root, path));
   const where = at === '' ? 'The file' : at;
   switch (issue.code) {
-    case 'unrecognized_keys':
-      return problem(
-        'key-unknown',
-        at,
-        `${where} has ${issue.keys.map((key) => `"${key}"`).join(', ')}, which means nothing here; check the spelling.`,
-      );
     case 'invalid_type':
       return found === 'nothing'
         ? problem('value-missing', at, `${where} is missing; ${expected(issue.expected)} is wanted.`)
@@ -54,7 +51,7 @@ function toProblem(issue: Issue, path: readonly PropertyKey[], root: unknown): P
     case 'invalid_value':
       return problem('value-unknown', at, `${where} is ${found}; it must be ${list(issue.values)}.`);
     case 'too_small':
-      return problem('value-too-small', at, `${where} is ${found}; the least is ${issue.minimum}.`);
+      return problem('value-too-small', at, `${where} is ${found}; ${least(issue)}.`);
     case 'too_big':
       return problem(
         'value-too-large',
@@ -70,6 +67,40 @@ function toProblem(issue: Issue, path: readonly PropertyKey[], root: unknown): P
     default:
       return problem('value-unreadable', at, `${where} is ${found}: ${issue.message}.`);
   }
+}
+
+function least({ minimum, inclusive, origin }: Extract<Issue, { code: 'too_small' }>): string {
+  if (inclusive === false) return `it must be more than ${minimum}`;
+  return `the least is ${minimum}${origin === 'string' ? ' characters' : ''}`;
+}
+
+/** One problem for each key that means nothing, with the key that was most likely meant. */
+function unknownKeys(keys: readonly string[], path: readonly PropertyKey[], root: unknown): Problem[] {
+  const known = knownKeys(path, root);
+  const inside = valueAtPath(root, path);
+  return keys.map((key) => {
+    const at = pathText([...path, key.slice(0, 60)]);
+    const meant = nearestKey(
+      key,
+      known.filter((one) => !Object.hasOwn(Object(inside) as object, one)),
+    );
+    const remedy =
+      meant === undefined ? `${known.length > 0 ? `one of ${known.join(', ')}` : 'take it away'}` : `"${meant}"`;
+    const ask =
+      meant === undefined
+        ? known.length > 0
+          ? `these do: ${known.join(', ')}`
+          : 'take it away'
+        : `did you mean "${meant}"?`;
+    return {
+      ...problem(
+        'key-unknown',
+        at,
+        `"${key.slice(0, 60)}" means nothing ${path.length === 0 ? 'in a job' : `in ${pathText(path)}`}; ${ask}${meant === undefined ? '.' : ''}`,
+      ),
+      remedy,
+    };
+  });
 }
 
 function problem(code: string, at: string, message: string): Problem {

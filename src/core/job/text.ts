@@ -1,6 +1,7 @@
 /** Job files as text: JSON in, readable JSON out. */
-import { bad, type Result } from '../problem';
+import { bad, type Problem, type Result } from '../problem';
 import { jsonFault } from './json-fault';
+import { repeatedKeys } from './json-repeats';
 import { readJob, type OpenedJob } from './read';
 import type { WrittenJob } from './written';
 
@@ -22,7 +23,19 @@ export function parseJobText(text: string): Result<OpenedJob> {
   } catch {
     return failed('not-json', notJson(json));
   }
-  return readJob(value);
+  const read = readJob(value);
+  const twice = repeatedKeys(json).map(saidTwice);
+  return { ...read, problems: [...read.problems, ...twice] };
+}
+
+function saidTwice(at: string): Problem {
+  return {
+    code: 'key-twice',
+    severity: 'warning',
+    at,
+    message: `${at} stands twice in the file; only the last one counts, and saving drops the others.`,
+    remedy: 'keep one of them',
+  };
 }
 
 /** Readable JSON: two spaces, short groups on one line, every value as the user wrote it, a newline at the end. */

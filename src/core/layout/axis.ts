@@ -14,6 +14,8 @@ export interface AxisAsk {
   /** True when a gap shares what is left between the borders. */
   readonly stretchable: boolean;
   readonly borders: Borders;
+  /** Path of what says how large the frame is. */
+  readonly frameAt: string;
   readonly units: Unit;
   readonly show: Show;
 }

@@ -96,11 +96,16 @@ function borderEdits({ rule }: Borders, words: AxisWords, value: string): Edit[]
   return keys.map((key) => ({ at: `borders.${key}`, value }));
 }
 
-export function windowsDoNotFit({ show, hidden }: AxisAsk, blank: number, words: AxisWords, natural: number): Problem {
+export function windowsDoNotFit(
+  { show, hidden, frameAt }: AxisAsk,
+  blank: number,
+  words: AxisWords,
+  natural: number,
+): Problem {
   const least = show.length(natural + 2 * hidden);
   return error({
     code: 'windows-do-not-fit',
-    at: 'frame.size',
+    at: frameAt,
     message: `Windows and gaps need more than ${least} of ${words.name}, but the frame has ${show.length(blank)}; take a larger frame or smaller windows.`,
     value: show.length(blank),
     limit: least,

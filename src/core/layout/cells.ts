@@ -178,7 +178,7 @@ function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): Line {
       kind: 'leaf',
       at: item.at,
       use: 'picture',
-      title: `${item.title} ${index + 1}/${item.shares.length}`.trim(),
+      title: `${item.title} (${index + 1} of ${item.shares.length})`,
       size: sizeOf(part),
       picture: {
         index: item.picture,

@@ -3,7 +3,8 @@ import { heightOf, SIDES, widthOf, type PerSide } from '../geometry/box';
 import type { Job } from '../job/job';
 import { lengthText, showingOf } from '../units';
 import type { Leaf } from './cells';
-import type { Derivation, PlacedLayout } from './layout';
+import { gapRule } from './gaps';
+import type { Derivation, Gap, PlacedLayout } from './layout';
 
 type Show = (mm: number) => string;
 
@@ -19,9 +20,20 @@ export function derivationsOf(job: Job, layout: PlacedLayout, leaves: readonly L
       name: `gaps[${index}]`,
       label: `Gap between ${gap.between.map((window) => layout.windows[window]?.name).join(' and ')}`,
       value: gap.gap,
-      how: `bridge in the top layer ${show(gap.bridge)}, on its face ${show(gap.faceBridge)}`,
+      how: `${gapSum(gap, layout, leaves)}; bridge in the top layer ${show(gap.bridge)}, on its face ${show(gap.faceBridge)}`,
     })),
   ];
+}
+
+/** Where a gap comes from: a length, or a share of what is left. */
+function gapSum(gap: Gap, { windows }: PlacedLayout, leaves: readonly Leaf[]): string {
+  const [one, other] = gap.between;
+  const rule = gapRule(gap.axis, leaves[one], leaves[other]);
+  const [start, end] = gap.axis === 'across' ? ['left', 'right'] : ['top', 'bottom'];
+  if (rule === 'with-borders') return `as wide as the border at the ${start}`;
+  if (rule === 'between') return `what is left between ${start} and ${end}, in equal parts`;
+  if (rule === undefined) return 'from where the windows stand';
+  return windows[one]?.picture?.part && windows[one].at === windows[other]?.at ? 'bar, as given' : 'as given';
 }
 
 function pair(
@@ -45,10 +57,10 @@ function frameSums(job: Job, { frame, content, borders }: PlacedLayout, show: Sh
     const inner = side === 'width' ? widthOf(content) : heightOf(content);
     return `made to fit: ${show(borders.cut[from])} + ${show(inner)} + ${show(borders.cut[to])}`;
   };
+  const { readyMade, turned } = job.frame;
+  const given = (readyMade ? `ready-made ${readyMade}` : 'as given') + (turned ? `, turned to hang ${turned}` : '');
   return [
-    ...pair('frame.blank', 'Frame size (blank)', frame.blank, (side) =>
-      job.frame.blank ? (job.frame.readyMade ? `ready-made ${job.frame.readyMade}` : 'as given') : fitted(side),
-    ),
+    ...pair('frame.blank', 'Frame size (blank)', frame.blank, (side) => (job.frame.blank ? given : fitted(side))),
     ...pair(
       'frame.rabbet',
       'Rabbet',
@@ -119,7 +131,10 @@ function layerSums(layout: PlacedLayout, show: Show): Derivation[] {
       name: `${name}.bevel.run`,
       label: `Bevel run of layer ${layer.number}`,
       value: run,
-      how: `${show(layer.thickness)} × tan ${angleDegrees}°, ${direction} bevel`,
+      how:
+        angleDegrees === 0
+          ? 'a straight cut has no bevel'
+          : `${show(layer.thickness)} × tan ${angleDegrees}°, ${direction} bevel`,
     };
     if (index === 0) return [bevel];
     const strips = SIDES.map((side) => ({

@@ -63,12 +63,29 @@ export function alignOffset(align: 'start' | 'centre' | 'end', spare: number): n
   return align === 'end' ? spare : spare / 2;
 }
 
-/** True of a cell with a gap along the axis that takes what is left. */
-export function isStretchable(cell: Cell, axis: Axis): boolean {
-  if (cell.kind === 'leaf') return false;
-  if (cell.kind === 'grid') return cell.gap[axis] === 'between' && tracks(cell, axis).length > 1;
-  if (cell.axis === axis) return cell.gap === 'between' && cell.cells.length > 1;
-  return cell.cells.some((inner) => isStretchable(inner, axis));
+/**
+ * How many gaps along the axis take what is left, one after the other: all of them get the same part.
+ * Windows that stand on a baseline keep their natural length, so below them nothing stretches.
+ */
+export function stretchOf(cell: Cell, axis: Axis): number {
+  if (cell.kind === 'leaf') return 0;
+  if (cell.kind === 'grid') {
+    const inTracks = trackStretches(cell, axis);
+    return sumOf(inTracks) + (cell.gap[axis] === 'between' ? inTracks.length - 1 : 0);
+  }
+  const inCells = cell.cells.map((inner) => stretchOf(inner, axis));
+  if (cell.axis === axis) return sumOf(inCells) + (cell.gap === 'between' ? inCells.length - 1 : 0);
+  return cell.align === 'baseline' ? 0 : Math.max(0, ...inCells);
+}
+
+/** The same for each column or row of a grid. */
+export function trackStretches(grid: Grid, axis: Axis): number[] {
+  const still = axis === 'up' && grid.align.up === 'baseline';
+  return tracks(grid, axis).map((cells) => (still ? 0 : Math.max(0, ...cells.map((inner) => stretchOf(inner, axis)))));
+}
+
+function sumOf(numbers: readonly number[]): number {
+  return numbers.reduce((a, b) => a + b, 0);
 }
 
 function acrossLine(line: Line, axis: Axis, border: number): Extent {

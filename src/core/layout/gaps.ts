@@ -1,6 +1,7 @@
 /** The gaps between neighbouring windows, with the bridges of board they leave. */
 import type { Box } from '../geometry/box';
-import type { Axis, Leaf } from './cells';
+import type { GapRule } from '../job/job';
+import type { Axis, Group, Leaf } from './cells';
 import type { Gap, PlacedWindow } from './layout';
 import { facingAcross, turned } from './neighbours';
 
@@ -42,8 +43,17 @@ function gapsAlong(
 
 /** Path of the gap of the innermost group that holds both windows, if it strings them along this axis. */
 export function gapPath(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): string | undefined {
+  const group = stringing(axis, one, other);
+  return group?.kind === 'grid' ? group.gapAt[axis] : group?.gapAt;
+}
+
+/** The rule of that gap. */
+export function gapRule(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): GapRule | undefined {
+  const group = stringing(axis, one, other);
+  return group?.kind === 'grid' ? group.gap[axis] : group?.gap;
+}
+
+function stringing(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): Group | undefined {
   const common = one?.groups.findLast((group) => other?.groups.includes(group));
-  if (!common) return undefined;
-  if (common.kind === 'grid') return common.gapAt[axis];
-  return common.axis === axis ? common.gapAt : undefined;
+  return common?.kind === 'grid' || common?.axis === axis ? common : undefined;
 }

@@ -6,7 +6,8 @@ import { assert, bad, good, isError, type Problem, type Result } from '../proble
 import type { AxisAsk, AxisBorders } from './axis';
 import { cellOf, type Cell, type Leaf } from './cells';
 import { derivationsOf } from './derive';
-import { extentOf, isStretchable } from './extent';
+import { extentOf, stretchOf } from './extent';
+import { framePath } from './frame-path';
 import { gapsOf } from './gaps';
 import type {
   FrameSizes,
@@ -98,8 +99,9 @@ function ask(job: Job, root: Cell, axis: 'across' | 'up'): AxisAsk {
     ...(blank ? { blank: axis === 'across' ? blank.width : blank.height } : {}),
     hidden: job.borders.measured === 'as seen' ? hiddenBorder(job) : 0,
     extent: (border) => extentOf(root, axis, border),
-    stretchable: isStretchable(root, axis),
+    stretchable: stretchOf(root, axis) > 0,
     borders: job.borders,
+    frameAt: framePath(job),
     units: job.units,
     show: showFor(job),
   };

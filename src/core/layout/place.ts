@@ -1,6 +1,6 @@
 /** Gives every window of a tree of cells its place along an axis. */
 import type { Axis, Cell, Grid, Leaf, Line } from './cells';
-import { alignOffset, ascentOf, extentOf, isStretchable, trackIndex, tracksOf } from './extent';
+import { alignOffset, ascentOf, extentOf, stretchOf, trackIndex, tracksOf, trackStretches } from './extent';
 
 /** Distance of each window from the start of the axis (left, or top), mm. */
 export type Starts = Map<Leaf, number>;
@@ -17,11 +17,13 @@ export function place(cell: Cell, axis: Axis, start: number, room: number, borde
 }
 
 function placeAlong(line: Line, axis: Axis, start: number, room: number, border: number, starts: Starts): void {
-  const lengths = line.cells.map((cell) => extentOf(cell, axis, border).length);
-  const positions = stringOut(lengths, line.gap, start, room, border);
-  line.cells.forEach((cell, index) =>
-    place(cell, axis, positions[index] ?? start, lengths[index] ?? 0, border, starts),
-  );
+  const natural = line.cells.map((cell) => extentOf(cell, axis, border).length);
+  const stretches = line.cells.map((cell) => stretchOf(cell, axis));
+  const places = stringOut(natural, stretches, line.gap, start, room, border);
+  line.cells.forEach((cell, index) => {
+    const { from, length } = places[index] ?? { from: start, length: 0 };
+    place(cell, axis, from, length, border, starts);
+  });
 }
 
 function placeBeside(line: Line, axis: Axis, start: number, room: number, border: number, starts: Starts): void {
@@ -34,13 +36,13 @@ function placeBeside(line: Line, axis: Axis, start: number, room: number, border
 }
 
 function placeGrid(grid: Grid, axis: Axis, start: number, room: number, border: number, starts: Starts): void {
-  const lengths = tracksOf(grid, axis, border).map((extent) => extent.length);
-  const positions = stringOut(lengths, grid.gap[axis], start, room, border);
+  const natural = tracksOf(grid, axis, border).map((extent) => extent.length);
+  const places = stringOut(natural, trackStretches(grid, axis), grid.gap[axis], start, room, border);
   const align = grid.align[axis];
-  const ascents = align === 'baseline' ? trackAscents(grid, border, lengths.length) : [];
+  const ascents = align === 'baseline' ? trackAscents(grid, border, places.length) : [];
   grid.cells.forEach((cell, index) => {
     const track = trackIndex(grid, axis, index);
-    const from = positions[track] ?? start;
+    const { from, length } = places[track] ?? { from: start, length: 0 };
     if (align === 'baseline') {
       place(
         cell,
@@ -50,7 +52,7 @@ function placeGrid(grid: Grid, axis: Axis, start: number, room: number, border: 
         border,
         starts,
       );
-    } else placeIn(cell, axis, align, from, lengths[track] ?? 0, border, starts);
+    } else placeIn(cell, axis, align, from, length, border, starts);
   });
 }
 
@@ -73,25 +75,30 @@ function placeIn(
   border: number,
   starts: Starts,
 ): void {
-  if (isStretchable(cell, axis)) return place(cell, axis, start, room, border, starts);
+  if (stretchOf(cell, axis) > 0) return place(cell, axis, start, room, border, starts);
   const length = extentOf(cell, axis, border).length;
   place(cell, axis, start + alignOffset(align, room - length), length, border, starts);
 }
 
-/** Where each of several lengths starts when they stand one after the other with a gap. */
+/** Where each of several lengths lies when they stand one after the other; what is left over goes to what stretches. */
 function stringOut(
   lengths: readonly number[],
+  stretches: readonly number[],
   gap: Line['gap'],
   start: number,
   room: number,
   border: number,
-): number[] {
-  const between = lengths.length < 2 ? 0 : (room - lengths.reduce((a, b) => a + b, 0)) / (lengths.length - 1);
-  const step = gap === 'between' ? between : gap === 'with-borders' ? border : gap;
-  let next = start;
-  return lengths.map((length) => {
-    const at = next;
-    next += length + step;
+): { from: number; length: number }[] {
+  const gaps = lengths.length - 1;
+  const fixed = gap === 'between' ? 0 : gap === 'with-borders' ? border : gap;
+  const count = stretches.reduce((a, b) => a + b, gap === 'between' ? gaps : 0);
+  const spare = room - lengths.reduce((a, b) => a + b, 0) - gaps * fixed;
+  const part = count === 0 ? 0 : spare / count;
+  const step = gap === 'between' ? part : fixed;
+  let from = start;
+  return lengths.map((natural, index) => {
+    const at = { from, length: natural + part * (stretches[index] ?? 0) };
+    from += at.length + step;
     return at;
   });
 }

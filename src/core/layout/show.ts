@@ -1,13 +1,15 @@
 /** Lengths and sizes of a job in words: for messages, and for edits that mend. */
 import type { Size } from '../geometry/box';
 import type { Job } from '../job/job';
-import { decimalText, lengthText, showingOf, showLength, sizeText } from '../units';
+import { decimalText, lengthText, showingOf, showLength, showSetting, sizeText } from '../units';
 
 export interface Show {
   /** To the job's step, `≈` before it when rounded. */
   readonly length: (mm: number) => string;
   /** The same of a length that missed a limit: in decimals where the step would show it as the limit itself. */
   readonly missing: (mm: number, limit: number) => string;
+  /** A limit, which is nobody's measure: never `≈`, in decimals where the step would round it. */
+  readonly limit: (mm: number) => string;
   /** `10 x 8 in`. */
   readonly size: (size: Size) => string;
   /** To be typed as it is told: with what is exact in brackets where the step rounds. */
@@ -31,6 +33,7 @@ export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
       const same = Math.abs(mm - limit) > 1e-6 && showLength(mm, showing).text === showLength(limit, showing).text;
       return same ? `${decimalText(mm, unit, unit === 'mm' ? 2 : 3)} ${unit}` : shown;
     },
+    limit: (mm) => showSetting(mm, showing).withUnit,
     size: (size) => sizeText(size, showing),
     typed: (mm) => {
       const shown = lengthText(mm, showing);

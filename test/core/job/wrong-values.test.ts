@@ -101,18 +101,20 @@ describe.each(WRONG.map((row) => ({ row, name: `${row[0]}: ${JSON.stringify(row[
 
 describe('keys and headings', () => {
   it.each([
-    ['', { colour: 'red' }, /The file has "colour"/],
-    ['pictures[0]', { size: '8x10', heigth: 3 }, /pictures\[0\] has "heigth"/],
-    ['windows', { kind: 'row', items: ['fern'], gpa: 3 }, /windows has "gpa"/],
-    ['windows.items[1]', { kind: 'window', picture: 'chart', widht: 3 }, /windows\.items\[1\] has "widht"/],
-    ['frame', { sise: '8x10' }, /frame has "sise"/],
-  ] as const)('a misspelt key in %s', (path, value, words) => {
+    ['', { pictrues: [] }, /"pictrues" means nothing in a job/, 'one of $schema, format'],
+    ['pictures[0]', { size: '8x10', titel: 'A' }, /"titel" means nothing in pictures\[0\]/, '"title"'],
+    ['windows', { kind: 'row', items: ['fern'], gpa: 3 }, /"gpa" means nothing in windows/, '"gap"'],
+    ['windows.items[1]', { kind: 'window', picture: 'chart', szie: 3 }, /"szie" .* in windows\.items\[1\]/, '"size"'],
+    ['windows.items[1]', { kind: 'window', picture: 'chart', gap: 3 }, /these do: kind, picture/, 'one of'],
+    ['frame', { readymade: '8x10' }, /"readymade" means nothing in frame/, '"readyMade"'],
+  ] as const)('a misspelt key in %s', (path, value, words, remedy) => {
     const job = path === '' ? { ...written(good as Contents), ...value } : wrong(path, value);
     const result = readJob(job);
     const found = result.problems.find(({ code }) => code === 'key-unknown');
     expect(result.ok).toBe(false);
-    expect(found?.at).toBe(path);
+    expect(found?.at).toBe([path, Object.keys(value).at(-1)].filter((part) => part !== '').join('.'));
     expect(found?.message).toMatch(words);
+    expect(found?.remedy).toContain(remedy);
   });
 
   it.each([

@@ -4,7 +4,7 @@ import { around, type Box } from '../../../src/core/geometry/box';
 import type { Arrangement, GapRule } from '../../../src/core/job/job';
 import type { Layout, PlacedWindow } from '../../../src/core/layout/layout';
 import type { WrittenNode } from '../../../src/core/job/written';
-import { planned, type Planned } from '../open';
+import { planned, type Contents, type Planned } from '../open';
 import { CLOSE, forAllJobs, KINDS } from './for-all-jobs';
 
 interface Strung {
@@ -162,5 +162,60 @@ describe('windows of unequal size line up', () => {
     const [one, two, below] = second({ kind: 'row', gap: 50, align: 'baseline', items: [items[0], titled] });
     expect(two?.bottom).toBeCloseTo(one?.bottom ?? NaN, 9);
     expect(below?.top).toBeCloseTo((two?.bottom ?? NaN) - 30, 9);
+  });
+});
+
+describe('gaps that share what is left, group within group', () => {
+  const small = { kind: 'window', size: '3 x 4 in' } as const;
+  const of = (windows: Contents['windows'], axis: 'across' | 'up' = 'across'): Contents => ({
+    windows: windows as NonNullable<Contents['windows']>,
+    frame: { size: '30 x 20 in' },
+    borders: { rule: 'by-hand', sides: '2 in', ...(axis === 'up' ? { top: '2 in', bottom: '2 in' } : {}) },
+  });
+  const gaps = (windows: Contents['windows'], axis: 'across' | 'up') =>
+    planned(of(windows, axis))
+      .layout.gaps.filter((gap) => gap.axis === axis)
+      .map(({ gap }) => gap / 25.4);
+
+  it('share it in equal parts, whichever group they are written in', () => {
+    const inner = { kind: 'row', gap: 'share between', items: [small, small, small] } as const;
+    // 30 - 2 x 2 leaves 26; four windows take 12, the written gap 2: 12 are left for two gaps.
+    const row = { kind: 'row', gap: '2 in', items: [small, inner] } as never;
+    expect(gaps(row, 'across')).toEqual([expect.closeTo(2, 9), expect.closeTo(6, 9), expect.closeTo(6, 9)]);
+    // Both groups share: 26 - 12 leaves 14 for three gaps.
+    const both = { kind: 'row', gap: 'share between', items: [small, inner] } as never;
+    for (const gap of gaps(both, 'across')) expect(gap).toBeCloseTo(14 / 3, 9);
+  });
+
+  it('share it within the columns and rows of a grid', () => {
+    const column = { kind: 'column', gap: 'share between', items: [small, small] } as const;
+    const grid = {
+      kind: 'grid',
+      columns: 2,
+      columnGap: 'share between',
+      rowGap: '1 in',
+      items: [column, column, column, column],
+    } as never;
+    // Windows 2 in high, so that four of them leave something in 20 in.
+    const low = JSON.parse(JSON.stringify(grid).replaceAll('3 x 4 in', '3 x 2 in')) as never;
+    // 16 - 4 x 2 - 1 leaves 7 for two gaps.
+    expect(
+      gaps(low, 'up')
+        .map((gap) => Number(gap.toFixed(9)))
+        .toSorted((a, b) => a - b),
+    ).toEqual([1, 1, 3.5, 3.5, 3.5, 3.5]);
+  });
+
+  it('are told as sums', () => {
+    const how = (windows: Contents['windows']) =>
+      planned(of(windows)).layout.derivations.find(({ name }) => name === 'gaps[0]')?.how;
+    const row = (gap: string) => ({ kind: 'row', gap, items: [small, small] }) as const;
+    expect(how(row('share between'))).toMatch(/^what is left between left and right, in equal parts; bridge/);
+    expect(how(row('20 in'))).toMatch(/^as given; bridge/); // 2 + 3 + 20 + 3 + 2 is 30.
+    expect(
+      planned({ windows: row('share with borders'), frame: { size: '30 x 20 in' } }).layout.derivations.find(
+        ({ name }) => name === 'gaps[0]',
+      )?.how,
+    ).toMatch(/^as wide as the border at the left; bridge/);
   });
 });

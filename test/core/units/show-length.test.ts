@@ -190,6 +190,9 @@ describe('shown together', () => {
 describe('decimals for machines', () => {
   it('have a point, so many digits, and never a minus before nothing', () => {
     expect(decimalText(165.1, 'in', 4)).toBe('6.5000');
+    // Half way up, though 50.00625 / 25.4 falls short of it by the last bit of a double.
+    expect(decimalText(1.96875 * 25.4, 'in', 4)).toBe('1.9688');
+    expect(decimalText(-1.96875 * 25.4, 'in', 4)).toBe('-1.9688');
     expect(decimalText(165.1, 'cm', 3)).toBe('16.510');
     expect(decimalText(-0.00001, 'mm', 3)).toBe('0.000');
     expect(decimalText(-0, 'mm', 0)).toBe('0');

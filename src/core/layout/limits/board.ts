@@ -1,6 +1,7 @@
 /** Windows that leave nothing to look through, and windows that reach past the edge of the board. */
-import { boxAt, grow, insets } from '../../geometry/box';
+import { boxAt, grow, insets, sizeOf } from '../../geometry/box';
 import type { Problem } from '../../problem';
+import { MM_PER_INCH } from '../../units';
 import type { Cell, Leaf } from '../cells';
 import type { PlacedLayout } from '../layout';
 import type { Show } from '../show';
@@ -17,18 +18,53 @@ const VANISHES: Record<Leaf['from'], string> = {
 export function emptyWindows(root: Cell | undefined, free: readonly Leaf[], show: Show): Problem[] {
   return [...(root ? leavesOf(root) : []), ...free]
     .filter(({ size }) => !(size.width > 0 && size.height > 0))
-    .map((leaf) => ({
-      code: 'window-vanishes',
-      severity: 'error',
-      at: leaf.at,
-      message: `The window ${titled(leaf.title)}would be ${show.size(leaf.size)}: ${VANISHES[leaf.from]}. Cover less, or make it larger.`,
-      value: show.size(leaf.size),
-      remedy: 'cover less, or make it larger',
-    }));
+    .map((leaf) => {
+      const left = [
+        ...(leaf.size.width > 0 ? [] : [`its width comes to ${show.length(leaf.size.width)}`]),
+        ...(leaf.size.height > 0 ? [] : [`its height comes to ${show.length(leaf.size.height)}`]),
+      ].join(' and ');
+      return {
+        code: 'window-vanishes',
+        severity: 'error',
+        at: leaf.at,
+        message:
+          `Nothing is left of the window ${titled(leaf.title).trimEnd()}: ${left}, since ${VANISHES[leaf.from]}. Cover less, or make it larger.`.replace(
+            ' :',
+            ':',
+          ),
+        value: show.size(leaf.size),
+        remedy: 'cover less, or make it larger',
+      };
+    });
 }
 
 function leavesOf(cell: Cell): Leaf[] {
   return cell.kind === 'leaf' ? [cell] : cell.cells.flatMap(leavesOf);
+}
+
+/** A window narrower than this leaves no room to start and stop a blade, mm: 1/2 in. Common practice, no source. */
+const WINDOW_LEAST = MM_PER_INCH / 2;
+
+/** Windows that can hardly be cut by hand, each once. */
+export function tinyWindows(layout: PlacedLayout, show: Show): Problem[] {
+  const told = new Set<string>();
+  return layout.windows.flatMap((window): Problem[] => {
+    const size = sizeOf(window.window);
+    const side = size.width < size.height ? 'width' : 'height';
+    if (size[side] >= WINDOW_LEAST - SLACK || told.has(window.at)) return [];
+    told.add(window.at);
+    return [
+      {
+        code: 'window-tiny',
+        severity: 'warning',
+        at: window.at,
+        message: `Window ${window.name} ${titled(window.title)}is only ${show.missing(size[side], WINDOW_LEAST)} in ${side}: under ${show.limit(WINDOW_LEAST)} a mat cutter has hardly room to start and stop, and corners tear. Make it larger, or cut it by hand with great care.`,
+        value: show.missing(size[side], WINDOW_LEAST),
+        limit: show.limit(WINDOW_LEAST),
+        remedy: `a window of ${show.limit(WINDOW_LEAST)} or more`,
+      },
+    ];
+  });
 }
 
 /** Windows whose cut in the top layer, the widest, touches or passes an edge of the blank. */

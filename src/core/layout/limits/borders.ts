@@ -1,5 +1,6 @@
 /** Borders and strips of lower layers: wide enough to be seen. */
-import { boxAt, insets, SIDES, type Side } from '../../geometry/box';
+import { boxAt, heightOf, insets, SIDES, widthOf, type Side } from '../../geometry/box';
+import type { Job } from '../../job/job';
 import { assert, type Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
 import type { PlacedLayout, PlacedWindow } from '../layout';
@@ -9,41 +10,90 @@ import { SLACK, worstSide } from './slack';
 /** Border in sight, mm: warn under 1 in. Common practice, no source. */
 const SEEN_WARN = MM_PER_INCH;
 
-/** Borders of the outermost windows, freely placed ones included. */
-export function seenBorders(layout: PlacedLayout, show: Show): Problem[] {
+/** A border of an outermost window, mm. */
+interface Seen {
+  readonly side: Side;
+  readonly at: string;
+  /** Of the top layer, as cut. */
+  readonly top: number;
+  readonly seen: number;
+}
+
+/** Borders of the outermost windows, freely placed ones included; sides with the same to say are told together. */
+export function seenBorders(job: Job, layout: PlacedLayout, show: Show): Problem[] {
   const { lip, hidden } = layout.frame;
-  return SIDES.flatMap((side): Problem[] => {
+  const found = SIDES.map((side): Seen => {
     const { window, border, top } = outermost(layout, side);
-    const at = window.at.startsWith('free') ? window.at : 'borders';
-    const seen = border - hidden;
-    // Past the edge of the board there is no border to speak of.
-    if (top <= SLACK) return [];
-    if (top <= lip + SLACK) {
-      return [
-        {
-          code: 'border-behind-lip',
-          severity: 'error',
-          at,
-          message: `The ${side} border of the top layer is ${show.missing(top, lip)}, no wider than the frame's lip of ${show.length(lip)}: none of it would be sure to show there. Make it wider.`,
-          value: show.missing(top, lip),
-          limit: show.length(lip),
-          remedy: `a border of more than ${show.length(lip)}`,
-        },
-      ];
-    }
-    if (seen >= SEEN_WARN - SLACK) return [];
-    return [
-      {
-        code: 'border-narrow',
-        severity: 'warning',
-        at,
-        message: `Only ${show.missing(seen, SEEN_WARN)} of the ${side} border shows inside the frame; under ${show.length(SEEN_WARN)} a mat looks pinched and an uneven frame shows.`,
-        value: show.missing(seen, SEEN_WARN),
-        limit: show.length(SEEN_WARN),
-        remedy: `a border of ${show.length(SEEN_WARN + hidden)} or more, as cut`,
-      },
-    ];
+    return { side, at: window.at.startsWith('free') ? window.at : 'borders', top, seen: border - hidden };
+  }).filter(({ top }) => top > SLACK); // Past the edge of the board there is no border to speak of.
+  const behind = found.filter(({ top }) => top <= lip + SLACK);
+  const narrow = found.filter((one) => !behind.includes(one) && one.seen < SEEN_WARN - SLACK);
+  return [
+    ...alike(behind, ({ top }) => show.missing(top, lip)).map((group) => behindLip(group, lip, show)),
+    ...alike(narrow, ({ seen }) => show.missing(seen, SEEN_WARN)).map((group) => narrowOf(job, group, layout, show)),
+  ];
+}
+
+/** Groups of the same place and measure, in order. */
+function alike(found: readonly Seen[], measure: (one: Seen) => string): (readonly [Seen, ...Seen[]])[] {
+  const groups = new Map<string, [Seen, ...Seen[]]>();
+  for (const one of found) {
+    const key = `${one.at}|${measure(one)}`;
+    const group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  }
+  return [...groups.values()];
+}
+
+function behindLip(group: readonly [Seen, ...Seen[]], lip: number, show: Show): Problem {
+  const [{ at, top }] = group;
+  const found = show.missing(top, lip);
+  return {
+    code: 'border-behind-lip',
+    severity: 'error',
+    at,
+    message: `In the top layer ${bordersOf(group)} ${group.length > 1 ? 'are' : 'is'} ${found}, no wider than the frame's lip of ${show.limit(lip)}: none of it would be sure to show there. Make it wider.`,
+    value: found,
+    limit: show.limit(lip),
+    remedy: `a border of more than ${show.limit(lip)}`,
+  };
+}
+
+function narrowOf(job: Job, group: readonly [Seen, ...Seen[]], layout: PlacedLayout, show: Show): Problem {
+  const [{ at, seen }] = group;
+  const found = show.missing(seen, SEEN_WARN);
+  const wanted = SEEN_WARN + layout.frame.hidden;
+  const wider = `a border of ${show.limit(wanted)} or more, as cut`;
+  const remedy =
+    at === 'borders' && !hasRoom(job, group, layout, wanted) ? 'a larger frame or a smaller window' : wider;
+  return {
+    code: 'border-narrow',
+    severity: 'warning',
+    at,
+    message: `Inside the frame only ${found} shows of ${bordersOf(group)}; under ${show.limit(SEEN_WARN)} a mat looks pinched and an uneven frame shows.`,
+    value: found,
+    limit: show.limit(SEEN_WARN),
+    remedy,
+  };
+}
+
+/** True where the windows leave room in the frame for borders as wide as wanted on both sides. */
+function hasRoom(job: Job, group: readonly Seen[], { frame, content }: PlacedLayout, wanted: number): boolean {
+  if (!job.frame.blank) return true;
+  return group.every(({ side }) => {
+    const across = side === 'left' || side === 'right';
+    const room = across ? frame.blank.width - widthOf(content) : frame.blank.height - heightOf(content);
+    return room >= 2 * wanted - SLACK;
   });
+}
+
+/** `the left border`, `the left and right borders`, `all four borders`. */
+function bordersOf(group: readonly Seen[]): string {
+  const sides = group.map(({ side }) => side);
+  if (sides.length === SIDES.length) return 'all four borders';
+  const last = sides.pop();
+  return sides.length === 0 ? `the ${last} border` : `the ${sides.join(', ')} and ${last} borders`;
 }
 
 /** The window nearest to an edge of the blank, with its border and that of the top layer. */
@@ -72,8 +122,8 @@ export function seenStrips(layout: PlacedLayout, show: Show): Problem[] {
         at: `mat.layers[${layer.number - 1}].reveal`,
         message: `Layer ${layer.number} (${layer.board}) shows no colour at the ${side}: ${why}. Make the reveal wider.`,
         value: show.missing(layer.reveal[side], standard),
-        limit: show.length(standard),
-        remedy: `a reveal of more than ${show.length(standard)}`,
+        limit: show.limit(standard),
+        remedy: `a reveal of more than ${show.limit(standard)}`,
       },
     ];
   });

@@ -66,23 +66,23 @@ function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: num
       : `Only ${show.missing(width, limit)} of board is left between windows ${names}`;
   const others = more > 0 ? ` (and between ${more} more)` : '';
   const why = severe
-    ? `under ${show.length(limit)} it cannot be cut safely`
-    : `it bends and tears easily under ${show.length(limit)}`;
+    ? `under ${show.limit(limit)} it cannot be cut safely`
+    : `it bends and tears easily under ${show.limit(limit)}`;
   const wanted = gap && gap.gap - gap.bridge + BRIDGE_WARN;
   const remedy =
     wanted === undefined
-      ? `move them ${show.length(BRIDGE_WARN - width)} further apart`
-      : `a gap of ${show.length(wanted)} or more`;
+      ? `move them ${show.limit(BRIDGE_WARN - width)} further apart`
+      : `a gap of ${show.limit(wanted)} or more`;
   return {
     code: width <= 0 ? 'windows-collide' : 'bridge-narrow',
     severity: severe ? 'error' : 'warning',
     at,
     message: `${found} in the top layer${others}; ${why}. ${wanted === undefined ? `M${remedy.slice(1)}` : `A${remedy.slice(1)} would do`}.`,
     value: show.missing(width, limit),
-    limit: show.length(limit),
+    limit: show.limit(limit),
     remedy,
     ...(wanted !== undefined && /gap$/i.test(at)
-      ? { fix: { label: `Make the gap ${show.length(wanted)}`, edits: gapEdits(job, at, show.exact(wanted)) } }
+      ? { fix: { label: `Make the gap ${show.limit(wanted)}`, edits: gapEdits(job, at, show.exact(wanted)) } }
       : {}),
   };
 }

@@ -6,7 +6,7 @@ import type { PlacedLayout } from '../layout';
 import { showFor } from '../show';
 import { seenBorders, seenStrips } from './borders';
 import { narrowBridges } from './bridges';
-import { offTheBoard } from './board';
+import { offTheBoard, tinyWindows } from './board';
 import { notes } from './notes';
 import { heldPictures, sheetsInEachOther } from './pictures';
 
@@ -15,8 +15,9 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
   const show = showFor(job);
   const problems = [
     ...offTheBoard(layout, show),
+    ...tinyWindows(layout, show),
     ...narrowBridges(job, layout, leaves, show),
-    ...seenBorders(layout, show),
+    ...seenBorders(job, layout, show),
     ...heldPictures(job, layout, leaves, show),
     ...sheetsInEachOther(layout, show),
     ...seenStrips(layout, show),

@@ -4,6 +4,7 @@ import { nameOfSize, READY_MADE_SIZES } from '../../frame/ready-made';
 import type { Job } from '../../job/job';
 import type { Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
+import { framePath } from '../frame-path';
 import type { PlacedLayout } from '../layout';
 import type { Show } from '../show';
 import { SLACK, titled } from './slack';
@@ -14,7 +15,9 @@ const LARGEST_BOARD: Size = { width: 40 * MM_PER_INCH, height: 60 * MM_PER_INCH 
 export function notes(job: Job, layout: PlacedLayout, show: Show): Problem[] {
   return [
     ...picturesLeftOut(job, layout),
-    ...largerThanBoard(layout, show),
+    ...sheetsInTwoPlaces(job, layout),
+    ...rabbetTooShallow(job, layout, show),
+    ...largerThanBoard(job, layout, show),
     ...customSize(job, layout, show),
     ...hangsEitherWay(layout, show),
   ];
@@ -36,7 +39,46 @@ function picturesLeftOut(job: Job, layout: PlacedLayout): Problem[] {
   });
 }
 
-function largerThanBoard({ frame: { blank } }: PlacedLayout, show: Show): Problem[] {
+/** One sheet can be behind one window only, unless it is spread over several. */
+function sheetsInTwoPlaces(job: Job, { windows }: PlacedLayout): Problem[] {
+  return job.pictures.flatMap(({ title }, index): Problem[] => {
+    const items = new Map(windows.filter(({ picture }) => picture?.index === index).map((one) => [one.at, one.name]));
+    if (items.size < 2) return [];
+    const names = [...items.values()];
+    const last = names.pop();
+    return [
+      {
+        code: 'picture-in-two-windows',
+        severity: 'warning',
+        at: [...items.keys()].at(-1) ?? `pictures[${index}]`,
+        message: `Picture ${titled(title) || `${index + 1} `}is in windows ${names.join(', ')} and ${last}, but there is one sheet of it: have as many prints, or make it a spread.`,
+        remedy: 'have a print for each window, or make it a spread',
+      },
+    ];
+  });
+}
+
+/** Mats and picture alone, before glazing, mount board and backing come to them. */
+function rabbetTooShallow(job: Job, { layers }: PlacedLayout, show: Show): Problem[] {
+  const depth = job.frame.rabbetDepth;
+  if (depth === undefined) return [];
+  const thickest = Math.max(0, ...job.pictures.map(({ thickness }) => thickness));
+  const stack = layers.reduce((sum, { thickness }) => sum + thickness, thickest);
+  if (stack < depth - SLACK) return [];
+  return [
+    {
+      code: 'rabbet-too-shallow',
+      severity: 'warning',
+      at: 'frame.rabbetDepth',
+      message: `The mat and the thickest picture are ${show.length(stack)} together, and the rabbet is only ${show.length(depth)} deep: glazing, mount board and backing have no room left. Take a deeper frame, or thinner or fewer layers.`,
+      value: show.length(stack),
+      limit: show.length(depth),
+      remedy: `a rabbet deeper than ${show.length(stack)}, with room for glazing and backing`,
+    },
+  ];
+}
+
+function largerThanBoard(job: Job, { frame: { blank } }: PlacedLayout, show: Show): Problem[] {
   const { width: short, height: long } = upright(blank);
   if (short <= LARGEST_BOARD.width + SLACK && long <= LARGEST_BOARD.height + SLACK) return [];
   const largest = show.size(LARGEST_BOARD);
@@ -44,7 +86,7 @@ function largerThanBoard({ frame: { blank } }: PlacedLayout, show: Show): Proble
     {
       code: 'larger-than-sheet',
       severity: 'warning',
-      at: 'frame.size',
+      at: framePath(job),
       message: `The blank is ${show.size(blank)}, larger than the largest board commonly sold, ${largest}.`,
       value: show.size(blank),
       limit: largest,

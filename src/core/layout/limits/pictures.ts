@@ -23,6 +23,15 @@ interface Held {
 }
 
 export function heldPictures(job: Job, layout: PlacedLayout, leaves: readonly Leaf[], show: Show): Problem[] {
+  const told = new Set<string>();
+  return findHeld(job, layout, leaves, show).filter(({ code, at, message }) => {
+    // The windows of a spread hold one picture, which is told of once.
+    const key = [code, at, message].join('|');
+    return !told.has(key) && told.add(key);
+  });
+}
+
+function findHeld(job: Job, layout: PlacedLayout, leaves: readonly Leaf[], show: Show): Problem[] {
   return layout.windows.flatMap((window, index) => {
     const leaf = leaves[index];
     const { picture } = window;
@@ -67,7 +76,7 @@ function holdOf(job: Job, held: Held, show: Show): Problem[] {
       },
     ];
   }
-  const enough = show.length(HOLD_WELL);
+  const enough = show.limit(HOLD_WELL);
   const found = show.missing(hold, HOLD_WARN);
   return [
     {
@@ -76,7 +85,7 @@ function holdOf(job: Job, held: Held, show: Show): Problem[] {
       at,
       message: `${name} is held by only ${found} at the ${side}: it can slip through the window, and sheets often measure less than their name. Measure it, and hold it by ${enough}.`,
       value: found,
-      limit: show.length(HOLD_WARN),
+      limit: show.limit(HOLD_WARN),
       remedy: `hold it by ${enough}`,
       fix: { label: `Hold it by ${enough}`, edits: [bySize(leaf) ? smaller(job, held, show) : cover(job, held, show)] },
     },
