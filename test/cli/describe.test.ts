@@ -192,3 +192,37 @@ describe('check', () => {
     expect(out).not.toMatch(/[\u001b\u009b]/);
   });
 });
+
+describe('a spread in words', () => {
+  const job = (bars: string) =>
+    jobText({
+      pictures: [{ size: '24 x 10 in' }],
+      windows: { kind: 'spread', picture: 1, count: 3, bars },
+      frame: { size: '20 x 30 in', hung: 'landscape', rabbetDepth: '1/2 in' },
+    });
+  it.each(['hide', 'split'])('tells only where the picture ends what is covered, when bars %s', async (bars) => {
+    const { out } = await runHere(['describe', '-'], { input: job(bars) });
+    const told = [...out.matchAll(/On the image\s+(.*)/g)].map(([, words]) => words);
+    expect(told).toEqual([
+      'covers left 1/8 in, top 1/8 in, bottom 1/8 in',
+      'covers top 1/8 in, bottom 1/8 in',
+      'covers top 1/8 in, right 1/8 in, bottom 1/8 in',
+    ]);
+  });
+  it('has the frame turned as it hangs, the depth of its rabbet, and where the gaps come from', async () => {
+    const { out } = await runHere(['describe', '-'], { input: job('hide') });
+    expect(out).toMatch(/Frame size \(blank\)\s+30 x 20 in\s+as given, turned to hang landscape/);
+    expect(out).toMatch(/Rabbet depth\s+1\/2 in/);
+    expect(out).toMatch(/1 in\s+1 in\s+7\/8 in\s+across\s+A–B, B–C\s+as given/);
+  });
+});
+
+describe('check', () => {
+  it('looks for the pictures’ files as export does', async () => {
+    const input = jobText({ pictures: [{ title: 'Fern', size: '8 x 10 in', file: '/nowhere/fern.png' }] });
+    const { code, out } = await runHere(['check', '-'], { input });
+    expect(code).toBe(0);
+    expect(out).toMatch(/pictures\[0\]\.file {2}\[picture-file-unreadable\]/);
+    expect(out.replace(/\s+/g, ' ')).toContain('“/nowhere/fern.png” is not there');
+  });
+});

@@ -89,6 +89,7 @@ describe('misuse gives 2 and a hint, and nothing on standard output', () => {
     [['export', sample, '--units', 'yd'], 'Allowed choices are in, mm, cm'],
     [['export', sample, '--only', 'template,plan'], '"plan" is none of template, cut-list, proof'],
     [['export', sample, '--out'], 'argument missing'],
+    [['export', sample, '--out', ''], 'a folder’s name is wanted'],
     [['check', 'nowhere.json'], 'is not there'],
     [['check', 'resources'], 'is a folder'],
     [['describe', sample, 'x'], 'too many arguments'],

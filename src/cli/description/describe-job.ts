@@ -31,7 +31,7 @@ export function describeJob(described: Described): string {
   const sections: Section[] = [
     { heading: job.title, lines: paragraph(reading(job, words), 2, width) },
     picturesSection(job, words),
-    frameSection(layout, words),
+    frameSection(job, layout, words),
     layersSection(layout, words),
     bordersSection(layout, words),
     windowsSection(job, layout, words),

@@ -1,5 +1,5 @@
 /** The windows: their sizes in every layer, what they do to the picture, and where they lie. */
-import { SIDES, sizeOf, type PerSide } from '../../core/geometry/box';
+import { SIDES, sizeOf, type PerSide, type Side } from '../../core/geometry/box';
 import type { Job } from '../../core/job/job';
 import type { Layout, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
 import { columns, counted, paragraph } from '../print/text';
@@ -36,11 +36,24 @@ function windowRows(job: Job, layout: Layout, window: PlacedWindow, index: numbe
       if (!opening || !reveal) return [];
       return [[`In layer ${number}`, words.size(sizeOf(opening)), `+ reveal ${words.sides(reveal)}`]];
     }),
-    ...(window.picture ? pictureRows(job, window.picture, words) : []),
+    ...(window.picture ? pictureRows(job, window.picture, outerSides(window, layout), words) : []),
   ];
 }
 
-function pictureRows(job: Job, placed: PlacedPicture, words: Words): Row[] {
+/** Of one window of a spread, the sides that end the spread: beyond the others the picture goes on. */
+function outerSides({ at, window, picture }: PlacedWindow, { windows }: Layout): readonly Side[] {
+  if (!picture?.part) return SIDES;
+  const others = windows.filter((other) => other.at === at).map((other) => other.window);
+  const ends: Readonly<Record<Side, boolean>> = {
+    left: !others.some(({ right }) => right <= window.left),
+    top: !others.some(({ bottom }) => bottom >= window.top),
+    right: !others.some(({ left }) => left >= window.right),
+    bottom: !others.some(({ top }) => top <= window.bottom),
+  };
+  return SIDES.filter((side) => ends[side]);
+}
+
+function pictureRows(job: Job, placed: PlacedPicture, outer: readonly Side[], words: Words): Row[] {
   const image = job.pictures[placed.index]?.image;
   const whole = SIDES.every((side) => placed.overlap[side] === placed.hold[side]);
   const visible = image && !placed.part ? partInSight(placed) : undefined;
@@ -48,9 +61,11 @@ function pictureRows(job: Job, placed: PlacedPicture, words: Words): Row[] {
     [
       'On the image',
       '',
-      words.overlap(placed.overlap) + (visible === undefined ? '' : `; ${visible} of it stays in sight`),
+      words.overlap(placed.overlap, outer) + (visible === undefined ? '' : `; ${visible} of it stays in sight`),
     ],
-    ...(whole ? [] : [['On the sheet', '', words.overlap(placed.hold)] as const]),
+    ...(whole
+      ? []
+      : [['On the sheet', '', words.overlap(placed.hold, placed.part?.way === 'split' ? SIDES : outer)] as const]),
   ];
 }
 

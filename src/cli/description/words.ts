@@ -1,5 +1,5 @@
 /** Lengths and sizes in the words of a description. */
-import { SIDES, type PerSide, type Size } from '../../core/geometry/box';
+import { SIDES, type PerSide, type Side, type Size } from '../../core/geometry/box';
 import type { Derivation } from '../../core/layout/layout';
 import { lengthText, sizeText, type Showing } from '../../core/units';
 import { columns } from '../print/text';
@@ -13,7 +13,7 @@ export interface Words {
   /** `1/4 in on every side`, or each side with its name. */
   readonly sides: (sides: PerSide) => string;
   /** The same for overlaps, in the words of the job file: `covers 1/8 in on every side`. */
-  readonly overlap: (sides: PerSide) => string;
+  readonly overlap: (sides: PerSide, of?: readonly Side[]) => string;
 }
 
 export function wordsFor(showing: Showing, width: number): Words {
@@ -24,21 +24,21 @@ export function wordsFor(showing: Showing, width: number): Words {
     length,
     size: (size) => sizeText(size, showing),
     sides: (sides) => sidesText(sides, length),
-    overlap: (sides) => overlapText(sides, length),
+    overlap: (sides, of = SIDES) => overlapText(sides, of, length),
   };
 }
 
-function sidesText(sides: PerSide, of: (mm: number) => string): string {
-  const texts = SIDES.map((side) => of(sides[side]));
-  if (new Set(texts).size === 1) return `${texts[0]} on every side`;
-  return SIDES.map((side, index) => `${side} ${texts[index]}`).join(', ');
+function sidesText(sides: PerSide, of: (mm: number) => string, which: readonly Side[] = SIDES): string {
+  const texts = which.map((side) => of(sides[side]));
+  if (new Set(texts).size === 1 && which.length === SIDES.length) return `${texts[0]} on every side`;
+  return which.map((side, index) => `${side} ${texts[index]}`).join(', ');
 }
 
-function overlapText(sides: PerSide, length: (mm: number) => string): string {
-  const shows = SIDES.filter((side) => sides[side] < 0).length;
-  if (shows === 0) return `covers ${sidesText(sides, length)}`;
-  if (shows === SIDES.length) return `shows ${sidesText(sides, (mm) => length(-mm))}`;
-  return sidesText(sides, (mm) => (mm < 0 ? `shows ${length(-mm)}` : `covers ${length(mm)}`));
+function overlapText(sides: PerSide, of: readonly Side[], length: (mm: number) => string): string {
+  const shows = of.filter((side) => sides[side] < 0).length;
+  if (shows === 0) return `covers ${sidesText(sides, length, of)}`;
+  if (shows === of.length) return `shows ${sidesText(sides, (mm) => length(-mm), of)}`;
+  return sidesText(sides, (mm) => (mm < 0 ? `shows ${length(-mm)}` : `covers ${length(mm)}`), of);
 }
 
 /** One line of what was derived: what it is, its value, how it was reached. */

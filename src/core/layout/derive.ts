@@ -3,8 +3,8 @@ import { heightOf, SIDES, widthOf, type PerSide } from '../geometry/box';
 import type { Job } from '../job/job';
 import { lengthText, showingOf } from '../units';
 import type { Leaf } from './cells';
-import { gapRule } from './gaps';
-import type { Derivation, Gap, PlacedLayout } from './layout';
+import { gapOrigin } from './gaps';
+import type { Derivation, PlacedLayout } from './layout';
 
 type Show = (mm: number) => string;
 
@@ -20,20 +20,9 @@ export function derivationsOf(job: Job, layout: PlacedLayout, leaves: readonly L
       name: `gaps[${index}]`,
       label: `Gap between ${gap.between.map((window) => layout.windows[window]?.name).join(' and ')}`,
       value: gap.gap,
-      how: `${gapSum(gap, layout, leaves)}; bridge in the top layer ${show(gap.bridge)}, on its face ${show(gap.faceBridge)}`,
+      how: `${gapOrigin(gap)}; bridge in the top layer ${show(gap.bridge)}, on its face ${show(gap.faceBridge)}`,
     })),
   ];
-}
-
-/** Where a gap comes from: a length, or a share of what is left. */
-function gapSum(gap: Gap, { windows }: PlacedLayout, leaves: readonly Leaf[]): string {
-  const [one, other] = gap.between;
-  const rule = gapRule(gap.axis, leaves[one], leaves[other]);
-  const [start, end] = gap.axis === 'across' ? ['left', 'right'] : ['top', 'bottom'];
-  if (rule === 'with-borders') return `as wide as the border at the ${start}`;
-  if (rule === 'between') return `what is left between ${start} and ${end}, in equal parts`;
-  if (rule === undefined) return 'from where the windows stand';
-  return windows[one]?.picture?.part && windows[one].at === windows[other]?.at ? 'bar, as given' : 'as given';
 }
 
 function pair(

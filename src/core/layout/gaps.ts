@@ -23,7 +23,7 @@ function gapsAlong(
     const top = windows[first]?.layers[0];
     const other = windows[second]?.layers[0];
     if (!a || !b || !top || !other) return [];
-    const at = gapPath(axis, leaves[first], leaves[second]);
+    const group = stringing(axis, leaves[first], leaves[second]);
     const measure = (one: Box, two: Box) => (axis === 'across' ? two.left - one.right : two.bottom - one.top);
     return [
       {
@@ -35,7 +35,7 @@ function gapsAlong(
         gap: b.left - a.right,
         bridge: measure(top.opening, other.opening),
         faceBridge: measure(top.face, other.face),
-        ...(at === undefined ? {} : { at }),
+        ...(group ? { at: pathOf(group, axis), rule: ruleOf(group, axis) } : {}),
       },
     ];
   });
@@ -44,16 +44,26 @@ function gapsAlong(
 /** Path of the gap of the innermost group that holds both windows, if it strings them along this axis. */
 export function gapPath(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): string | undefined {
   const group = stringing(axis, one, other);
-  return group?.kind === 'grid' ? group.gapAt[axis] : group?.gapAt;
+  return group && pathOf(group, axis);
 }
 
-/** The rule of that gap. */
-export function gapRule(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): GapRule | undefined {
-  const group = stringing(axis, one, other);
-  return group?.kind === 'grid' ? group.gap[axis] : group?.gap;
+function pathOf(group: Group, axis: Axis): string {
+  return group.kind === 'grid' ? group.gapAt[axis] : group.gapAt;
+}
+
+function ruleOf(group: Group, axis: Axis): GapRule {
+  return group.kind === 'grid' ? group.gap[axis] : group.gap;
 }
 
 function stringing(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): Group | undefined {
   const common = one?.groups.findLast((group) => other?.groups.includes(group));
   return common?.kind === 'grid' || common?.axis === axis ? common : undefined;
+}
+
+/** How a gap came about, in words. */
+export function gapOrigin({ rule, axis }: Gap): string {
+  const [start, end] = axis === 'across' ? ['left', 'right'] : ['top', 'bottom'];
+  if (rule === 'with-borders') return `as wide as the border at the ${start}`;
+  if (rule === 'between') return `what is left between ${start} and ${end}, in equal parts`;
+  return rule === undefined ? 'from where the windows stand' : 'as given';
 }

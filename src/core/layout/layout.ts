@@ -1,5 +1,6 @@
 /** The layout: every window and layer placed on the blank, in front view, mm from its lower left corner. */
 import type { Box, PerSide, Size } from '../geometry/box';
+import type { GapRule } from '../job/job';
 import type { Problem } from '../problem';
 
 /** How one layer is cut round one window. */
@@ -64,6 +65,8 @@ export interface Gap {
   readonly faceBridge: number;
   /** Path of the written gap that governs it, such as `windows.gap`; undefined between freely placed windows. */
   readonly at?: string;
+  /** What that gap is: a length, or shared out. */
+  readonly rule?: GapRule;
 }
 
 /** The board of one layer, with what the layout needs of it. */

@@ -209,13 +209,14 @@ describe('gaps that share what is left, group within group', () => {
   it('are told as sums', () => {
     const how = (windows: Contents['windows']) =>
       planned(of(windows)).layout.derivations.find(({ name }) => name === 'gaps[0]')?.how;
-    const row = (gap: string) => ({ kind: 'row', gap, items: [small, small] }) as const;
+    const row = (gap: string): Contents['windows'] => ({ kind: 'row', gap, items: [small, small] });
     expect(how(row('share between'))).toMatch(/^what is left between left and right, in equal parts; bridge/);
     expect(how(row('20 in'))).toMatch(/^as given; bridge/); // 2 + 3 + 20 + 3 + 2 is 30.
     expect(
-      planned({ windows: row('share with borders'), frame: { size: '30 x 20 in' } }).layout.derivations.find(
-        ({ name }) => name === 'gaps[0]',
-      )?.how,
+      planned({
+        windows: row('share with borders') as NonNullable<Contents['windows']>,
+        frame: { size: '30 x 20 in' },
+      }).layout.derivations.find(({ name }) => name === 'gaps[0]')?.how,
     ).toMatch(/^as wide as the border at the left; bridge/);
   });
 });
