@@ -50,6 +50,13 @@ export function bad<T>(problems: readonly Problem[]): Result<T> {
   return { ok: false, problems };
 }
 
+const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
+
+/** Errors first, then warnings, then notes; otherwise in the order they came. */
+export function bySeverity(problems: readonly Problem[]): Problem[] {
+  return problems.toSorted((a, b) => RANK[a.severity] - RANK[b.severity]);
+}
+
 /** True of a problem that keeps the job from being cut. */
 export function isError(problem: Problem): boolean {
   return problem.severity === 'error';

@@ -1,5 +1,5 @@
 /** `check`: what is wrong with a job, and what would be right. */
-import { isError, type Problem } from '../../core/problem';
+import { bySeverity, isError } from '../../core/problem';
 import { pictureFileProblems } from '../../host/picture-problems';
 import { jsonOption } from '../options';
 import { jsonText, problemsText, tally } from '../print/problems';
@@ -23,9 +23,9 @@ the limit it passed and a remedy. Only errors make the exit code 1.`,
   async run(world, { json = false }, name) {
     const found = await findJob(name, world);
     if (!found.ok && found.code === 2) return refuse(found, json, world);
-    const problems: readonly Problem[] = found.ok
-      ? [...found.problems, ...(await pictureFileProblems(found.job, found.path))]
-      : found.problems;
+    const problems = bySeverity(
+      found.ok ? [...found.problems, ...(await pictureFileProblems(found.job, found.path))] : found.problems,
+    );
     if (json) {
       await world.say(jsonText({ ok: found.ok, problems }));
     } else {

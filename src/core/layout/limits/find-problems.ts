@@ -1,6 +1,6 @@
 /** Everything a placed layout must keep to, in one list with errors first. */
 import type { Job } from '../../job/job';
-import type { Problem, Severity } from '../../problem';
+import { bySeverity, type Problem } from '../../problem';
 import type { Leaf } from '../cells';
 import type { PlacedLayout } from '../layout';
 import { showFor } from '../show';
@@ -13,7 +13,7 @@ import { heldPictures, sheetsInEachOther } from './pictures';
 /** `leaves` are the cells that the windows came from, in the same order. */
 export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Leaf[]): Problem[] {
   const show = showFor(job);
-  const problems = [
+  return bySeverity([
     ...offTheBoard(layout, show),
     ...tinyWindows(layout, show),
     ...narrowBridges(job, layout, leaves, show),
@@ -22,7 +22,5 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
     ...sheetsInEachOther(layout, show),
     ...seenStrips(layout, show),
     ...notes(job, layout, show),
-  ];
-  const rank: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
-  return problems.sort((a, b) => rank[a.severity] - rank[b.severity]);
+  ]);
 }
