@@ -10,6 +10,7 @@ import { extentOf, stretchOf } from './extent';
 import { framePath } from './frame-path';
 import { gapsOf } from './gaps';
 import type {
+  Derivation,
   FrameSizes,
   Layout,
   LayerOpening,
@@ -162,7 +163,16 @@ function finish(
   };
   const problems = [...before, ...findProblems(job, placed, leaves)];
   if (problems.some(isError)) return bad(problems);
-  return good({ ...placed, derivations: derivationsOf(job, placed, leaves), problems }, problems);
+  let sums: readonly Derivation[] | undefined;
+  const layout: Layout = {
+    ...placed,
+    problems,
+    // Worked out when someone asks: a drag lays out sixty times a second, and nobody reads sums meanwhile.
+    get derivations() {
+      return (sums ??= derivationsOf(job, placed, leaves));
+    },
+  };
+  return good(layout, problems);
 }
 
 function placeWindow(

@@ -23,8 +23,9 @@ const MEDIUM: Detail = { shadows: 2, fourSlopes: true };
 const FINE: Detail = { shadows: 5, fourSlopes: true };
 const FINEST: Detail = { shadows: 16, fourSlopes: true };
 
-/** What can be seen at so many pixels a millimetre. */
-export function detailAt(scale: number): Detail {
+/** What can be seen at so many pixels a millimetre; while much is moving, less. */
+export function detailAt(scale: number, muchMoves = false): Detail {
+  if (muchMoves && scale < 1.4) return COARSE;
   if (scale >= 5) return FINEST;
   if (scale >= 1.4) return FINE;
   return scale >= 0.6 ? MEDIUM : COARSE;

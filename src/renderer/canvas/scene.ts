@@ -1,6 +1,6 @@
 /** The scene: the only file that knows paper; shows a drawing and moves what has changed since the last one. */
 import paper from 'paper/dist/paper-core';
-import { heightOf, widthOf, type Point, type Size } from '../../core/geometry/box';
+import { heightOf, widthOf, type Size } from '../../core/geometry/box';
 import type { AreaShape, ImageShape, Ring, Shape } from './drawing';
 import type { Viewport } from './viewport';
 
@@ -103,9 +103,11 @@ function moveItem(shown: Shown, shape: Shape): boolean {
   const old = shown.shape;
   if (shape.kind === 'image' || old.kind === 'image') return shape === old || sameImage(old, shape);
   if (old.fill !== shape.fill || old.rings.length !== shape.rings.length) return false;
-  for (const [index, ring] of shape.rings.entries()) {
+  // Plain loops here and below: at sixty frames a second what iterators leave behind would keep the collector busy.
+  for (let index = 0; index < shape.rings.length; index += 1) {
     const before = old.rings[index];
-    if (before === undefined || before.length !== ring.length) return false;
+    const ring = shape.rings[index];
+    if (!before || !ring || before.length !== ring.length) return false;
     if (!sameRing(before, ring)) moveRing(shown.item.children[index] as paper.Path, ring);
   }
   shown.shape = shape;
@@ -113,7 +115,14 @@ function moveItem(shown: Shown, shape: Shape): boolean {
 }
 
 function moveRing(path: paper.Path, ring: Ring): void {
-  for (const [index, point] of ring.entries()) path.segments[index]?.point.set(point.x, point.y);
+  const { segments } = path;
+  for (let index = 0; index < ring.length; index += 1) {
+    const at = ring[index];
+    const point = segments[index]?.point;
+    if (!at || !point) continue;
+    if (point.x !== at.x) point.x = at.x;
+    if (point.y !== at.y) point.y = at.y;
+  }
 }
 
 function sameImage(a: Shape, b: Shape): boolean {
@@ -127,9 +136,10 @@ function sameBox(a: ImageShape['box'], b: ImageShape['box']): boolean {
 }
 
 function sameRing(a: Ring, b: Ring): boolean {
-  return a.every((point, index) => samePoint(point, b[index]));
-}
-
-function samePoint(a: Point, b: Point | undefined): boolean {
-  return b !== undefined && a.x === b.x && a.y === b.y;
+  for (let index = 0; index < a.length; index += 1) {
+    const one = a[index];
+    const other = b[index];
+    if (one?.x !== other?.x || one?.y !== other?.y) return false;
+  }
+  return true;
 }

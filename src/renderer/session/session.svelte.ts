@@ -26,6 +26,8 @@ interface Preview {
   readonly label: string;
 }
 
+const MOST_MOVED_IN_FULL = 24;
+
 export class Session {
   #history = $state.raw<History>() as History;
   #preview = $state.raw<Preview>();
@@ -66,6 +68,11 @@ export class Session {
     return this.#lastGood && { ...this.#lastGood, stale: true };
   });
   readonly plan = $derived(this.picture && planCuts(this.picture.job, this.picture.layout));
+
+  /** True while something is dragged in a mat of so many windows that redrawing all there is to each would stutter. */
+  readonly muchMoves = $derived(
+    this.#preview !== undefined && (this.picture?.layout.windows.length ?? 0) > MOST_MOVED_IN_FULL,
+  );
 
   readonly canUndo = $derived(this.#history.past.length > 0);
   readonly canRedo = $derived(this.#history.future.length > 0);
