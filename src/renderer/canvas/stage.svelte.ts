@@ -25,7 +25,7 @@ export class Stage {
     left: this.ruler + 36,
     top: this.ruler + 36 * Math.min(this.textScale, 1.4),
     right: 36,
-    bottom: 56 * Math.min(this.textScale, 1.5),
+    bottom: 56 * Math.min(this.textScale, 1.8),
   });
   readonly viewport = $derived<Viewport>(
     this.#chosen

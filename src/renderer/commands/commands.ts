@@ -7,7 +7,7 @@ import { openJob } from '../files/open-job';
 import { saveJob, saveJobAs } from '../files/save-job';
 import type { ViewId } from '../session/look.svelte';
 import type { Workbench } from '../workbench';
-import { focusNextRegion } from './regions';
+import { focusNextRegion, focusRegion } from './regions';
 
 export interface Command {
   readonly name: string;
@@ -138,7 +138,17 @@ export function keysOf(command: Command, kind: HostInfo['kind']): readonly strin
 }
 
 function view(id: ViewId, label: string, digit: string): Command {
-  return { name: `view-${id}`, label, group: 'View', keys: [`Alt+${digit}`], run: ({ look }) => void (look.view = id) };
+  return {
+    name: `view-${id}`,
+    label,
+    group: 'View',
+    keys: [`Alt+${digit}`],
+    run: ({ look }) => {
+      look.view = id;
+      // A button that was pressed keeps the focus; from anywhere else one wants to go on in the panel.
+      if (!document.activeElement?.closest('[data-region="views"]')) focusRegion('panel');
+    },
+  };
 }
 
 function undo({ session, notice }: Workbench): void {

@@ -1,5 +1,10 @@
 /** Goes from one part of the window to the next with the keyboard. */
 
+/** Puts the focus on a part of the window itself, so that Tab goes on from its beginning. */
+export function focusRegion(name: 'panel'): void {
+  document.querySelector<HTMLElement>(`[data-region="${name}"]`)?.focus();
+}
+
 /** Moves the focus to the first thing that takes it in the next part of the window. */
 export function focusNextRegion(): void {
   const regions = [...document.querySelectorAll<HTMLElement>('[data-region]')];

@@ -40,9 +40,10 @@ export function bothUnits(mm: number, showing: Showing): string {
 
 /** A length in the system it is not shown in. */
 export function otherUnit(mm: number, showing: Showing): string {
-  return showing.unit === 'in'
-    ? showLength(mm, { ...showing, unit: 'mm', metricStep: 0.1 }).withUnit
-    : nearText(mm, { ...showing, unit: 'in' });
+  if (showing.unit !== 'in') return nearText(mm, { ...showing, unit: 'in' });
+  // Paper is told to a hundredth; a tenth would make 0.25 mm a third thicker than it is.
+  if (Math.abs(mm) < 1) return `${Number(decimalText(mm, 'mm', 2))} mm`;
+  return lengthText(mm, { ...showing, unit: 'mm', metricStep: 0.1 });
 }
 
 /** To the shown step; what is smaller than a step, such as the thickness of paper, in decimals. */

@@ -1,6 +1,8 @@
 /** New jobs: in inches, in millimetres, or from one of the samples. */
+import { tick } from 'svelte';
 import { FORMAT, VERSION, type WrittenJob } from '../../core/job/written';
 import type { Workbench } from '../workbench';
+import { focusRegion } from '../commands/regions';
 import { readText } from './read-text';
 import { mayLeave } from './unsaved';
 
@@ -54,4 +56,6 @@ export function start({ session, file, look, notice }: Workbench, written: Writt
   file.startNew();
   look.startJob();
   notice.say(said);
+  // The dialog gives the focus back to what opened it; one wants to go on with the picture.
+  void tick().then(() => focusRegion('panel'));
 }
