@@ -1,11 +1,10 @@
 /** Exports a job: makes the files from its text, then writes all of them or none. */
 import type { HostCalls, Progress, Reply } from '../bridge';
-import { bad, good, type Result } from '../core/problem';
-import { exportFiles } from '../outputs/index';
+import { exportFiles, outputNames } from '../outputs/index';
 import { done, failed } from './failure';
 import { readFonts } from './fonts';
-import { readPicture } from './pictures';
-import { writeTogether } from './write-together';
+import { pictureAsResult } from './pictures';
+import { checkFree, writeTogether } from './write-together';
 
 export type ExportRequest = Omit<HostCalls['exportJob']['request'], 'id'>;
 
@@ -23,6 +22,8 @@ export async function exportJob(
   const name = checkBaseName(request.baseName);
   if (!name.ok) return name;
   const { signal, onProgress } = hooks;
+  const free = await checkFree(request.folder, outputNames(request.baseName, request.options.only), request.replace);
+  if (!free.ok) return free;
   const made = await makeFiles(request, hooks);
   if (signal?.aborted) return cancelled();
   if (!made) return cancelled();
@@ -50,7 +51,7 @@ async function makeFiles(request: ExportRequest, { resources, onProgress, signal
   try {
     return await exportFiles(request.text, request.baseName, request.options, {
       fonts,
-      readPicture: (file) => pictureFor(file, request.jobPath),
+      readPicture: (file) => pictureAsResult(file, request.jobPath),
       // Writing the files is the last twentieth.
       onProgress: ({ done: part, step }) => onProgress?.({ done: part * 0.95, step }),
       ...(signal ? { signal } : {}),
@@ -59,12 +60,6 @@ async function makeFiles(request: ExportRequest, { resources, onProgress, signal
     if (signal?.aborted) return undefined;
     throw error;
   }
-}
-
-async function pictureFor(file: string, jobPath: string | undefined): Promise<Result<string>> {
-  const read = await readPicture(jobPath === undefined ? { file } : { file, jobPath });
-  if (read.ok) return good(read.value.dataUrl);
-  return bad([{ code: 'picture-file-unreadable', severity: 'error', at: '', message: read.failure.message }]);
 }
 
 function cancelled(): Reply<never> {

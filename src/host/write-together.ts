@@ -23,7 +23,8 @@ export async function writeTogether(
   files: readonly NamedBytes[],
   options: WriteOptions,
 ): Promise<Reply<readonly string[]>> {
-  const free = await checkFree(folder, files, options.replace);
+  const names = files.map(({ name }) => name);
+  const free = await checkFree(folder, names, options.replace);
   if (!free.ok) return free;
   let workshop: string | undefined;
   try {
@@ -39,14 +40,15 @@ export async function writeTogether(
   }
 }
 
-async function checkFree(folder: string, files: readonly NamedBytes[], replace: boolean): Promise<Reply<true>> {
+/** Whether files of these names may be written into a folder: asked before long work, and again before writing. */
+export async function checkFree(folder: string, names: readonly string[], replace: boolean): Promise<Reply<true>> {
   try {
     if (!(await stat(folder)).isDirectory())
       return failed('not-a-folder', `“${folder}” is not a folder. Choose another.`);
   } catch (error) {
     return failureFrom(error, folder);
   }
-  for (const { name } of files) {
+  for (const name of names) {
     const found = await stat(join(folder, name)).catch(() => undefined);
     if (found?.isDirectory()) return failed('exists', `“${join(folder, name)}” is a folder. Choose another name.`);
     if (found && !replace) {

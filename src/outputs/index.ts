@@ -43,6 +43,15 @@ export interface OutputFile {
   readonly bytes: Uint8Array;
 }
 
+/** What the files of the chosen outputs are called, in the order they are made. */
+export function outputNames(baseName: string, only: readonly OutputKind[]): string[] {
+  return kindsOf(only).map((kind) => `${baseName}${OUTPUTS[kind].ending}`);
+}
+
+function kindsOf(only: readonly OutputKind[]): OutputKind[] {
+  return (Object.keys(OUTPUTS) as OutputKind[]).filter((kind) => only.includes(kind));
+}
+
 /**
  * Makes the chosen outputs of a job, given as its file's text; the same text and options give the same bytes.
  * A job that cannot be read, laid out or printed gives its problems. Rejects with the signal's reason
@@ -58,7 +67,7 @@ export async function exportFiles(
   if (!opened.ok) return opened;
   const shown = options.only.includes('proof') ? await loadPictures(opened.value.job, hooks) : NO_PICTURES;
   const context = { ...opened.value, pictures: shown.pictures };
-  const kinds = (Object.keys(OUTPUTS) as OutputKind[]).filter((kind) => options.only.includes(kind));
+  const kinds = kindsOf(options.only);
   const whole = kinds.reduce((sum, kind) => sum + OUTPUTS[kind].weight, 0);
   const files: OutputFile[] = [];
   const problems: Problem[] = [...opened.problems, ...shown.problems];

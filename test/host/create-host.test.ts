@@ -106,7 +106,10 @@ describe('an export', () => {
     expect(reply.value.files.map(({ path }) => path).every(existsSync)).toBe(true);
     expect(await readdir(asked.folder)).toHaveLength(3);
     expect(steps.every(({ done: part, step }) => part >= 0 && part <= 1 && step !== '')).toBe(true);
-    expect(codeOf(await exportJob(asked))).toBe('exists');
+    const drawn: Progress[] = [];
+    expect(codeOf(await exportJob(asked, { onProgress: (step: Progress) => drawn.push(step) }))).toBe('exists');
+    // Told before anything is drawn.
+    expect(drawn).toEqual([]);
     expect(codeOf(await exportJob({ ...asked, replace: true }))).toBe('done');
   });
 

@@ -79,6 +79,21 @@ describe('the proof', () => {
     }
   });
 
+  it('keeps titles within their windows: long ones cut with …, whole where one points at them', async () => {
+    const title = 'A view of the harbour wall from the old lighthouse, printed twice over in two blues';
+    const context = contextOf({ pictures: [{ title, size: '3 x 4 in' }], frame: { size: '8 x 10 in' } });
+    const svg = await proofOf(context);
+    document.body.append(svg);
+    const text = svg.querySelector('text');
+    const [window] = context.layout.windows;
+    if (!text || !window) throw new Error('no title');
+    expect(text.firstChild?.textContent).toMatch(/^A view of .*…$/);
+    expect(text.querySelector('title')?.textContent).toBe(title);
+    expect(number(text, 'font-size')).toBeGreaterThanOrEqual(2.5);
+    expect(text.getBBox().width).toBeLessThan(window.window.right - window.window.left);
+    svg.remove();
+  });
+
   it('shows a picture whose file was read, stretched to its image and cut off at its window', async () => {
     const context = contextOf(FERN);
     const svg = await proofOf({ ...context, pictures: new Map([[0, PIXEL]]) });

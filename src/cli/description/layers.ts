@@ -1,4 +1,5 @@
 /** The layers of the mat from the top down: board, bevel, reveal, strip shown. */
+import { bevelWords } from '../../core/layout/bevel-words';
 import type { Layout, LayoutLayer } from '../../core/layout/layout';
 import { columns } from '../print/text';
 import type { Section } from './section';
@@ -19,6 +20,5 @@ export function layersSection({ layers, derivations }: Layout, words: Words): Se
 }
 
 function about({ board, colour, thickness, bevel }: LayoutLayer, { length }: Words): string {
-  const { angleDegrees, direction } = bevel;
-  return `“${board}” ${colour}, ${length(thickness)} thick, ${direction} bevel of ${angleDegrees}°`;
+  return `“${board}” ${colour}, ${length(thickness)} thick, ${bevelWords(bevel)}`;
 }

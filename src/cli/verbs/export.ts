@@ -66,8 +66,8 @@ given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".`
     if (!reply.ok) {
       const { code, message, problems } = reply.failure;
       if (code === 'job-has-errors') return refuse({ code: 1, problems: problems ?? [] }, json, world);
-      const hint = code === 'exists' ? ' --replace writes over files; nothing was written.' : '';
-      const refused = [machineProblem(code, message + hint)];
+      const told = code === 'exists' ? message.replace('Replace it', 'Write over it with --replace') : message;
+      const refused = [machineProblem(code, told)];
       return refuse({ code: code === 'cancelled' ? 130 : 2, problems: refused }, json, world);
     }
     const { files, problems } = reply.value;

@@ -1,6 +1,7 @@
 /** The cutting list on paper: each layer's cuts in their order, with guide settings and coordinates. */
 import type { CutLine, CutStep, LayerPlan } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
+import { bevelWords } from '../../core/layout/bevel-words';
 import { decimalText, lengthText, showSetting, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
@@ -73,7 +74,9 @@ function introduction({ plan, options }: OutputContext, layer: LayerPlan, showin
     plan.orderRule,
     `Measured in ${UNIT_WORDS[showing.unit]} from the lower left corner of the ${options.view} view: x1 y1 the corner where the cut starts, x2 y2 where it ends.`,
     `The guide setting is the distance from the blank's edge on the cut's own side, and stays until the next one.`,
-    `Bevel ${bevel.angleDegrees}° from upright, ${bevel.direction}; left and right as seen along the cut.`,
+    bevel.angleDegrees === 0
+      ? 'Every cut goes straight down, without a bevel.'
+      : `${capital(bevelWords(bevel))} from upright; left and right as seen along the cut.`,
   ].join(' ');
 }
 
@@ -95,6 +98,10 @@ function listColumns(showing: Showing): readonly Column[] {
   ];
 }
 
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 const UNIT_WORDS: Readonly<Record<Showing['unit'], string>> = { in: 'inches', mm: 'millimetres', cm: 'centimetres' };
 
 /** Decimals that tell a hundredth of a millimetre apart. */
@@ -113,7 +120,7 @@ function listRows(layer: LayerPlan, { options, showing }: OutputContext): readon
         `${layer.windows[step.window]?.name ?? ''} ${line.side}`,
         ...number(line.start),
         ...number(line.end),
-        bevelWords(line),
+        slantWords(line),
         fractions(lengthText(line.overcut, showing)),
         reminders(step),
       ],
@@ -136,7 +143,7 @@ function settingsRepeated(layer: LayerPlan, context: OutputContext, rowsPerPage:
 }
 
 /** Seen in the direction of travel, and in words of the mat. */
-function bevelWords({ bevelSide, slopesTo }: CutLine): string {
+function slantWords({ bevelSide, slopesTo }: CutLine): string {
   return slopesTo === 'none' ? 'upright' : `${bevelSide}, ${slopesTo}`;
 }
 

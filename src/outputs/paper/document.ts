@@ -24,8 +24,14 @@ export interface PagePlace {
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
 const PAGES_BETWEEN_PAUSES = 8;
 
+/** A PDF, and the characters it could not show. */
+export interface DrawnDocument {
+  readonly bytes: Uint8Array;
+  readonly lost: ReadonlySet<string>;
+}
+
 /**
- * Draws the pages and gives the PDF's bytes. Lets other work in every few pages, so that progress is seen and a
+ * Draws the pages. Lets other work in every few pages, so that progress is seen and a
  * cancel is heard; rejects with the signal's reason when cancelled.
  */
 export async function drawDocument(
@@ -33,7 +39,7 @@ export async function drawDocument(
   title: string,
   fonts: Fonts,
   hooks: MakerHooks,
-): Promise<Uint8Array> {
+): Promise<DrawnDocument> {
   const document = openDocument(title, fonts);
   const bytes = collect(document);
   const typesetter = new Typesetter(document);
@@ -48,7 +54,7 @@ export async function drawDocument(
   }
   hooks.signal?.throwIfAborted();
   document.end();
-  return bytes;
+  return { bytes: await bytes, lost: typesetter.lost };
 }
 
 function openDocument(title: string, fonts: Fonts): PDFKit.PDFDocument {

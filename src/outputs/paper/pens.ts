@@ -4,6 +4,8 @@
 export interface Pen {
   readonly width: number;
   readonly dash?: readonly [number, number];
+  /** Black where nothing is said. */
+  readonly colour?: string;
 }
 
 export const PENS = {
@@ -19,6 +21,8 @@ export const PENS = {
   mark: { width: 0.15 },
   /** Dimension lines and hatching. */
   hair: { width: 0.1 },
+  /** What lies under numbers in a small drawing. */
+  faint: { width: 0.2, colour: '#9a9a9a' },
   /** What the eye should find first in a small drawing. */
   strong: { width: 0.7 },
 } as const satisfies Record<string, Pen>;

@@ -128,6 +128,7 @@ export class Surface {
   private take(pen: Pen): void {
     if (pen === this.pen) return;
     this.document.lineWidth(toPoints(pen.width));
+    if (pen.colour !== this.pen?.colour) this.document.strokeColor(pen.colour ?? 'black');
     if (pen.dash) this.document.dash(toPoints(pen.dash[0]), { space: toPoints(pen.dash[1]) });
     else if (this.pen?.dash) this.document.undash();
     this.pen = pen;

@@ -38,9 +38,13 @@ export function fractions(length: string): string {
 
 /**
  * The text as it can be drawn: composed, on one line, of reasonable length, and with a neutral mark in place of
- * every character that the font has no glyph for.
+ * every character that the font has no glyph for; each of these is told.
  */
-export function printable(text: string, hasGlyph: (codePoint: number) => boolean): string {
+export function printable(
+  text: string,
+  hasGlyph: (codePoint: number) => boolean,
+  tellLost: (sign: string) => void = () => undefined,
+): string {
   if (text.length <= LONGEST_TEXT && /^[\x20-\x7e]*$/.test(text)) return text;
   if (text.length <= LONGEST_TEXT && drawable(text, hasGlyph)) return text;
   // Line ends and tabs are spaces on one line; other control characters have no shape of their own.
@@ -49,7 +53,11 @@ export function printable(text: string, hasGlyph: (codePoint: number) => boolean
     .normalize('NFC')
     .replace(/[\t-\r\u2028\u2029]+/gu, ' ')
     .replace(/\p{Cc}/gu, '');
-  const all = Array.from(graphemes.segment(oneLine), ({ segment }) => drawn(segment, hasGlyph));
+  const all = Array.from(graphemes.segment(oneLine), ({ segment }) => {
+    const seen = drawn(segment, hasGlyph);
+    if (seen === NEUTRAL_MARK && segment !== NEUTRAL_MARK) tellLost(segment);
+    return seen;
+  });
   return all.length > LONGEST_TEXT ? `${all.slice(0, LONGEST_TEXT).join('')}…` : all.join('');
 }
 

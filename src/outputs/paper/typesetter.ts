@@ -18,12 +18,19 @@ export class Typesetter {
 
   constructor(private readonly document: PDFKit.PDFDocument) {}
 
+  /** Characters that the font cannot draw, met so far; a mark stands in their place. */
+  readonly lost = new Set<string>();
+
   /** The text as it can be drawn with a weight. */
   set(words: string, { weight = 'regular' }: Look): string {
     const known = this.ready[weight].get(words);
     if (known !== undefined) return known;
     const { font } = (this.document.font(weight) as unknown as OpenFont)._font;
-    const text = printable(words, (codePoint) => font.hasGlyphForCodePoint(codePoint));
+    const text = printable(
+      words,
+      (codePoint) => font.hasGlyphForCodePoint(codePoint),
+      (sign) => this.lost.add(sign),
+    );
     this.ready[weight].set(words, text);
     return text;
   }

@@ -1,7 +1,7 @@
 /** The parts of the proof: pictures as cards, layers with their bevels, the moulding; y down from the frame's upper left. */
 import { heightOf, SIDES, widthOf, type Box, type Point, type Side } from '../../core/geometry/box';
 import type { LayoutLayer, PlacedWindow } from '../../core/layout/layout';
-import { element, numberText, textElement } from './xml';
+import { element, escaped, numberText, textElement } from './xml';
 import { inkOn, shaded } from './shade';
 
 /** From the front view's coordinates, y up, to the drawing's, y down. */
@@ -49,14 +49,22 @@ function photograph(href: string, image: Box, window: Box, clip: string, place: 
   ];
 }
 
-/** A title in the middle of its window, as large as it allows. */
+/** Below this a title cannot be read, mm. */
+const SMALLEST_TITLE = 2.5;
+
+/** A title in the middle of its window, as large as it allows; what does not fit is cut with …. */
 function words(window: PlacedWindow, place: Place): readonly string[] {
   const box = window.window;
   if (window.title === '') return [];
-  const size = Math.min(8, heightOf(box) * 0.3, (widthOf(box) * 1.5) / window.title.length);
+  const signs = Array.from(window.title);
+  const size = Math.min(8, heightOf(box) * 0.3, Math.max(SMALLEST_TITLE, (widthOf(box) * 1.5) / signs.length));
+  const most = Math.floor((widthOf(box) * 1.5) / size);
+  const shown = signs.length > most ? `${signs.slice(0, Math.max(0, most - 1)).join('')}…` : window.title;
   const middle = place({ x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 });
   const style = { 'font-size': size, 'text-anchor': 'middle', fill: inkOn(window.picture ? CARD : PAPER) };
-  return [textElement('text', { x: middle.x, y: middle.y + size * 0.35, ...style }, window.title)];
+  // Hovering tells the whole of a title that was cut short.
+  const whole = shown === window.title ? [] : [textElement('title', {}, window.title)];
+  return [element('text', { x: middle.x, y: middle.y + size * 0.35, ...style }, [escaped(shown), ...whole])];
 }
 
 /** One layer: the bevels that show the core, then the face round all windows. */

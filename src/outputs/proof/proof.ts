@@ -30,7 +30,7 @@ function proofText(context: OutputContext): string {
       height: `${numberText(height)}mm`,
       viewBox: `0 0 ${numberText(width)} ${numberText(height)}`,
       role: 'img',
-      'font-family': 'Inter, sans-serif',
+      'font-family': 'Inter, "Helvetica Neue", Arial, sans-serif',
     },
     [
       textElement('title', {}, titleOf(context)),

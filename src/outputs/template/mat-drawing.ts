@@ -12,6 +12,8 @@ export interface MatDrawing {
   /** Lines across the blank where pages join. */
   readonly columns?: readonly number[];
   readonly rows?: readonly number[];
+  /** Windows in grey, so that numbers over them stand out. */
+  readonly faint?: boolean;
 }
 
 /** Draws the mat as large as it fits, in the middle of the room; returns how blank coordinates lie on the page. */
@@ -29,7 +31,7 @@ export function drawMat(surface: Surface, room: Box, drawing: MatDrawing): (poin
   const sheet = { left: 0, bottom: 0, right: blank.width, top: blank.height };
   if (drawing.marked) surface.fill(boxAtScale(drawing.marked), '#cccccc');
   surface.boxes([boxAtScale(sheet)], PENS.edge);
-  surface.boxes(drawing.openings.map(boxAtScale), PENS.mark);
+  surface.boxes(drawing.openings.map(boxAtScale), drawing.faint ? PENS.faint : PENS.mark);
   const joins = [
     ...(drawing.columns ?? []).slice(1, -1).map((x) => [at({ x, y: 0 }), at({ x, y: blank.height })] as const),
     ...(drawing.rows ?? []).slice(1, -1).map((y) => [at({ x: 0, y }), at({ x: blank.width, y })] as const),

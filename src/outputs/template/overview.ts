@@ -1,4 +1,5 @@
 /** The overview: what the mat is, which page is which, what to do, and the sizes of every opening. */
+import { bevelWords } from '../../core/layout/bevel-words';
 import { lengthText, showTogether, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
@@ -26,9 +27,13 @@ export interface OverviewSetting {
   readonly listPages: readonly [number, number];
 }
 
-const DRAWING_HEIGHT = 50;
 /** Enough for the steps on the narrowest paper. */
-const STEPS_HEIGHT = 88;
+const STEPS_HEIGHT = 92;
+
+/** The drawing of the mat, or the facts beside it where many layers make them longer; larger on larger paper. */
+function drawingHeight(layers: number, paper: Size): number {
+  return Math.max(50, 38 + layers * 4.6, paper.height * 0.2);
+}
 
 /** How many pages the overview takes; known before any is drawn. */
 export function overviewPageCount(context: OutputContext, paper: Size, tiling?: Tiling): number {
@@ -59,22 +64,24 @@ function joined(tiling: Tiling | undefined): boolean {
   return tiling !== undefined && tiling.columns.length + tiling.rows.length > 4;
 }
 
-/** More rows of tiles need a taller map for their page numbers to be read. */
-function mapHeight({ rows }: Tiling): number {
-  return Math.min(54, Math.max(46, rows.length * 6.5));
+/** More rows of tiles need a taller map for their page numbers to be read; larger on larger paper. */
+function mapHeight({ rows }: Tiling, paper: Size): number {
+  return Math.min(54, Math.max(46, rows.length * 6.5)) + Math.max(0, paper.height - 360) * 0.6;
 }
 
 function sizeLots(context: OutputContext, paper: Size, tiling: Tiling | undefined): readonly (readonly TableRow[])[] {
   const { body } = planSheet(paper);
   const height = body.top - body.bottom;
-  const left = height - DRAWING_HEIGHT - (tiling ? mapHeight(tiling) : 0) - STEPS_HEIGHT;
+  const drawing = drawingHeight(context.plan.layers.length, paper);
+  const left = height - drawing - (tiling ? mapHeight(tiling, paper) : 0) - STEPS_HEIGHT;
   const fits = (room: number) => Math.floor(room / ROW_HEIGHT) - 2;
   return inLots(sizeRows(context), fits(left), fits(height));
 }
 
 function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): number {
-  const { layers, tiling, maps } = setting;
-  const drawing = { ...room, right: room.left + 62, top: room.top, bottom: room.top - DRAWING_HEIGHT + 4 };
+  const { layers, tiling, maps, paper } = setting;
+  const height = drawingHeight(layers.length, paper);
+  const drawing = { ...room, right: room.left + (room.right - room.left) * 0.36, bottom: room.top - height + 4 };
   const { context } = setting;
   drawMat(
     surface,
@@ -91,14 +98,19 @@ function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): numbe
     { size: 7, align: 'centre' },
   );
   drawFacts(surface, { ...room, left: drawing.right + 6 }, setting);
-  let top = room.top - DRAWING_HEIGHT;
+  let top = room.top - height;
   if (tiling) {
-    const width = Math.min((room.right - room.left) / maps.length, 70);
+    const width = Math.min((room.right - room.left) / maps.length, 1.5 * mapHeight(tiling, paper));
     maps.forEach((map, index) => {
       const left = room.left + index * width;
-      drawTileMap(surface, { left, right: left + width - 6, top, bottom: top - mapHeight(tiling) + 3 }, map, tiling);
+      drawTileMap(
+        surface,
+        { left, right: left + width - 6, top, bottom: top - mapHeight(tiling, paper) + 3 },
+        map,
+        tiling,
+      );
     });
-    top -= mapHeight(tiling);
+    top -= mapHeight(tiling, paper);
   }
   drawSteps(surface, { ...room, top: room.bottom + STEPS_HEIGHT }, setting, layers);
   return top;
@@ -138,7 +150,7 @@ function drawFacts(surface: Surface, room: Box, { context, layers, tiling, listP
 
 function layerFacts({ plan }: ViewLayer, showing: Showing): string {
   const board = plan.board === '' ? '' : `${plan.board}, `;
-  return `Layer ${plan.number}${plan.number === 1 ? ' (top)' : ''}: ${board}${fractions(lengthText(plan.thickness, showing))} thick, ${plan.bevel.direction} bevel ${plan.bevel.angleDegrees}°`;
+  return `Layer ${plan.number}${plan.number === 1 ? ' (top)' : ''}: ${board}${fractions(lengthText(plan.thickness, showing))} thick, ${bevelWords(plan.bevel)}`;
 }
 
 function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers: readonly ViewLayer[]): void {
@@ -153,6 +165,7 @@ function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers
     tiled: joined(tiling),
     layers: layers.length,
     waste: context.plan.waste,
+    overcut: layers.some((layer) => layer.windows.some((window) => window.lines.some((line) => line.overcut > 0))),
     ...(bevels.size === 1 && bevelSide ? { bevelSide } : {}),
   });
   let y = room.top - 1;
@@ -171,11 +184,13 @@ function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers
 const SIZE_COLUMNS: readonly Column[] = [
   { heading: 'Layer', width: 11 },
   { heading: 'Window', width: 38 },
-  { heading: 'Opening, width × height', width: 46, style: { size: 9, weight: 'bold' } },
-  { heading: 'Left', width: 20, align: 'right' },
-  { heading: 'Top', width: 20, align: 'right' },
-  { heading: 'Right', width: 20, align: 'right' },
-  { heading: 'Bottom', width: 20, align: 'right' },
+  { heading: 'Opening, width × height', width: 46, style: { size: 9, weight: 'bold', tabular: true } },
+  ...['Left', 'Top', 'Right', 'Bottom'].map((heading): Column => ({
+    heading,
+    width: 20,
+    align: 'right',
+    style: { size: 9, tabular: true },
+  })),
 ];
 
 function drawSizes(surface: Surface, room: Box, rows: readonly TableRow[]): void {

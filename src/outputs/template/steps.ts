@@ -6,6 +6,8 @@ export interface StepSetting {
   readonly tiled: boolean;
   readonly layers: number;
   readonly waste: 'right' | 'left';
+  /** True when some cut runs past its corners. */
+  readonly overcut: boolean;
   /** Towards which side of its travel the blade leans into the board; undefined when layers differ. */
   readonly bevelSide?: 'left' | 'right' | 'none';
 }
@@ -21,8 +23,8 @@ export function steps(setting: StepSetting): readonly string[] {
       ? 'Lay the board face down and fasten the template on its BACK, edge on edge, with tape that lifts off. The drawing is a mirror image; its words are not.'
       : 'Lay the board face up and fasten the template on its FRONT, edge on edge, with tape that lifts off. For cutting from the back print the back view.',
     'Prick each corner through the middle of its ring into the board, take the paper off, and join the pricks in pencil. Check with a square and measure the borders.',
-    `Cut on the ${face} from corner to corner, along the arrow, with the waste on the ${setting.waste}. ${lean} The dashed ends past a corner are the overcut that lets the bevels meet.`,
-    'Cut on scrap of the same board first: it sets depth and overcut.',
+    `Cut on the ${face} from corner to corner, along the arrow, with the waste on the ${setting.waste}. ${lean} ${setting.overcut ? 'The dashed ends past a corner are the overcut that lets the bevels meet.' : 'Start and stop at the corners.'}`,
+    `Cut on scrap of the same board first: it sets ${setting.overcut ? 'depth and overcut' : 'the depth'}.`,
   ];
 }
 
@@ -43,4 +45,6 @@ function joining(layers: number): readonly string[] {
 export const CAUTIONS: readonly string[] = [
   'Blades: a new blade cuts cleaner and with less force. Cut away from the body; keep the other hand out of its path and behind the blade. Hold the straightedge with a guard. Cover or retract the blade when it is not cutting, and put used ones in a sharps tin. The instructions of the cutter come first.',
   'Pictures: keep blades, pencils and tape away from the picture; fit it when the mat is done. Whatever is old, valuable, flaking, or on loan is for a conservator to judge before it is matted.',
+  'Glass: its edges cut. Wear gloves and eye protection, and leave cutting it to whoever has learnt to.',
+  'On the wall: weigh the framed picture, take fixings rated for far more that suit the wall, and follow local codes; ask a trained person for what is heavy or hangs over people.',
 ];

@@ -1,5 +1,6 @@
 /** The template PDF: overview, every layer at full scale, and the cutting list. */
 import type { Size } from '../../core/geometry/box';
+import { framePath } from '../../core/layout/frame-path';
 import { bad, good, type Problem, type Result } from '../../core/problem';
 import { lengthText } from '../../core/units';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
@@ -10,6 +11,7 @@ import { planBorders } from './border-dimensions';
 import { planBlankPage } from './blank-page';
 import { overviewPageCount, planOverview } from './overview';
 import type { LayerTiles } from './tile-map';
+import { lostLetters } from './lost-letters';
 import { planTilePage } from './tile-page';
 import { chooseTiling, joinsOf, tilesOf, type Tiling } from './tiling';
 import { viewLayer, type ViewLayer } from './view-geometry';
@@ -25,7 +27,8 @@ export async function makeTemplate(context: OutputContext, hooks: MakerHooks = {
   }
   const layers = plan.layers.map((layer) => viewLayer(layer, options.view));
   const pages = options.paper === 'blank' ? blankPages(context, layers) : tiledPages(context, layers, options.paper);
-  return good(await drawDocument(pages, titleOf(context), context.fonts, hooks));
+  const { bytes, lost } = await drawDocument(pages, titleOf(context), context.fonts, hooks);
+  return good(bytes, lostLetters(context, lost));
 }
 
 function pageTooLarge({ plan, showing, job }: OutputContext): Problem {
@@ -34,8 +37,8 @@ function pageTooLarge({ plan, showing, job }: OutputContext): Problem {
   return {
     code: 'page-too-large',
     severity: 'error',
-    at: job.frame.blank ? 'frame.size' : 'borders',
-    message: `the blank is ${lengthText(longest, showing)} long, and a PDF page can be ${limit} long at most; choose a paper to tile it on, such as A3 or Tabloid`,
+    at: framePath(job),
+    message: `The blank is ${lengthText(longest, showing)} long, and a page of a PDF can be ${limit} long at most; choose a paper to tile it on, such as A3 or Tabloid.`,
     value: lengthText(longest, showing),
     limit,
     remedy: 'tile it on a3 or tabloid paper',

@@ -32,6 +32,7 @@ export function drawTileMap(surface: Surface, room: Box, { layer, tiles, pages }
     openings: layer.windows.map((window) => window.opening),
     columns: tiling.columns,
     rows: tiling.rows,
+    faint: true,
   });
   for (const tile of tiles) {
     const low = at({ x: tile.own.left, y: tile.own.bottom });

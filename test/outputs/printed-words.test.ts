@@ -1,0 +1,116 @@
+/** What stands on paper in words and numbers: borders that add up, settings in force, letters that are lost, bevels and overcuts. */
+import { expect, it } from 'vitest';
+import { makeTemplate } from '../../src/outputs';
+import { contextOf } from './contexts';
+import { readPdf, type ReadPage } from './read-pdf';
+
+async function pagesOf(job: object, units: 'in' | 'mm'): Promise<readonly ReadPage[]> {
+  const made = await makeTemplate(contextOf(job, { units, paper: 'a4' }));
+  if (!made.ok) throw new Error(made.problems[0]?.message);
+  return readPdf(made.value).pages;
+}
+
+/** Words of a row, from the left: those whose baseline is that of the word found. */
+function rowOf(page: ReadPage, text: RegExp): string[] {
+  const found = page.words.find((word) => text.test(word.text));
+  if (!found) throw new Error(`${text} is not on the page`);
+  return page.words
+    .filter(({ at }) => Math.abs(at.y - found.at.y) < 0.5)
+    .toSorted((a, b) => a.at.x - b.at.x)
+    .map((word) => word.text);
+}
+
+/** `≈ 1 15⁄16 in` as inches. */
+function inches(text: string): number {
+  const [, whole, over, under] = /(\d+)?(?:\s*(\d+)[/⁄](\d+))?\s*in/.exec(text.replace('≈', '')) ?? [];
+  return Number(whole ?? 0) + (over === undefined ? 0 : Number(over) / Number(under));
+}
+
+it('the borders of the overview add up to the blank with the opening between them', async () => {
+  // 11 - 7 1/16 leaves 1 31/32 in at each side, which a step of 1/16 in cannot show.
+  const job = { pictures: [{ title: 'Fern', size: '7 5/16 x 9 in' }], frame: { size: '11 x 14 in' } };
+  const [overview] = await pagesOf(job, 'in');
+  if (!overview) throw new Error('no page');
+  const row = rowOf(overview, /^A\s+Fern/).join(' ');
+  const [width, , left, , right] = row.match(/(?:≈\s*)?\d+(?:\s+\d+[/⁄]\d+)?\s*in/g) ?? [];
+  expect(inches(left ?? '') + inches(width ?? '') + inches(right ?? '')).toBe(11);
+});
+
+it('every page of the list begins with the setting in force', async () => {
+  const items = Array.from({ length: 25 }, () => ({ kind: 'window', size: '100.3 x 90 mm' }));
+  const windows = { kind: 'grid', columns: 5, gap: '40 mm', items };
+  const context = { units: 'mm', windows, frame: { size: '900 x 900 mm' } };
+  const lists = (await pagesOf(context, 'mm')).filter((page) =>
+    page.words.some(({ text }) => /^Cutting list, layer/.test(text)),
+  );
+  expect(lists.length).toBeGreaterThan(1);
+  const { plan } = contextOf(context);
+  for (const page of lists) {
+    const numbers = page.words.flatMap(({ text }) => (/^\d{1,3}$/.test(text) ? [Number(text)] : []));
+    const first = Math.min(...numbers.filter((number) => number > 0));
+    const step = plan.layers[0]?.order.back[first - 1];
+    const row = rowOf(page, new RegExp(`^${first}$`));
+    expect(parseFloat(row[1] ?? '')).toBeCloseTo(step?.guideSetting ?? NaN, 2);
+  }
+});
+
+it('names that the printed type cannot show are told, each at its path', async () => {
+  const job = {
+    title: 'Fern 🌿',
+    pictures: [
+      { title: 'Owl 日本', size: '8 x 10 in' },
+      { title: 'Κύμα, Ł ½', size: '8 x 10 in' },
+    ],
+    mat: { layers: [{ board: 'White 🌿🌿' }] },
+    free: [{ use: 'title', title: '🦉', size: '4 x 1 in', at: { bottom: '1 in' } }],
+    frame: { size: '24 x 16 in' },
+  };
+  const made = await makeTemplate(contextOf(job, { units: 'in', paper: 'a4' }));
+  expect(made.problems.map(({ code, at, value }) => [code, at, value])).toEqual([
+    ['letters-not-printed', 'title', '🌿'],
+    ['letters-not-printed', 'pictures[0].title', '日 本'],
+    ['letters-not-printed', 'mat.layers[0].board', '🌿'],
+    ['letters-not-printed', 'free[0].title', '🦉'],
+  ]);
+  const plain = { pictures: [{ title: 'Κύμα, Ł ½', size: '8 x 10 in' }], frame: { size: '11 x 14 in' } };
+  expect((await makeTemplate(contextOf(plain, { units: 'in', paper: 'a4' }))).problems).toEqual([]);
+});
+
+it('a cut straight down has neither bevel nor overcut in the words of any page', async () => {
+  const wordsOf = async (layer: object) => {
+    const job = { pictures: [{ size: '8 x 10 in' }], frame: { size: '11 x 14 in' }, mat: { layers: [layer] } };
+    return (await pagesOf(job, 'in')).flatMap((page) => page.words.map(({ text }) => text)).join(' ');
+  };
+  const upright = await wordsOf({ bevel: { angle: 0 } });
+  expect(upright).toContain('cut straight down, no bevel');
+  expect(upright).not.toMatch(/bevel of|overcut that|depth and overcut/);
+  expect(await wordsOf({})).toMatch(/standard bevel of 45°.*overcut that lets the bevels meet/s);
+});
+
+it('the overview has a word of care for blades, pictures, glass and walls', async () => {
+  const [overview] = await pagesOf({ pictures: [{ size: '8 x 10 in' }], frame: { size: '11 x 14 in' } }, 'in');
+  const words = overview?.words.map(({ text }) => text).join(' ') ?? '';
+  for (const care of [/Blades:/, /conservator/, /Glass: its edges cut/, /On the wall:.*local codes/s])
+    expect(words).toMatch(care);
+});
+
+it('nothing in the head of the overview lies over anything else, with one layer or four, on any paper', async () => {
+  for (const paper of ['letter', 'legal', 'tabloid', 'a4', 'a3'] as const) {
+    for (const layers of [1, 4]) {
+      const job = {
+        pictures: [{ size: '200 x 250 mm' }],
+        frame: { size: '500 x 400 mm' },
+        mat: { layers: Array.from({ length: layers }, (_, index) => (index === 0 ? {} : { reveal: '5 mm' })) },
+      };
+      const made = await makeTemplate(contextOf(job, { units: 'mm', paper }));
+      if (!made.ok) throw new Error(made.problems[0]?.message);
+      const words = readPdf(made.value).pages[0]?.words ?? [];
+      const maps = words.filter(({ text }) => /^Layer \d · BACK/.test(text));
+      const facts = words.filter(({ text }) => /side that is printed|that is printed|Joins have/.test(text));
+      expect(maps.length).toBe(layers);
+      const lowest = Math.min(...facts.map(({ at }) => at.y));
+      // Capitals of 9 points are 2.3 mm high.
+      for (const map of maps) expect(map.at.y + 2.3).toBeLessThan(lowest - 0.5);
+    }
+  }
+});
