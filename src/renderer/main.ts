@@ -17,6 +17,7 @@ import { Session } from './session/session.svelte';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/floating.css';
+import './styles/pieces.css';
 import type { Workbench } from './workbench';
 
 function makeWorkbench(host: HostClient, info: HostInfo): Workbench {

@@ -24,7 +24,7 @@ const areas: Readonly<Record<string, Area>> = {
     packages: [],
   },
   'src/bridge.ts': { from: ['src/core'], packages: [] },
-  'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit', 'papaparse'] },
+  'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit'] },
   'src/host': { from: ['src/core', 'src/bridge.ts', 'src/outputs'], packages: ['node:', 'zod'] },
   'src/main': { from: ['src/bridge.ts', 'src/host', 'package.json'], packages: ['node:', 'electron'] },
   'src/preload': { from: ['src/bridge.ts', 'src/main/channels.ts'], packages: ['electron'] },

@@ -84,6 +84,9 @@ describe('a size in a field', () => {
   it.each([
     ['8 x 10 in', '10 x 8 in'],
     ['8in x 10in', '10in x 8in'],
+    ['8x10”', '10 x 8”'],
+    ['6½ x 8½ in', '8½ x 6½ in'],
+    ['200 x 250 millimetres', '250 x 200 millimetres'],
     ['A4', 'A4 landscape'],
     ['A4 landscape', 'A4'],
   ])('turned on its side makes %s %s', (written, turned) => {

@@ -2,14 +2,15 @@
 import type { Size } from '../../core/geometry/box';
 import { Reader } from '../../core/job/reader';
 import type { WrittenSize } from '../../core/job/written';
-import { readLength, showLength, type Showing, type Unit } from '../../core/units';
+import { readLength, showLength, unitWord, type Showing, type Unit } from '../../core/units';
 import { fieldText } from './written-length';
 
 export type SizeEcho =
   { readonly ok: true; readonly size: Size; readonly text: string } | { readonly ok: false; readonly message: string };
 
 const CROSS = /\s*[x×*]\s*/i;
-const ENDING = /\s*(inches|inch|in|"|”|″|mm|cm|ft)\s*$/i;
+/** A unit in letters or primes, with the space before it. */
+const ENDING = /[\s\p{L}.'"‘’“”′″]+$/u;
 
 /** The line a field shows for a written size. */
 export function sizeText(written: WrittenSize | undefined, jobUnit: Unit, showing: Showing): string {
@@ -60,7 +61,7 @@ export function turnedSize(written: WrittenSize): WrittenSize {
   const [first = '', second = ''] = sides;
   if (sides.length !== 2) return turnedName(written);
   const unit = ENDING.exec(second)?.[0] ?? '';
-  const own = ENDING.test(first);
+  const own = unitWord(first) !== undefined;
   return own ? `${second} x ${first}` : `${second.slice(0, second.length - unit.length)} x ${first}${unit}`;
 }
 
