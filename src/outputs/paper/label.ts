@@ -10,6 +10,8 @@ export interface LabelLine {
   /** Points. */
   readonly size: number;
   readonly weight?: Weight;
+  /** Figures of one width, so that no decimal point is lost between them. */
+  readonly tabular?: boolean;
 }
 
 export interface Label {

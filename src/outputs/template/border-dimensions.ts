@@ -81,7 +81,7 @@ function drawBorder(setting: LabelSetting, border: Border, seen: Box): void {
   const { surface, part, room } = setting;
   const box = boxOnPage(part, seen);
   const lines = border.words.map((words, index) =>
-    index === 0 ? { words, size: 14, weight: 'bold' as const } : { words, size: 7 },
+    index === 0 ? { words, size: 14, weight: 'bold' as const, tabular: true } : { words, size: 7 },
   );
   const whole: Label = { turn: 0, lines };
   const labels = FACTORS.flatMap((factor) => {

@@ -54,7 +54,7 @@ function labelOpening({ surface, part, room, showing }: LabelSetting, window: Vi
     turn: 0,
     lines: [
       { words: fitting, size: 10, weight: 'bold' },
-      { words: fractions(size), size: 20, weight: 'bold' },
+      { words: fractions(size), size: 20, weight: 'bold', tabular: true },
       { words: `opening of layer ${part.layer.plan.number} · ${part.layer.view.toUpperCase()}`, size: 8 },
     ],
   };
@@ -85,8 +85,8 @@ function labelGuide({ surface, part, room, showing }: LabelSetting, line: CutLin
   const onwards = upright ? line.end.y > line.start.y : line.end.x > line.start.x;
   const setting = fractions(showSetting(line.guideSetting, showing).withUnit);
   const words = `${onwards ? '' : '← '}${step === undefined ? '' : `cut ${step} · `}guide ${setting}${onwards ? ' →' : ''}`;
-  const label: Label = { turn: upright ? 90 : 0, lines: [{ words, size: 9 }] };
-  const bare: Label = { turn: label.turn, lines: [{ words: setting, size: 8 }] };
+  const label: Label = { turn: upright ? 90 : 0, lines: [{ words, size: 9, tabular: true }] };
+  const bare: Label = { turn: label.turn, lines: [{ words: setting, size: 8, tabular: true }] };
   const along = ownStretch(line, part);
   if (!along) return;
   placeLabel(surface, room, [label, smaller(label, 0.75), smaller(label, 0.6), bare, smaller(bare, 0.7)], (size) =>
