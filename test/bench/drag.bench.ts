@@ -97,6 +97,9 @@ const web = await startWebHost({ words: [path], env: { HOME: folder, XDG_STATE_H
 const browser = await chromium.launch({ executablePath: findChromium(), args: [...chromiumSwitches] });
 try {
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+  page.on('pageerror', (error) => {
+    throw error;
+  });
   await page.goto(web.address);
   await page.getByRole('heading', { level: 1, name: job.title }).waitFor();
   await page.getByRole('navigation').getByRole('button', { name: 'Mat' }).click();

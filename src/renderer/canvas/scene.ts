@@ -1,8 +1,41 @@
 /** The scene: the only file that knows paper; shows a drawing and moves what has changed since the last one. */
 import paper from 'paper/dist/paper-core';
 import { heightOf, widthOf, type Size } from '../../core/geometry/box';
-import type { AreaShape, ImageShape, Ring, Shape } from './drawing';
+import type { AreaShape, ImageShape, Shape } from './drawing';
 import type { Viewport } from './viewport';
+
+/** What paper's types leave out: its own way to make a kind of item, and what one does to draw itself. */
+interface ItemKind {
+  extend(members: object): new (area: AreaShape) => RingsItem;
+}
+
+interface RingsItem extends paper.Item {
+  area: AreaShape;
+  _initialize(): boolean;
+}
+
+/**
+ * All rings of a shape in one item. A compound path would hold, place and draw each ring as an item of its own, which
+ * with sixty windows in three layers is what a drag mostly spent its time on.
+ */
+const Rings = (paper.Item as unknown as ItemKind).extend({
+  _class: 'Rings',
+  // A function and no method, since paper calls it as a constructor.
+  initialize: function (this: RingsItem, area: AreaShape) {
+    this.area = area;
+    this._initialize();
+  },
+  _draw(this: RingsItem, context: CanvasRenderingContext2D) {
+    const { rings, fill } = this.area;
+    context.beginPath();
+    for (const ring of rings) {
+      ring.forEach(({ x, y }, index) => (index === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));
+      context.closePath();
+    }
+    context.fillStyle = fill;
+    context.fill('evenodd');
+  },
+});
 
 interface Shown {
   readonly item: paper.Item;
@@ -62,7 +95,7 @@ export class Scene {
   #keepOrMake(shape: Shape): Shown {
     const old = this.#shown.get(shape.key);
     if (old !== undefined && moveItem(old, shape)) return old;
-    return { item: shape.kind === 'area' ? makeArea(this.#scope, shape) : makeImage(this.#scope, shape), shape };
+    return { item: shape.kind === 'area' ? new Rings(shape) : makeImage(this.#scope, shape), shape };
   }
 
   #replaceChanged(next: ReadonlyMap<string, Shown>): void {
@@ -71,15 +104,6 @@ export class Scene {
       if (old !== undefined && old !== shown) old.item.replaceWith(shown.item);
     }
   }
-}
-
-function makeArea(scope: paper.PaperScope, shape: AreaShape): paper.Item {
-  const children = shape.rings.map(
-    (ring) => new scope.Path({ segments: ring.map(({ x, y }) => [x, y]), closed: true }),
-  );
-  const item = new scope.CompoundPath({ children, fillRule: 'evenodd' });
-  item.fillColor = new scope.Color(shape.fill);
-  return item;
 }
 
 function makeImage(scope: paper.PaperScope, shape: ImageShape): paper.Item {
@@ -102,27 +126,9 @@ function makeImage(scope: paper.PaperScope, shape: ImageShape): paper.Item {
 function moveItem(shown: Shown, shape: Shape): boolean {
   const old = shown.shape;
   if (shape.kind === 'image' || old.kind === 'image') return shape === old || sameImage(old, shape);
-  if (old.fill !== shape.fill || old.rings.length !== shape.rings.length) return false;
-  // Plain loops here and below: at sixty frames a second what iterators leave behind would keep the collector busy.
-  for (let index = 0; index < shape.rings.length; index += 1) {
-    const before = old.rings[index];
-    const ring = shape.rings[index];
-    if (!before || !ring || before.length !== ring.length) return false;
-    if (!sameRing(before, ring)) moveRing(shown.item.children[index] as paper.Path, ring);
-  }
+  (shown.item as RingsItem).area = shape;
   shown.shape = shape;
   return true;
-}
-
-function moveRing(path: paper.Path, ring: Ring): void {
-  const { segments } = path;
-  for (let index = 0; index < ring.length; index += 1) {
-    const at = ring[index];
-    const point = segments[index]?.point;
-    if (!at || !point) continue;
-    if (point.x !== at.x) point.x = at.x;
-    if (point.y !== at.y) point.y = at.y;
-  }
 }
 
 function sameImage(a: Shape, b: Shape): boolean {
@@ -133,13 +139,4 @@ function sameImage(a: Shape, b: Shape): boolean {
 
 function sameBox(a: ImageShape['box'], b: ImageShape['box']): boolean {
   return a.left === b.left && a.right === b.right && a.top === b.top && a.bottom === b.bottom;
-}
-
-function sameRing(a: Ring, b: Ring): boolean {
-  for (let index = 0; index < a.length; index += 1) {
-    const one = a[index];
-    const other = b[index];
-    if (one?.x !== other?.x || one?.y !== other?.y) return false;
-  }
-  return true;
 }
