@@ -1,5 +1,5 @@
 /** The order of cuts with a parallel guide: fewest moves of the guide, fewest turns of the board, a sheet that stays stiff. */
-import { SIDES, type Side } from '../geometry/box';
+import { SIDES } from '../geometry/box';
 import type { CutStep, View, WindowPlan } from './plan';
 
 export const ORDER_RULE =
@@ -8,63 +8,79 @@ export const ORDER_RULE =
 /** Settings that differ by less are one, mm: finer than any guide can be set. */
 const SAME_SETTING = 0.005;
 
+/** A cut that waits for its turn. */
 interface Pending {
   readonly window: number;
   readonly cut: number;
-  readonly side: Side;
   readonly setting: number;
   /** Where along the edge the cut starts. */
   readonly along: number;
 }
 
+/** Cuts of one guide setting, apart by the edge that lies at the guide, in the order of `SIDES`. */
+type Group = readonly Pending[][];
+
 /** Steps for one view. */
 export function orderCuts(windows: readonly WindowPlan[], view: View): CutStep[] {
   const left = windows.map((window) => window.cuts.length);
   const steps: CutStep[] = [];
-  let side: Side = 'left';
-  for (const group of bySetting(pendingOf(windows, view))) {
-    for (const [place, next] of turnOrder(group, side).entries()) {
-      const remaining = (left[next.window] ?? 0) - 1;
-      left[next.window] = remaining;
-      steps.push({
-        number: steps.length + 1,
-        window: next.window,
-        cut: next.cut,
-        guideSetting: next.setting,
-        moveGuide: place === 0,
-        turnBoard: steps.length > 0 && next.side !== side,
-        dropsOut: remaining === 0,
-      });
-      side = next.side;
+  let edge = 0;
+  for (const group of bySetting(windows, view)) {
+    let first = true;
+    // The edge at the guide first, then round the board.
+    for (let turn = 0, from = edge; turn < SIDES.length; turn += 1) {
+      const side = (from + turn) % SIDES.length;
+      for (const { window, cut, setting } of inOneSweep(group[side] ?? [])) {
+        const remaining = (left[window] ?? 0) - 1;
+        left[window] = remaining;
+        steps.push({
+          number: steps.length + 1,
+          window,
+          cut,
+          guideSetting: setting,
+          moveGuide: first,
+          turnBoard: steps.length > 0 && side !== edge,
+          dropsOut: remaining === 0,
+        });
+        edge = side;
+        first = false;
+      }
     }
   }
   return steps;
 }
 
-function pendingOf(windows: readonly WindowPlan[], view: View): Pending[] {
-  return windows.flatMap((window, index) =>
-    window.cuts.map((cut, place) => {
-      const line = cut[view];
-      const along = line.side === 'left' || line.side === 'right' ? line.start.y : line.start.x;
-      return { window: index, cut: place, side: line.side, setting: line.guideSetting, along };
+/** Groups of one setting each, widest first. Sorted are the settings, of which even a wall of windows has few. */
+function bySetting(windows: readonly WindowPlan[], view: View): Group[] {
+  const found = new Map<number, Group>();
+  windows.forEach(({ cuts }, window) =>
+    cuts.forEach((planned, cut) => {
+      const { side, start, guideSetting: setting } = planned[view];
+      const along = side === 'left' || side === 'right' ? start.y : start.x;
+      let group = found.get(setting);
+      if (!group) found.set(setting, (group = SIDES.map(() => [])));
+      group[SIDES.indexOf(side)]?.push({ window, cut, setting, along });
     }),
   );
-}
-
-/** Groups of one setting each, widest first. */
-function bySetting(cuts: readonly Pending[]): Pending[][] {
-  const groups: Pending[][] = [];
-  for (const cut of cuts.toSorted((a, b) => b.setting - a.setting)) {
-    const group = groups.at(-1);
-    if (group?.[0] && group[0].setting - cut.setting <= SAME_SETTING) group.push(cut);
-    else groups.push([cut]);
+  const groups: Group[] = [];
+  let widest = Infinity;
+  for (const [setting, group] of [...found].sort(([a], [b]) => b - a)) {
+    const last = groups.at(-1);
+    if (last && widest - setting <= SAME_SETTING) group.forEach((cuts, side) => last[side]?.push(...cuts));
+    else {
+      groups.push(group);
+      widest = setting;
+    }
   }
   return groups;
 }
 
-/** The edge at the guide first, then round the board; along each edge in one sweep. */
-function turnOrder(group: readonly Pending[], from: Side): Pending[] {
-  const first = SIDES.indexOf(from);
-  const turns = (cut: Pending) => (SIDES.indexOf(cut.side) - first + SIDES.length) % SIDES.length;
-  return group.toSorted((a, b) => turns(a) - turns(b) || a.along - b.along || a.window - b.window);
+/** Along an edge, without going back. */
+function inOneSweep(cuts: Pending[]): readonly Pending[] {
+  return cuts.sort((a, b) => compare(a.along, b.along) || a.window - b.window);
+}
+
+/** A whole number, where a difference of doubles would leave one behind on the heap at every comparison. */
+function compare(a: number, b: number): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }

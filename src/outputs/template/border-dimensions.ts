@@ -1,11 +1,11 @@
 /** Dimension lines of the borders: from an edge of the blank to every cut that faces it. */
-import type { CutLine } from '../../core/cutting/plan';
 import { boxAt, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
 import { showTogether, type Shown, type Showing } from '../../core/units';
 import { drawLabel, labelSize, smaller, type Label } from '../paper/label';
 import { PENS } from '../paper/pens';
 import { boxRound } from '../paper/room';
 import { fractions } from '../paper/type';
+import { borderStrips } from './border-strips';
 import { boxOnPage } from './cut-drawing';
 import type { LabelSetting } from './cut-labels';
 import { shared, type ViewLayer, type ViewWindow } from './view-geometry';
@@ -23,7 +23,11 @@ const PLACES = [0.5, 0.38, 0.62, 0.25, 0.75, 0.14, 0.86] as const;
 
 /** The borders of a layer: those of every cut with no other window between it and the blank's edge. */
 export function planBorders(layer: ViewLayer, showing: Showing): readonly Border[] {
-  return layer.windows.flatMap((window) => bordersOf(layer, window, showing));
+  return borderStrips(layer).map(({ side, strip, window }) => ({
+    side,
+    strip,
+    words: shownBorder(layer, window, side, showing),
+  }));
 }
 
 /** Draws those that a page shows, where they find room. */
@@ -32,21 +36,6 @@ export function drawBorders(setting: LabelSetting, borders: readonly Border[]): 
     const seen = shared(border.strip, setting.part.own);
     if (seen) drawBorder(setting, border, seen);
   }
-}
-
-function bordersOf(layer: ViewLayer, window: ViewWindow, showing: Showing): readonly Border[] {
-  return window.lines.flatMap((line) => {
-    const strip = stripOf(layer, line, window.cut);
-    const faces = layer.windows.every((other) => other === window || !shared(other.cut, strip));
-    return faces ? [{ side: line.side, strip, words: shownBorder(layer, window, line.side, showing) }] : [];
-  });
-}
-
-function stripOf(layer: ViewLayer, line: CutLine, cut: Box): Box {
-  if (line.side === 'left') return { ...cut, left: 0, right: cut.left };
-  if (line.side === 'right') return { ...cut, left: cut.right, right: layer.blank.width };
-  if (line.side === 'bottom') return { ...cut, bottom: 0, top: cut.bottom };
-  return { ...cut, bottom: cut.top, top: layer.blank.height };
 }
 
 /**

@@ -28,12 +28,15 @@ export interface OverviewSetting {
 }
 
 /** Enough for the steps on the narrowest paper. */
-const STEPS_HEIGHT = 92;
+const STEPS_HEIGHT = 86;
 
 /** The drawing of the mat, or the facts beside it where many layers make them longer; larger on larger paper. */
 function drawingHeight(layers: number, paper: Size): number {
   return Math.max(50, 38 + layers * 4.6, paper.height * 0.2);
 }
+
+/** Width of the longest words over a tile map, mm. */
+const MAP_HEADING = 62;
 
 /** How many pages the overview takes; known before any is drawn. */
 export function overviewPageCount(context: OutputContext, paper: Size, tiling?: Tiling): number {
@@ -64,18 +67,30 @@ function joined(tiling: Tiling | undefined): boolean {
   return tiling !== undefined && tiling.columns.length + tiling.rows.length > 4;
 }
 
-/** More rows of tiles need a taller map for their page numbers to be read; larger on larger paper. */
-function mapHeight({ rows }: Tiling, paper: Size): number {
-  return Math.min(54, Math.max(46, rows.length * 6.5)) + Math.max(0, paper.height - 360) * 0.6;
+/** Title, heading and air of the table of sizes, in rows of it. */
+const ROWS_BESIDES = 2;
+
+/**
+ * More rows of tiles need a taller map for their page numbers to be read; it takes what the sizes leave free, up to
+ * what is seen at a glance.
+ */
+function mapHeight(context: OutputContext, tiling: Tiling, paper: Size): number {
+  const least = Math.min(54, Math.max(46, tiling.rows.length * 6.5));
+  const sizes = (sizeRows(context).length + ROWS_BESIDES) * ROW_HEIGHT;
+  return Math.min(Math.max(least, heightBelowDrawing(context, paper) - sizes), Math.max(least, paper.height * 0.36));
+}
+
+/** Between the drawing and the steps. */
+function heightBelowDrawing(context: OutputContext, paper: Size): number {
+  const { body } = planSheet(paper);
+  return body.top - body.bottom - drawingHeight(context.plan.layers.length, paper) - STEPS_HEIGHT;
 }
 
 function sizeLots(context: OutputContext, paper: Size, tiling: Tiling | undefined): readonly (readonly TableRow[])[] {
   const { body } = planSheet(paper);
-  const height = body.top - body.bottom;
-  const drawing = drawingHeight(context.plan.layers.length, paper);
-  const left = height - drawing - (tiling ? mapHeight(tiling, paper) : 0) - STEPS_HEIGHT;
-  const fits = (room: number) => Math.floor(room / ROW_HEIGHT) - 2;
-  return inLots(sizeRows(context), fits(left), fits(height));
+  const left = heightBelowDrawing(context, paper) - (tiling ? mapHeight(context, tiling, paper) : 0);
+  const fits = (room: number) => Math.floor(room / ROW_HEIGHT) - ROWS_BESIDES;
+  return inLots(sizeRows(context), fits(left), fits(body.top - body.bottom));
 }
 
 function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): number {
@@ -100,24 +115,21 @@ function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): numbe
   drawFacts(surface, { ...room, left: drawing.right + 6 }, setting);
   let top = room.top - height;
   if (tiling) {
-    const width = Math.min((room.right - room.left) / maps.length, 1.5 * mapHeight(tiling, paper));
+    const tall = mapHeight(context, tiling, paper);
+    const { width: across, height: up } = context.plan.blank;
+    const width = Math.min((room.right - room.left) / maps.length, Math.max(MAP_HEADING, (tall * across) / up));
     maps.forEach((map, index) => {
       const left = room.left + index * width;
-      drawTileMap(
-        surface,
-        { left, right: left + width - 6, top, bottom: top - mapHeight(tiling, paper) + 3 },
-        map,
-        tiling,
-      );
+      drawTileMap(surface, { left, right: left + width - 6, top, bottom: top - tall + 3 }, map, tiling);
     });
-    top -= mapHeight(tiling, paper);
+    top -= tall;
   }
   drawSteps(surface, { ...room, top: room.bottom + STEPS_HEIGHT }, setting, layers);
   return top;
 }
 
 /** The blank in big numbers, then layers, paper and pages. */
-function drawFacts(surface: Surface, room: Box, { context, layers, tiling, listPages }: OverviewSetting): void {
+function drawFacts(surface: Surface, room: Box, { context, layers, tiling, maps, listPages }: OverviewSetting): void {
   const { plan, showing, options } = context;
   const size = `${lengthText(plan.blank.width, showing)} × ${lengthText(plan.blank.height, showing)}`;
   let y = room.top - 8;
@@ -138,7 +150,7 @@ function drawFacts(surface: Surface, room: Box, { context, layers, tiling, listP
       ? `Cutting list: page ${listPages[0]}`
       : `Cutting list: pages ${listPages[0]} to ${listPages[1]}`,
     joined(tiling)
-      ? 'Joins have small letters, windows capitals. Tile maps below show the side that is printed.'
+      ? `Joins have small letters, windows capitals. Tile maps below show the side that is printed${maps.some(({ tiles }) => tiles.some((tile) => tile.empty)) ? '; parts crossed out hold no cut and no border, and are not printed' : ''}.`
       : tiling
         ? 'The whole blank goes on one page.'
         : 'Lines nearer than 12 mm to the paper’s edge may be lost by the printer.',

@@ -37,8 +37,8 @@ function leaning(side: StepSetting['bevelSide']): string {
 function joining(layers: number): readonly string[] {
   const each = layers > 1 ? 'Keep the layers apart. ' : '';
   return [
-    `${each}Trim the right and upper neighbour on its join line, lay it over the other page so that rings, letters and lines meet, and tape. Start at the origin, the lower left corner.`,
-    'Every scale counts from the origin: check with a long rule that errors do not add up.',
+    `${each}Trim the right and upper neighbour on its join line, lay it over the other page so that rings, letters and lines meet, and tape. Start at the lower left.`,
+    'Every scale counts from the origin, the lower left corner of the blank: check with a long rule that errors do not add up.',
   ];
 }
 

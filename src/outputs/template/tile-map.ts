@@ -73,5 +73,5 @@ function pagesWords(printed: readonly number[], tiles: number): string {
   const last = Math.max(...printed);
   const empty = tiles - printed.length;
   const pages = first === last ? `page ${first}` : `pages ${first} to ${last}`;
-  return empty === 0 ? pages : `${pages}; ${empty} crossed: empty, not printed`;
+  return empty === 0 ? pages : `${pages}; ${empty} crossed: not printed`;
 }

@@ -4,6 +4,7 @@ import { MM_PER_INCH, stepLength, type Showing } from '../../core/units';
 import { paperSize, type TilePaper } from '../paper/page';
 import { tileArea } from './sheet-plan';
 import { divide } from './joins';
+import { printedParts } from './printed-tiles';
 import { clipLine, type ViewLayer } from './view-geometry';
 
 /** Neighbouring pages both draw the strip this far to either side of their join, mm: 10 mm together. */
@@ -24,7 +25,7 @@ export interface Tile {
   readonly row: number;
   /** The part of the blank that this page is trimmed to. */
   readonly own: Box;
-  /** No cut, no corner and no edge of the blank lies in it. */
+  /** It is not printed: no cut and no border lies in it, and it joins nothing. */
   readonly empty: boolean;
 }
 
@@ -73,26 +74,20 @@ function pageCount(tiling: Tiling, layers: readonly ViewLayer[]): number {
 }
 
 /** All tiles of a layer, row after row from the top left. */
-export function tilesOf(tiling: Tiling, layer: ViewLayer): readonly Tile[] {
-  const { columns, rows } = tiling;
-  const tiles: Tile[] = [];
-  for (let row = 0; row < rows.length - 1; row++) {
-    for (let column = 0; column < columns.length - 1; column++) {
-      const own = {
-        left: columns[column] ?? 0,
-        right: columns[column + 1] ?? 0,
-        bottom: rows[rows.length - 2 - row] ?? 0,
-        top: rows[rows.length - 1 - row] ?? 0,
-      };
-      const atEdge = column === 0 || row === 0 || column === columns.length - 2 || row === rows.length - 2;
-      tiles.push({ column, row, own, empty: !atEdge && !holdsCut(own, layer) });
-    }
-  }
-  return tiles;
-}
-
-function holdsCut(own: Box, layer: ViewLayer): boolean {
-  return layer.windows.some((window) => window.lines.some((line) => clipLine(line.bladeStart, line.bladeEnd, own)));
+export function tilesOf({ columns, rows }: Tiling, layer: ViewLayer): readonly Tile[] {
+  const grid = { columns: columns.length - 1, rows: rows.length - 1 };
+  const places = Array.from({ length: grid.columns * grid.rows }, (_, index) => ({
+    column: index % grid.columns,
+    row: Math.floor(index / grid.columns),
+  }));
+  const parts = places.map(({ column, row }) => ({
+    left: columns[column] ?? 0,
+    right: columns[column + 1] ?? 0,
+    bottom: rows[grid.rows - 1 - row] ?? 0,
+    top: rows[grid.rows - row] ?? 0,
+  }));
+  const printed = printedParts(parts, grid, layer);
+  return places.map((place, index) => ({ ...place, own: parts[index]!, empty: printed[index] !== true }));
 }
 
 /** The joins between printed tiles, lettered from the top left, with their marks clear of the cuts where possible. */
