@@ -16,7 +16,7 @@ function connectWebHost(token: string): HostClient {
       request: HostCalls[K]['request'],
       onProgress?: (progress: Progress) => void,
     ) => {
-      const response = await fetch(`/call/${name}`, {
+      const response = await reach(`/call/${name}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json', 'x-matwright-token': token },
         body: JSON.stringify(request),
@@ -29,6 +29,22 @@ function connectWebHost(token: string): HostClient {
   };
 }
 
+/** The browser's own words for a host that is gone would tell nobody anything. */
+async function reach(address: string, request: RequestInit): Promise<Response> {
+  try {
+    return await fetch(address, request);
+  } catch {
+    throw new NoAnswer();
+  }
+}
+
+/** Thrown when the program behind the screen has ended or cannot be reached. */
+export class NoAnswer extends Error {
+  constructor() {
+    super('the program behind this screen does not answer; it may have been ended');
+  }
+}
+
 async function readReply<T>(
   body: ReadableStream<Uint8Array<ArrayBuffer>>,
   onProgress?: (progress: Progress) => void,
@@ -37,7 +53,7 @@ async function readReply<T>(
   let rest = '';
   for (;;) {
     const { done, value } = await reader.read();
-    if (done) throw new Error('The connection to Matwright broke off.');
+    if (done) throw new NoAnswer();
     const lines = (rest + value).split('\n');
     rest = lines.pop() ?? '';
     for (const text of lines) {

@@ -82,7 +82,7 @@ export function bordersNeeded({ show, borders }: AxisAsk, words: AxisWords, such
       ? {}
       : {
           fix: {
-            label: `Make them ${show.length(such.start)}`,
+            label: `Make them ${show.limit(such.start)}`,
             edits: borderEdits(borders, words, show.exact(such.start)),
           },
         }),

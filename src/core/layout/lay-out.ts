@@ -26,8 +26,11 @@ import { showFor } from './show';
 import { SAME, solveAcross, solveUp } from './solve-borders';
 import { blankOnlyForFree, unequalBorders, unusedBorders } from './border-problems';
 
+/** A layout, or what keeps it from being cut; then with where everything would lie, as far as that can be said. */
+export type Laid = Result<Layout> & { readonly sketch?: Layout };
+
 /** The layout of a job, or the problems that keep it from being made. Nothing is rounded. */
-export function layOut(job: Job): Result<Layout> {
+export function layOut(job: Job): Laid {
   const root = job.windows && cellOf(job.windows, job);
   const free = job.free.map((window) => ({ window, leaf: cellOf(window.window, job) as Leaf }));
   const vanished = emptyWindows(
@@ -138,7 +141,7 @@ function finish(
   arranged: readonly Placed[],
   free: readonly Placed[],
   before: readonly Problem[],
-): Result<Layout> {
+): Laid {
   const layers = layersOf(job);
   const all = [...arranged, ...free];
   const leaves = all.map(({ leaf }) => leaf);
@@ -162,7 +165,6 @@ function finish(
     gaps: gapsOf(windows, leaves),
   };
   const problems = [...before, ...findProblems(job, placed, leaves)];
-  if (problems.some(isError)) return bad(problems);
   let sums: readonly Derivation[] | undefined;
   const layout: Layout = {
     ...placed,
@@ -172,7 +174,7 @@ function finish(
       return (sums ??= derivationsOf(job, placed, leaves));
     },
   };
-  return good(layout, problems);
+  return problems.some(isError) ? { ...bad<Layout>(problems), sketch: layout } : good(layout, problems);
 }
 
 function placeWindow(

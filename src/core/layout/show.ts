@@ -1,7 +1,7 @@
 /** Lengths and sizes of a job in words: for messages, and for edits that mend. */
 import type { Size } from '../geometry/box';
 import type { Job } from '../job/job';
-import { decimalText, lengthText, showingOf, showLength, showSetting, sizeText } from '../units';
+import { decimalText, lengthText, showingOf, showLength, showSetting, sizeText, stepLength } from '../units';
 
 export interface Show {
   /** To the job's step, `≈` before it when rounded. */
@@ -10,6 +10,8 @@ export interface Show {
   readonly missing: (mm: number, limit: number) => string;
   /** A limit, which is nobody's measure: never `≈`, in decimals where the step would round it. */
   readonly limit: (mm: number) => string;
+  /** The least length on the step that is no less: what one would take who has to keep to a limit, mm. */
+  readonly stepUp: (mm: number) => number;
   /** `10 x 8 in`. */
   readonly size: (size: Size) => string;
   /** To be typed as it is told: with what is exact in brackets where the step rounds. */
@@ -34,6 +36,7 @@ export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
       return same ? `${decimalText(mm, unit, unit === 'mm' ? 2 : 3)} ${unit}` : shown;
     },
     limit: (mm) => showSetting(mm, showing).withUnit,
+    stepUp: (mm) => Math.ceil(mm / stepLength(showing) - 1e-9) * stepLength(showing),
     size: (size) => sizeText(size, showing),
     typed: (mm) => {
       const shown = lengthText(mm, showing);

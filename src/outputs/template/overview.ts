@@ -1,6 +1,6 @@
 /** The overview: what the mat is, which page is which, what to do, and the sizes of every opening. */
 import { bevelWords } from '../../core/layout/bevel-words';
-import { lengthText, showTogether, type Showing } from '../../core/units';
+import { lengthText, showLength, showTogether, type Showing, type Shown } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
 import { paperWord } from '../paper/page';
@@ -57,7 +57,7 @@ export function planOverview(setting: OverviewSetting): readonly PagePlan[] {
       }).body;
       const room = { ...body, left: body.left + 2 };
       const top = index === 0 ? drawFirst(surface, room, setting) : room.top;
-      if (rows.length > 0) drawSizes(surface, { ...room, top }, rows);
+      if (rows.length > 0) drawSizes(surface, { ...room, top }, rows, context.showing);
     },
   }));
 }
@@ -193,27 +193,28 @@ function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers
   }
 }
 
-const SIZE_COLUMNS: readonly Column[] = [
+/** The unit stands in the headings, so that long numbers have room. */
+const sizeColumns = (unit: string): readonly Column[] => [
   { heading: 'Layer', width: 11 },
   { heading: 'Window', width: 38 },
-  { heading: 'Opening, width × height', width: 46, style: { size: 9, weight: 'bold', tabular: true } },
-  ...['Left', 'Top', 'Right', 'Bottom'].map((heading): Column => ({
-    heading,
+  { heading: `Opening, width × height, ${unit}`, width: 46, style: { size: 9, weight: 'bold', tabular: true } },
+  ...['Left', 'Top', 'Right', 'Bottom'].map((side): Column => ({
+    heading: `${side}, ${unit}`,
     width: 20,
     align: 'right',
     style: { size: 9, tabular: true },
   })),
 ];
 
-function drawSizes(surface: Surface, room: Box, rows: readonly TableRow[]): void {
-  const columns = filling(SIZE_COLUMNS, room.right - room.left);
+function drawSizes(surface: Surface, room: Box, rows: readonly TableRow[], { unit }: Showing): void {
+  const columns = filling(sizeColumns(unit), room.right - room.left);
   const title = 'Openings, and their borders as it hangs, from the edges of the blank';
   surface.text(title, { x: room.left, y: room.top - 3.4 }, { size: 9, weight: 'bold' });
   drawTable(surface, { x: room.left, y: room.top - 4 }, columns, rows);
 }
 
 function sizeRows({ plan, showing }: OutputContext): readonly TableRow[] {
-  const text = (mm: number) => fractions(lengthText(mm, showing));
+  const text = (mm: number) => bare(showLength(mm, showing));
   return plan.layers.flatMap((layer) =>
     layer.windows.map(({ name, title, opening, borders }) => [
       String(layer.number),
@@ -228,7 +229,9 @@ function sizeRows({ plan, showing }: OutputContext): readonly TableRow[] {
 function bordersShown({ left, top, right, bottom }: PerSide, blank: Size, showing: Showing): readonly string[] {
   const across = showTogether([left, blank.width - left - right, right], blank.width, showing);
   const up = showTogether([top, blank.height - top - bottom, bottom], blank.height, showing);
-  return [across[0], up[0], across[2], up[2]].map((shown) =>
-    fractions(`${shown?.rounded ? '≈ ' : ''}${shown?.withUnit ?? ''}`),
-  );
+  return [across[0], up[0], across[2], up[2]].map((shown) => (shown ? bare(shown) : ''));
+}
+
+function bare({ rounded, text }: Shown): string {
+  return fractions(`${rounded ? '≈ ' : ''}${text}`);
 }

@@ -18,6 +18,8 @@ export interface Dimension {
   readonly from: Point;
   readonly to: Point;
   readonly mm: number;
+  /** How much more it is than the written length that governs it: windows of other heights or widths stand further apart. */
+  readonly beyond: number;
   readonly shown: Shown;
   /** What it is, for assistive technology. */
   readonly name: string;
@@ -41,6 +43,7 @@ export function borderDimensions(job: Job, layout: Layout, showing: Showing): Di
     from: ends[side][0],
     to: ends[side][1],
     mm: borders[side],
+    beyond: 0,
     shown: shown[side],
     name: `Border ${side}, ${seen ? 'as seen' : 'as cut'}`,
   }));
@@ -71,6 +74,7 @@ function gapDimension(layout: Layout, gap: Gap, index: number, showing: Showing)
     from: point(gap.from),
     to: point(gap.to),
     mm: gap.gap,
+    beyond: typeof gap.rule === 'number' ? gap.gap - gap.rule : 0,
     shown: showLength(gap.gap, showing),
     name: `Gap between ${a} and ${b}`,
   };
@@ -93,6 +97,7 @@ export function layerDimensions(layout: Layout, layerNumber: number, showing: Sh
     from: ends[side][0],
     to: ends[side][1],
     mm: borders[side],
+    beyond: 0,
     shown: shown[side],
     name: `Border ${side} of layer ${layerNumber}, front view`,
   }));

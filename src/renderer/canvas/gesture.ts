@@ -120,8 +120,9 @@ function rateOf(
   const tried = edits(value + trial);
   const job = readJob(setAll(spellOut(written, tried), tried));
   const laid = job.ok ? layOut(job.value.job) : undefined;
-  if (!laid?.ok) return undefined;
-  const rate = ((lineOf(laid.value) ?? 0) - (lineOf(layout) ?? 0)) / trial;
+  const trialLayout = laid?.ok ? laid.value : laid?.sketch;
+  if (!trialLayout) return undefined;
+  const rate = ((lineOf(trialLayout) ?? 0) - (lineOf(layout) ?? 0)) / trial;
   return Math.abs(rate) < 0.1 ? undefined : rate;
 }
 

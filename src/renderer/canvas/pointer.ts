@@ -16,6 +16,9 @@ export interface PointerCalls {
   readonly zoom: (factor: number, at: Point) => void;
 }
 
+/** One turn of a wheel never zooms by more: a mouse's wheel with Ctrl sends steps ten times those of a pinch. */
+const MOST_AT_ONCE = 1.25;
+
 /** A press becomes a drag after this many pixels. */
 const SLACK = 3;
 
@@ -85,7 +88,8 @@ export function listenToPointer(element: HTMLElement, calls: PointerCalls): () =
     // A pinch comes as a wheel with Ctrl and small steps.
     const speed = event.ctrlKey ? 0.012 : 0.0016;
     if (event.shiftKey && !event.ctrlKey) calls.pan({ x: -event.deltaY * unit - event.deltaX * unit, y: 0 });
-    else calls.zoom(Math.exp(-event.deltaY * unit * speed), at(event));
+    else
+      calls.zoom(Math.min(MOST_AT_ONCE, Math.max(1 / MOST_AT_ONCE, Math.exp(-event.deltaY * unit * speed))), at(event));
   });
   return () => stop.abort();
 }

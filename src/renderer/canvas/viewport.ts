@@ -18,7 +18,7 @@ export interface Room {
   readonly bottom: number;
 }
 
-const SMALLEST_SCALE = 0.02;
+const SMALLEST_SCALE = 0.04;
 const LARGEST_SCALE = 80;
 
 export function toScreen(viewport: Viewport, point: Point): Point {

@@ -1,5 +1,7 @@
 /** Changes to the arrangement of windows: adding, removing, moving, grouping; each gives the job anew and where the item went. */
-import type { WrittenGroup, WrittenJob, WrittenNode } from '../../core/job/written';
+import type { WrittenFreeWindow, WrittenGroup, WrittenJob, WrittenLength, WrittenNode } from '../../core/job/written';
+import { readLength, type Unit } from '../../core/units';
+import { exactText } from './exact-text';
 import { arrangementOf, isGroup, nodeAt, parentOf, placesOf, ROOT, splice, withArrangement } from './tree';
 
 /** The job after a change, and the path of the item it was about. */
@@ -128,12 +130,26 @@ function surroundings(written: WrittenJob, path: string): { parent?: string; gro
   return parent !== undefined && isGroup(group) ? { parent, group, place } : { place };
 }
 
+/** A freely placed window moved a little, from the edges it is held by. */
+function beside(window: WrittenFreeWindow, units: Unit): WrittenFreeWindow {
+  const step = units === 'in' ? 12.7 : 15;
+  const { left, top, right, bottom } = window.at;
+  const further = (from: WrittenLength | undefined) => {
+    const read = from === undefined ? undefined : readLength(from, units);
+    return exactText((read?.ok ? read.mm : 0) + step, units);
+  };
+  const across = right === undefined ? { left: further(left) } : { right: further(right) };
+  const up = bottom === undefined ? { top: further(top) } : { bottom: further(bottom) };
+  return { ...window, at: { ...across, ...up } };
+}
+
 /** A copy of an item, right after it. */
 export function duplicateItem(written: WrittenJob, path: string): Arranged | undefined {
   const free = /^free\[(\d+)\]$/.exec(path);
   const window = written.free?.[Number(free?.[1])];
   if (window !== undefined) {
-    const windows = [...(written.free ?? []), window];
+    // Held from the middle, or from an edge: a copy lies a little further in, where it can be taken hold of.
+    const windows = [...(written.free ?? []), beside(window, written.units ?? 'in')];
     return { written: { ...written, free: windows }, path: `free[${windows.length - 1}]` };
   }
   const whole = arrangementOf(written);

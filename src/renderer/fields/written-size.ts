@@ -44,14 +44,13 @@ export function bothSizes(size: Size, showing: Showing): string {
 export function otherSize(size: Size, showing: Showing): string {
   const other: Showing =
     showing.unit === 'in' ? { ...showing, unit: 'mm', metricStep: 0.1 } : { ...showing, unit: 'in' };
-  const width = showLength(size.width, other);
-  const height = showLength(size.height, other);
-  return `${width.rounded || height.rounded ? '≈ ' : ''}${width.text} × ${height.withUnit}`;
+  return shownSize(size, other);
 }
 
 /** `8 × 10 in`. */
 export function shownSize(size: Size, showing: Showing): string {
-  return `${showLength(size.width, showing).text} × ${showLength(size.height, showing).withUnit}`;
+  const [width, height] = [showLength(size.width, showing), showLength(size.height, showing)];
+  return `${width.rounded || height.rounded ? '≈ ' : ''}${width.text} × ${height.withUnit}`;
 }
 
 /** The same size the other way round, written as it was. */

@@ -51,10 +51,11 @@ function noteOf(text: string): { readonly note?: string } {
 }
 
 /** Begins with a job that is in no file yet. */
-export function start({ session, file, look, notice }: Workbench, written: WrittenJob, said: string): void {
+export function start({ session, file, look, stage, notice }: Workbench, written: WrittenJob, said: string): void {
   session.start(written);
   file.startNew();
   look.startJob();
+  stage.fit();
   notice.say(said);
   // The dialog gives the focus back to what opened it; one wants to go on with the picture.
   void tick().then(() => focusRegion('panel'));

@@ -4,7 +4,7 @@ import { readText } from './read-text';
 
 /** Opens a file over whatever is on the screen; says so when that cannot be done, and leaves the screen as it was. */
 export async function openPath(bench: Workbench, path: string): Promise<boolean> {
-  const { host, session, file, look, dialogs, notice } = bench;
+  const { host, session, file, look, stage, dialogs, notice } = bench;
   const reply = await host.call('readJob', { path });
   if (!reply.ok) {
     await dialogs.tell({ title: 'The file could not be opened', text: reply.failure.message });
@@ -18,6 +18,7 @@ export async function openPath(bench: Workbench, path: string): Promise<boolean>
   session.start(read.written);
   file.isIn(reply.value, read.written);
   look.startJob();
+  stage.fit();
   notice.say(`Opened ${file.name ?? path}.`);
   return true;
 }

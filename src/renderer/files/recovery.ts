@@ -20,7 +20,7 @@ export function keepSoon(bench: Workbench): () => void {
       : host.call('dropRecovery', { id });
     call.catch(() =>
       notice.fail(
-        'The program behind this screen does not answer; unsaved work is not being kept. Save it under another name when it is back.',
+        'The program behind this screen does not answer; unsaved work is not being kept. Save to keep a copy of it.',
       ),
     );
   }, MOMENT);
@@ -34,7 +34,7 @@ export async function dropKept({ host }: Workbench): Promise<void> {
 
 /** Offers unsaved work of earlier sessions; true when one of them was opened. */
 export async function offerKept(bench: Workbench): Promise<boolean> {
-  const { host, session, file, look, dialogs, notice } = bench;
+  const { host, session, file, look, stage, dialogs, notice } = bench;
   const reply = await host.call('listRecoveries', {});
   if (!reply.ok || reply.value.length === 0) return false;
   const answer = await dialogs.recover(reply.value);
@@ -53,6 +53,7 @@ export async function offerKept(bench: Workbench): Promise<boolean> {
   session.start(read.written);
   file.recovered(chosen.path);
   look.startJob();
+  stage.fit();
   await host.call('keepRecovery', {
     id,
     ...(chosen.path === undefined ? {} : { path: chosen.path }),

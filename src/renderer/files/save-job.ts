@@ -1,6 +1,7 @@
 /** Saves the job: in its file, or in one the user names; another's change on disk is never written over unasked. */
 import type { HostFailure, JobFile as FileOnDisk, Reply } from '../../bridge';
 import { printJob } from '../../core/job/text';
+import { NoAnswer } from '../host-client';
 import type { Workbench } from '../workbench';
 import { baseNameFor, JOB_ENDINGS } from './endings';
 import { openPath } from './open-path';
@@ -13,6 +14,7 @@ export async function saveJob(bench: Workbench): Promise<boolean> {
 }
 
 export async function saveJobAs(bench: Workbench): Promise<boolean> {
+  if (bench.info.kind === 'browser' && !(await answers(bench))) return offerCopy(bench);
   const path = await choosePath(bench);
   if (path === undefined) return false;
   const ended = withEnding(path);
@@ -21,13 +23,30 @@ export async function saveJobAs(bench: Workbench): Promise<boolean> {
   return write(bench, ended, asked ? { replace: true } : {});
 }
 
+/** Whether the program behind the screen is still there, asked before one is led through its folders. */
+async function answers({ host }: Workbench): Promise<boolean> {
+  try {
+    await host.call('info', {});
+    return true;
+  } catch (fault) {
+    if (fault instanceof NoAnswer) return false;
+    throw fault;
+  }
+}
+
 async function write(
   bench: Workbench,
   path: string,
   how: { readonly stamp?: string; readonly replace?: boolean },
 ): Promise<boolean> {
   const written = bench.session.committed;
-  const reply: Reply<FileOnDisk> = await bench.host.call('saveJob', { path, text: printJob(written), ...how });
+  let reply: Reply<FileOnDisk>;
+  try {
+    reply = await bench.host.call('saveJob', { path, text: printJob(written), ...how });
+  } catch (fault) {
+    if (!(fault instanceof NoAnswer)) throw fault;
+    return offerCopy(bench);
+  }
   if (!reply.ok) return settle(bench, path, reply.failure);
   bench.file.isIn(reply.value, written);
   const errors = bench.session.errors.length;
@@ -35,6 +54,31 @@ async function write(
     `Saved ${bench.file.name ?? path}${errors > 0 ? `, with ${errors} thing${errors === 1 ? '' : 's'} in it that cannot be cut yet` : ''}.`,
   );
   return true;
+}
+
+/** The program behind the screen is gone, and started again it has another address: this screen can only hand its job over. */
+async function offerCopy(bench: Workbench): Promise<boolean> {
+  const answer = await bench.dialogs.choose({
+    title: 'The job could not be saved',
+    text: 'The program behind this screen does not answer; it may have been ended. Keep a copy of the job with your downloads, start Matwright again, and open the copy there.',
+    choices: [
+      { value: 'copy', label: 'Keep a copy', weight: 'main' },
+      { value: 'stay', label: 'Not now' },
+    ],
+  });
+  if (answer === 'copy') download(bench);
+  return false;
+}
+
+function download({ session, file, notice }: Workbench): void {
+  const name = file.name ?? `${baseNameFor(session.written.title ?? '')}.json`;
+  const address = URL.createObjectURL(new Blob([printJob(session.committed)], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+  notice.say(`A copy was handed to the browser as ${name}.`);
 }
 
 async function settle(bench: Workbench, path: string, failure: HostFailure): Promise<boolean> {

@@ -16,7 +16,7 @@ import { stepsOf } from './steps';
 export interface Picture {
   readonly job: Job;
   readonly layout: Layout;
-  /** True when the written job has errors, and this is what stood before them. */
+  /** True when the written job has errors that keep it from being laid out at all, and this is what stood before them. */
   readonly stale: boolean;
 }
 
@@ -59,15 +59,23 @@ export class Session {
     return this.#lastProblems;
   });
   readonly errors = $derived(this.problems.filter(isError));
-  /** What the canvas shows: the job as it is, or as it last was without errors; undefined when there never was one. */
+  /** What the canvas shows: the job as it is, or as it last could be laid out; undefined when it never could. */
   readonly picture = $derived.by<Picture | undefined>(() => {
     if (this.#reading.ok && this.#outcome?.ok) {
       this.#lastGood = { job: this.#reading.value.job, layout: this.#outcome.value };
       return { ...this.#lastGood, stale: false };
     }
+    // What cannot be cut can often still be shown, and dragged to where it can.
+    if (this.#reading.ok && this.#outcome?.sketch) {
+      this.#lastGood = { job: this.#reading.value.job, layout: this.#outcome.sketch };
+      return { ...this.#lastGood, stale: false };
+    }
     return this.#lastGood && { ...this.#lastGood, stale: true };
   });
-  readonly plan = $derived(this.picture && planCuts(this.picture.job, this.picture.layout));
+  /** Undefined while the job has errors. */
+  readonly plan = $derived(
+    this.#outcome?.ok && this.picture ? planCuts(this.picture.job, this.picture.layout) : undefined,
+  );
 
   /** True while something is dragged in a mat of so many windows that redrawing all there is to each would stutter. */
   readonly muchMoves = $derived(

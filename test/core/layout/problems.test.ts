@@ -124,7 +124,7 @@ describe('windows and board', () => {
     expect(narrow).toMatchObject({
       severity: 'warning',
       at: 'windows.gap',
-      fix: { edits: [{ at: 'windows.gap', value: '19.05 mm' }] },
+      fix: { edits: [{ at: 'windows.gap', value: '19.5 mm' }] },
     });
     expect(problemOf(pair('9.5 mm', '700 x 500'), 'bridge-narrow').severity).toBe('error');
     const both = problemOf(
@@ -132,7 +132,7 @@ describe('windows and board', () => {
       'windows-collide',
     );
     expect(both.message).toMatch(/Windows A and B run into each other by 2 mm in the top layer/);
-    expect(both.remedy).toMatch(/a gap of 33.05 mm or more/);
+    expect(both.remedy).toMatch(/a gap of at least 24 mm, better 33.5 mm/);
   });
 
   it('a bridge of a row that the job does not spell out is mended by spelling it out', () => {
@@ -143,7 +143,7 @@ describe('windows and board', () => {
       mat: { layers: [{}, { reveal: '6 mm' }] },
     };
     const { fix } = problemOf(job, 'bridge-narrow');
-    expect(setAll(written(job), fix?.edits ?? []).windows).toEqual({ kind: 'row', items: ['a', '2'], gap: '31.05 mm' });
+    expect(setAll(written(job), fix?.edits ?? []).windows).toEqual({ kind: 'row', items: ['a', '2'], gap: '31.5 mm' });
   });
 
   it('a window hidden by its overlap', () => {

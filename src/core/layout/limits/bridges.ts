@@ -57,27 +57,15 @@ function bridgesOf(layout: PlacedLayout, leaves: readonly Leaf[]): Bridge[] {
 
 function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: number, show: Show): Problem {
   const { at, width, gap } = bridge;
-  const names = `${layout.windows[bridge.one]?.name} and ${layout.windows[bridge.other]?.name}`;
   const severe = width < BRIDGE_LEAST - SLACK;
   const limit = severe ? BRIDGE_LEAST : BRIDGE_WARN;
-  const found =
-    width <= 0
-      ? `Windows ${names} run into each other by ${show.length(-width)}`
-      : `Only ${show.missing(width, limit)} of board is left between windows ${names}`;
-  const others = more > 0 ? ` (and between ${more} more)` : '';
-  const why = severe
-    ? `under ${show.limit(limit)} it cannot be cut safely`
-    : `it bends and tears easily under ${show.limit(limit)}`;
-  const wanted = gap && gap.gap - gap.bridge + BRIDGE_WARN;
-  const remedy =
-    wanted === undefined
-      ? `move them ${show.limit(BRIDGE_WARN - width)} further apart`
-      : `a gap of ${show.limit(wanted)} or more`;
+  const remedy = remedyOf(bridge, severe, show);
+  const wanted = gap && show.stepUp(gap.gap - gap.bridge + BRIDGE_WARN);
   return {
     code: width <= 0 ? 'windows-collide' : 'bridge-narrow',
     severity: severe ? 'error' : 'warning',
     at,
-    message: `${found} in the top layer${others}; ${why}. ${wanted === undefined ? `M${remedy.slice(1)}` : `A${remedy.slice(1)} would do`}.`,
+    message: `${foundOf(layout, bridge, more, limit, show)}. ${gap ? `A${remedy.slice(1)} would do` : `M${remedy.slice(1)}`}.`,
     value: show.missing(width, limit),
     limit: show.limit(limit),
     remedy,
@@ -85,6 +73,26 @@ function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: num
       ? { fix: { label: `Make the gap ${show.limit(wanted)}`, edits: gapEdits(job, at, show.exact(wanted)) } }
       : {}),
   };
+}
+
+function foundOf(layout: PlacedLayout, { one, other, width }: Bridge, more: number, limit: number, show: Show): string {
+  const names = `${layout.windows[one]?.name} and ${layout.windows[other]?.name}`;
+  const where = `in the top layer${more > 0 ? ` (and between ${more} more)` : ''}`;
+  if (width < -SLACK) return `Windows ${names} run into each other by ${show.length(-width)} ${where}`;
+  if (width <= SLACK) return `Windows ${names} touch ${where}`;
+  const why =
+    limit === BRIDGE_LEAST
+      ? `under ${show.limit(limit)} it cannot be cut safely`
+      : `it bends and tears easily under ${show.limit(limit)}`;
+  return `Only ${show.missing(width, limit)} of board is left between windows ${names} ${where}; ${why}`;
+}
+
+/** What can be cut, and what holds well, on the step that lengths are shown to. */
+function remedyOf({ gap, width }: Bridge, severe: boolean, show: Show): string {
+  const from = (limit: number) => show.limit(show.stepUp((gap ? gap.gap - gap.bridge : -width) + limit));
+  const least = severe ? `at least ${from(BRIDGE_LEAST)}, better ` : '';
+  if (!gap) return `move them ${least}${from(BRIDGE_WARN)} further apart`;
+  return `a gap of ${least}${from(BRIDGE_WARN)}${severe ? '' : ' or more'}`;
 }
 
 /** A gap can only be written in a group that is written. */
