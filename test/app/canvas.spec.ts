@@ -121,7 +121,7 @@ test('typing at a number says what would change, and Escape leaves it', async ({
   await page.keyboard.press('Enter');
   await expect(border(page, 'left')).toHaveAccessibleName(/: 2 1\/4 in/);
   await expect(field).toBeHidden();
-  await page.getByRole('button', { name: /^Gap between B and C/ }).click();
+  await page.getByRole('button', { name: /^Gap between C and B/ }).click();
   await page.keyboard.type('1');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('button', { name: /^Gap between A and B/ })).toHaveAccessibleName(/: 1 in/);
@@ -187,4 +187,79 @@ test('the view from the back is the mirror, and says so', async ({ folder, openP
   await expect(page.getByRole('region', { name: 'The mat, seen from the back' })).toBeVisible();
   const [backA = 0, , backC = 0] = await order();
   expect(backA).toBeGreaterThan(backC);
+});
+
+test('a window dragged over another is drawn where it is, and can be dragged away again', async ({
+  folder,
+  openProgram,
+}) => {
+  const page = await start(folder, openProgram);
+  const mend = page.getByRole('button', { name: /to mend before cutting/ });
+  const before = await boxOf(windowNamed(page, 'D'));
+  const over = await boxOf(windowNamed(page, 'B'));
+  const up = over.y + over.height / 2 - before.y;
+  await drag(page, { x: before.x + before.width - 12, y: before.y + before.height / 2 }, { x: 0, y: up });
+  await expect(mend).toBeVisible();
+  const now = await boxOf(windowNamed(page, 'D'));
+  expect(Math.abs(now.y - before.y - up)).toBeLessThan(6);
+  await drag(page, { x: now.x + now.width - 12, y: now.y + now.height / 2 }, { x: 0, y: -up });
+  await expect(mend).toBeHidden();
+  expect(Math.abs((await boxOf(windowNamed(page, 'D'))).y - before.y)).toBeLessThan(6);
+});
+
+test('a free window that was clicked moves with the arrow keys, and the view stays', async ({
+  folder,
+  openProgram,
+}) => {
+  const page = await start(folder, openProgram);
+  const [other, before] = [await boxOf(windowNamed(page, 'A')), await boxOf(windowNamed(page, 'D'))];
+  await page.mouse.click(before.x + before.width - 12, before.y + before.height / 2);
+  for (let press = 0; press < 8; press += 1) await page.keyboard.press('ArrowRight');
+  expect((await boxOf(windowNamed(page, 'D'))).x).toBeGreaterThan(before.x + 3);
+  expect((await boxOf(windowNamed(page, 'A'))).x).toBeCloseTo(other.x, 0);
+});
+
+test('Ctrl and the wheel zoom by a little, and a newly opened job is seen whole', async ({ folder, openProgram }) => {
+  const page = await start(folder, openProgram);
+  const before = await boxOf(windowNamed(page, 'A'));
+  await page.mouse.move(before.x + 10, before.y + 10);
+  await page.keyboard.down('Control');
+  await page.mouse.wheel(0, -120);
+  await page.keyboard.up('Control');
+  const zoomed = await boxOf(windowNamed(page, 'A'));
+  expect(zoomed.width / before.width).toBeLessThan(1.3);
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await page.getByRole('button', { name: 'Inches' }).click();
+  const canvas = await boxOf(page.getByRole('region', { name: /^The mat/ }));
+  const fitted = await boxOf(windowNamed(page, 'A'));
+  expect(fitted.x).toBeGreaterThan(canvas.x);
+  expect(Math.abs(fitted.x + fitted.width / 2 - canvas.x - canvas.width / 2)).toBeLessThan(60);
+});
+
+test('typing at a gap between windows of other sizes sets the distance one sees', async ({ folder, openProgram }) => {
+  const path = join(folder, 'uneven.json');
+  const windows = {
+    kind: 'column',
+    gap: '25 mm',
+    items: [
+      { kind: 'row', gap: '30 mm', items: ['1', '2'] },
+      { kind: 'window', use: 'caption', size: '200 x 25 mm' },
+    ],
+  };
+  const pictures = [
+    { title: 'Tall', size: '100 x 160' },
+    { title: 'Low', size: '100 x 80' },
+  ];
+  await writeFile(
+    path,
+    JSON.stringify({ ...job, units: 'mm', title: 'Uneven', pictures, windows, free: [], frame: { size: '500 x 500' } }),
+  );
+  const { page } = await openProgram(path);
+  // (160 - 80) / 2 more than the gap of the column.
+  const number = page.getByRole('button', { name: 'Gap between C and B: 65 mm. Change it.' });
+  await number.click();
+  await page.getByRole('textbox', { name: /Gap between C and B/ }).fill('70');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Gap between C and B: 70 mm. Change it.' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Gap between C and A: 30 mm. Change it.' })).toBeVisible();
 });

@@ -195,3 +195,44 @@ test('windows can be added, grouped, moved and taken away again', async ({ folde
   await page.getByRole('button', { name: 'Remove', exact: true }).click();
   await expect(rows).toHaveText([/Row of 2/, /Column of 1/, /Heron/, /Otter/]);
 });
+
+test('shares of a spread are taken as they are typed, one for each window', async ({ folder, openProgram }) => {
+  const path = join(folder, 'spread.json');
+  const spread = { kind: 'spread', picture: 1, count: 3, gap: '20 mm' };
+  const head = { format: 'matwright-job', version: 1, title: 'Spread', units: 'mm' };
+  await writeFile(
+    path,
+    JSON.stringify({ ...head, pictures: [{ size: '606 x 200' }], windows: spread, frame: { size: '900 x 400' } }),
+  );
+  const { page } = await openProgram(path);
+  await page.getByRole('navigation').getByRole('button', { name: 'Windows' }).click();
+  const field = page.getByLabel('Shares', { exact: true });
+  await field.fill('1 : 2 : 1');
+  await field.press('Enter');
+  await expect(field).toHaveValue('1 : 2 : 1');
+  // 606 - 2 x 3 covered - 2 x 20 of bars leaves 560.
+  await expect(page.getByRole('button', { name: /^Window B,.* 280 × 194 mm/ })).toBeVisible();
+  await field.fill('1 : 2');
+  await expect(page.getByText('for each of the 3 windows, such as 1 : 2 : 1')).toBeVisible();
+  await field.press('Tab');
+  await expect(page.getByRole('button', { name: /^Window B,.* 280 × 194 mm/ })).toBeVisible();
+});
+
+test('words are part of the job while they are typed, as one step back', async ({ folder, openProgram }) => {
+  const path = join(folder, 'words.json');
+  const head = { format: 'matwright-job', version: 1, title: 'Words' };
+  await writeFile(path, JSON.stringify({ ...head, pictures: [{ size: '8x10' }], frame: { size: '11x14' } }));
+  const { page } = await openProgram(path);
+  const title = page.getByLabel('Title', { exact: true }).last();
+  await title.click();
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type('Harbour ', { delay: 20 });
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^Harbour/);
+  await page.keyboard.type('wall', { delay: 20 });
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Harbour wall');
+  await page.keyboard.press('Tab');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Words');
+  await title.fill('x'.repeat(300));
+  await expect(page.getByText('No more than 200 characters are kept.')).toBeVisible();
+});

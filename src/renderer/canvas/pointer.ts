@@ -16,8 +16,8 @@ export interface PointerCalls {
   readonly zoom: (factor: number, at: Point) => void;
 }
 
-/** One turn of a wheel never zooms by more: a mouse's wheel with Ctrl sends steps ten times those of a pinch. */
-const MOST_AT_ONCE = 1.25;
+/** The most one turn zooms: a mouse's wheel with Ctrl sends steps ten times those of a pinch. */
+const MOST_AT_ONCE = { pinch: 1.25, wheel: 2 };
 
 /** A press becomes a drag after this many pixels. */
 const SLACK = 3;
@@ -86,10 +86,9 @@ export function listenToPointer(element: HTMLElement, calls: PointerCalls): () =
     event.preventDefault();
     const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 20 : 1;
     // A pinch comes as a wheel with Ctrl and small steps.
-    const speed = event.ctrlKey ? 0.012 : 0.0016;
+    const [speed, most] = event.ctrlKey ? [0.012, MOST_AT_ONCE.pinch] : [0.0016, MOST_AT_ONCE.wheel];
     if (event.shiftKey && !event.ctrlKey) calls.pan({ x: -event.deltaY * unit - event.deltaX * unit, y: 0 });
-    else
-      calls.zoom(Math.min(MOST_AT_ONCE, Math.max(1 / MOST_AT_ONCE, Math.exp(-event.deltaY * unit * speed))), at(event));
+    else calls.zoom(Math.min(most, Math.max(1 / most, Math.exp(-event.deltaY * unit * speed))), at(event));
   });
   return () => stop.abort();
 }
