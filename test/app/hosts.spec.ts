@@ -101,6 +101,54 @@ test('saves and opens through the screen’s own chooser', async ({ folder, open
   await expect(page).toHaveTitle(/^Lady fern/);
 });
 
+test('saves into the folder that stands typed in the chooser, or not at all', async ({ folder, openProgram }) => {
+  const { page } = await openProgram(await writeJob(folder));
+  const target = join(folder, 'show');
+  await mkdir(target);
+  await page.keyboard.press('Control+Shift+s');
+  const saving = page.getByRole('dialog', { name: 'Save the job as' });
+  await saving.getByLabel('Folder', { exact: true }).fill(join(folder, 'not there'));
+  await saving.getByLabel('Name').fill('kept.json');
+  await saving.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(saving.getByRole('alert')).toContainText('is not there');
+  await saving.getByLabel('Folder', { exact: true }).fill(target);
+  await saving.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect.poll(() => titleIn(join(target, 'kept.json')).catch(() => '')).toBe('Lady fern');
+  expect(await readdir(folder)).not.toContain('kept.json');
+  await expect(page.getByText(`Saved ${join(target, 'kept.json')}.`)).toBeVisible();
+});
+
+test('offers unit and paper of the job on the screen, whatever was exported before', async ({
+  folder,
+  openProgram,
+}) => {
+  const { page } = await openProgram(await writeJob(folder));
+  const dialog = page.getByRole('dialog', { name: 'Export' });
+  await page.getByRole('button', { name: 'Export', exact: true }).click();
+  await dialog.getByLabel('Folder', { exact: true }).fill(folder);
+  await dialog.getByRole('button', { name: 'Export', exact: true }).click();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await page.getByRole('button', { name: 'Millimetres' }).click();
+  await page.getByRole('button', { name: 'Export', exact: true }).click();
+  await expect(dialog.getByRole('radio', { name: 'mm' })).toBeChecked();
+  await expect(dialog.getByLabel('Paper')).toHaveValue('a4');
+});
+
+test('hands the job over when the program behind the screen is gone', async ({ folder, openProgram }) => {
+  const { page, kill } = await openProgram(await writeJob(folder));
+  await retitle(page, 'Made after the end');
+  await kill();
+  await page.keyboard.press('Control+s');
+  const telling = page.getByRole('dialog', { name: 'The job could not be saved' });
+  await expect(telling).toContainText('does not answer');
+  const coming = page.waitForEvent('download');
+  await telling.getByRole('button', { name: 'Keep a copy' }).click();
+  const copy = join(folder, 'copy.json');
+  await (await coming).saveAs(copy);
+  expect(await titleIn(copy)).toBe('Made after the end');
+});
+
 test('keeps unsaved work when it is killed, and offers it again @desktop', async ({ folder, openProgram }) => {
   const path = await writeJob(folder);
   const first = await openProgram(path);

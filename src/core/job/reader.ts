@@ -118,7 +118,7 @@ export class Reader {
       const lying = /landscape|lying/i.test(named?.[2] ?? '');
       return lying ? { width: iso.height, height: iso.width } : iso;
     }
-    const sides = written.split(/\s*[x×*]\s*/i);
+    const sides = written.split(/\s*[x×*]\s*|\s+by\s+/i);
     if (sides.length !== 2 || sides.some((side) => side.trim() === '')) {
       this.say({
         code: 'size-unreadable',

@@ -110,6 +110,13 @@ export function windowsDoNotFit(
     value: show.length(blank),
     limit: least,
     remedy: `a frame more than ${least} ${words.measure}`,
+    fix: {
+      label: 'Make the frame to fit',
+      edits: [
+        { at: 'frame.size', value: undefined },
+        { at: 'frame.readyMade', value: undefined },
+      ],
+    },
   });
 }
 

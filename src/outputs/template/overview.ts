@@ -208,7 +208,7 @@ const sizeColumns = (unit: string): readonly Column[] => [
 
 function drawSizes(surface: Surface, room: Box, rows: readonly TableRow[], { unit }: Showing): void {
   const columns = filling(sizeColumns(unit), room.right - room.left);
-  const title = 'Openings, and their borders as it hangs, from the edges of the blank';
+  const title = 'Openings, and their borders as the mat hangs, from the edges of the blank';
   surface.text(title, { x: room.left, y: room.top - 3.4 }, { size: 9, weight: 'bold' });
   drawTable(surface, { x: room.left, y: room.top - 4 }, columns, rows);
 }

@@ -8,7 +8,7 @@ import { fieldText } from './written-length';
 export type SizeEcho =
   { readonly ok: true; readonly size: Size; readonly text: string } | { readonly ok: false; readonly message: string };
 
-const CROSS = /\s*[x×*]\s*/i;
+const CROSS = /\s*[x×*]\s*|\s+by\s+/i;
 /** A unit in letters or primes, with the space before it. */
 const ENDING = /[\s\p{L}.'"‘’“”′″]+$/u;
 

@@ -26,7 +26,7 @@ export async function newJob(bench: Workbench): Promise<void> {
     ],
   });
   if (units === 'in' || units === 'mm')
-    start(bench, emptyJob(units), `A new job in ${units === 'in' ? 'inches' : 'millimetres'}.`);
+    startFromDialog(bench, emptyJob(units), `A new job in ${units === 'in' ? 'inches' : 'millimetres'}.`);
 }
 
 export async function chooseSample(bench: Workbench): Promise<void> {
@@ -41,13 +41,19 @@ export async function chooseSample(bench: Workbench): Promise<void> {
   });
   const sample = reply.value.find((each) => each.name === name);
   const read = sample && readText(sample.text);
-  if (sample && read?.ok) start(bench, read.written, `Opened the sample "${sample.title}".`);
+  if (sample && read?.ok) startFromDialog(bench, read.written, `Opened the sample "${sample.title}".`);
 }
 
 /** A sample's own notes, to tell it by. */
 function noteOf(text: string): { readonly note?: string } {
   const read = readText(text);
   return read.ok && read.written.notes !== undefined ? { note: read.written.notes } : {};
+}
+
+/** The dialog gives the focus back to what opened it; one wants to go on with the picture. */
+function startFromDialog(bench: Workbench, written: WrittenJob, said: string): void {
+  start(bench, written, said);
+  void tick().then(() => focusRegion('panel'));
 }
 
 /** Begins with a job that is in no file yet. */
@@ -57,6 +63,4 @@ export function start({ session, file, look, stage, notice }: Workbench, written
   look.startJob();
   stage.fit();
   notice.say(said);
-  // The dialog gives the focus back to what opened it; one wants to go on with the picture.
-  void tick().then(() => focusRegion('panel'));
 }

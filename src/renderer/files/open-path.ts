@@ -15,6 +15,9 @@ export async function openPath(bench: Workbench, path: string): Promise<boolean>
     await dialogs.tell({ title: 'This file is not a job that can be opened', text: path, problems: read.problems });
     return false;
   }
+  // What was on the screen goes first, and this is said, however long a large job takes to draw.
+  notice.say(`Opening ${path}…`);
+  await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
   session.start(read.written);
   file.isIn(reply.value, read.written);
   look.startJob();

@@ -51,7 +51,7 @@ async function write(
   bench.file.isIn(reply.value, written);
   const errors = bench.session.errors.length;
   bench.notice.say(
-    `Saved ${bench.file.name ?? path}${errors > 0 ? `, with ${errors} thing${errors === 1 ? '' : 's'} in it that cannot be cut yet` : ''}.`,
+    `Saved ${path}${errors > 0 ? `, with ${errors} thing${errors === 1 ? '' : 's'} in it that cannot be cut yet` : ''}.`,
   );
   return true;
 }

@@ -31,6 +31,9 @@ export class Look {
     this.layer = 1;
     this.openPicture = 0;
     this.problemsOpen = false;
+    this.view = 'pictures';
+    // Unit and paper are the job's; those of another would round it.
+    this.exported = undefined;
   }
 
   /** The theme that is seen now. */

@@ -3,14 +3,27 @@ export class Notice {
   text = $state('');
   /** True when something could not be done. */
   failed = $state(false);
+  #said = 0;
 
   say(text: string): void {
-    this.text = text;
-    this.failed = false;
+    this.#show(text, false);
   }
 
   fail(text: string): void {
+    this.#show(text, true);
+  }
+
+  /** The job has changed: what was said of an earlier change is old news, what was said with this one is not. */
+  expire(): void {
+    if (performance.now() - this.#said > SAME_MOMENT) this.text = '';
+  }
+
+  #show(text: string, failed: boolean): void {
     this.text = text;
-    this.failed = true;
+    this.failed = failed;
+    this.#said = performance.now();
   }
 }
+
+/** What is said so soon before a change belongs to it, ms. */
+const SAME_MOMENT = 1000;

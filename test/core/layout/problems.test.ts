@@ -131,7 +131,7 @@ describe('windows and board', () => {
       { ...pair('12 mm', '700 x 500'), mat: { layers: [{}, { reveal: '7 mm' }] } },
       'windows-collide',
     );
-    expect(both.message).toMatch(/Windows A and B run into each other by 2 mm in the top layer/);
+    expect(both.message).toMatch(/In the top layer windows A and B run into each other by 2 mm\./);
     expect(both.remedy).toMatch(/a gap of at least 24 mm, better 33.5 mm/);
   });
 

@@ -123,3 +123,28 @@ it('what else may be written for a gap or an overlap is told with the length', (
     expect.stringContaining('or "share with borders" or "share between"'),
   ]);
 });
+
+it('a picture parted over windows has to be in pieces; bars that hide part of it leave it whole', () => {
+  const job = (bars: 'hide' | 'split'): Contents => ({
+    units: 'mm',
+    pictures: [{ title: 'The sea', size: '606x206', overlap: '3 mm' }],
+    windows: { kind: 'spread', picture: 1, count: 3, bars },
+    frame: { size: '900x500' },
+  });
+  // A third of 600 mm, and 3 mm on every side to be held by.
+  expect(problemOf(job('split'), 'picture-in-pieces')).toMatchObject({
+    severity: 'note',
+    message: expect.stringMatching(/"The sea" has to be in 3 pieces, .*the first 206 x 206 mm.*Never cut/) as string,
+  });
+  expect(codes(job('hide'))).not.toContain('picture-in-pieces');
+});
+
+it('a bottom lighter than the top is worth a word', () => {
+  const job = (amount: string): Contents => ({
+    pictures: [{ size: '6x8' }],
+    frame: { size: '11x14' },
+    borders: { rule: 'bottom-amount', amount },
+  });
+  expect(problemOf(job('-1 in'), 'bottom-narrower').message).toMatch(/is 1 in narrower than the top/);
+  expect(codes(job('1 in'))).not.toContain('bottom-narrower');
+});

@@ -77,14 +77,14 @@ function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: num
 
 function foundOf(layout: PlacedLayout, { one, other, width }: Bridge, more: number, limit: number, show: Show): string {
   const names = `${layout.windows[one]?.name} and ${layout.windows[other]?.name}`;
-  const where = `in the top layer${more > 0 ? ` (and between ${more} more)` : ''}`;
-  if (width < -SLACK) return `Windows ${names} run into each other by ${show.length(-width)} ${where}`;
-  if (width <= SLACK) return `Windows ${names} touch ${where}`;
+  const others = more > 0 ? ` (and between ${more} more)` : '';
+  if (width < -SLACK) return `In the top layer windows ${names} run into each other by ${show.length(-width)}${others}`;
+  if (width <= SLACK) return `In the top layer windows ${names} touch${others}`;
   const why =
     limit === BRIDGE_LEAST
       ? `under ${show.limit(limit)} it cannot be cut safely`
       : `it bends and tears easily under ${show.limit(limit)}`;
-  return `Only ${show.missing(width, limit)} of board is left between windows ${names} ${where}; ${why}`;
+  return `Only ${show.missing(width, limit)} of board is left between windows ${names} in the top layer${others}; ${why}`;
 }
 
 /** What can be cut, and what holds well, on the step that lengths are shown to. */

@@ -1,5 +1,5 @@
 /** What is worth knowing of a layout as a whole: pictures left out, boards and frames to be had, hanging either way. */
-import { heightOf, widthOf, type Size } from '../../geometry/box';
+import { heightOf, sizeOf, widthOf, type Size } from '../../geometry/box';
 import { nameOfSize, READY_MADE_SIZES } from '../../frame/ready-made';
 import type { Job } from '../../job/job';
 import type { Problem } from '../../problem';
@@ -16,7 +16,9 @@ export function notes(job: Job, layout: PlacedLayout, show: Show): Problem[] {
   return [
     ...picturesLeftOut(job, layout),
     ...sheetsInTwoPlaces(job, layout),
+    ...partedPictures(job, layout, show),
     ...rabbetTooShallow(job, layout, show),
+    ...bottomNarrower(job, layout, show),
     ...largerThanBoard(job, layout, show),
     ...customSize(job, layout, show),
     ...hangsEitherWay(layout, show),
@@ -56,6 +58,36 @@ function sheetsInTwoPlaces(job: Job, { windows }: PlacedLayout): Problem[] {
       },
     ];
   });
+}
+
+/** A spread that hides nothing shows a picture that is in pieces. */
+function partedPictures(job: Job, { windows }: PlacedLayout, show: Show): Problem[] {
+  return windows.flatMap(({ at, picture }): Problem[] => {
+    if (picture?.part?.way !== 'split' || picture.part.index > 0) return [];
+    const title = titled(job.pictures[picture.index]?.title ?? '') || `${picture.index + 1} `;
+    return [
+      {
+        code: 'picture-in-pieces',
+        severity: 'note',
+        at,
+        message: `Picture ${title}has to be in ${picture.part.count} pieces, each larger than its window (the first ${show.size(sizeOf(picture.sheet))}), as when it is printed in parts. Never cut a work of value: let the bars hide part of it instead.`,
+      },
+    ];
+  });
+}
+
+/** Weighting the wrong way round is allowed, but seldom meant. */
+function bottomNarrower({ borders: { rule } }: Job, { borders: { cut } }: PlacedLayout, show: Show): Problem[] {
+  const weighted = rule === 'bottom-amount' || rule === 'bottom-ratio' || rule === 'height-share';
+  if (!weighted || cut.bottom >= cut.top - SLACK) return [];
+  return [
+    {
+      code: 'bottom-narrower',
+      severity: 'note',
+      at: 'borders',
+      message: `The bottom border is ${show.length(cut.top - cut.bottom)} narrower than the top; a mat is usually wider at the bottom, or the picture seems to slip down.`,
+    },
+  ];
 }
 
 /** Mats and picture alone, before glazing, mount board and backing come to them. */
