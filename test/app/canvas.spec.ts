@@ -121,7 +121,7 @@ test('typing at a number says what would change, and Escape leaves it', async ({
   await page.keyboard.press('Enter');
   await expect(border(page, 'left')).toHaveAccessibleName(/: 2 1\/4 in/);
   await expect(field).toBeHidden();
-  await page.getByRole('button', { name: /^Gap between C and B/ }).click();
+  await page.getByRole('button', { name: /^Gap between B and C/ }).click();
   await page.keyboard.type('1');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('button', { name: /^Gap between A and B/ })).toHaveAccessibleName(/: 1 in/);

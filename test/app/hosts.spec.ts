@@ -107,11 +107,11 @@ test('saves into the folder that stands typed in the chooser, or not at all', as
   await mkdir(target);
   await page.keyboard.press('Control+Shift+s');
   const saving = page.getByRole('dialog', { name: 'Save the job as' });
-  await saving.getByLabel('Folder', { exact: true }).fill(join(folder, 'not there'));
+  await saving.getByRole('textbox', { name: 'Folder' }).fill(join(folder, 'not there'));
   await saving.getByLabel('Name').fill('kept.json');
   await saving.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(saving.getByRole('alert')).toContainText('is not there');
-  await saving.getByLabel('Folder', { exact: true }).fill(target);
+  await saving.getByRole('textbox', { name: 'Folder' }).fill(target);
   await saving.getByRole('button', { name: 'Save', exact: true }).click();
   await expect.poll(() => titleIn(join(target, 'kept.json')).catch(() => '')).toBe('Lady fern');
   expect(await readdir(folder)).not.toContain('kept.json');
