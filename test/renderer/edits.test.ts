@@ -4,7 +4,7 @@ import { layOut } from '../../src/core/layout/lay-out';
 import { readJob } from '../../src/core/job/read';
 import type { WrittenJob, WrittenNode } from '../../src/core/job/written';
 import {
-  addItem, changeGroup, duplicateItem, moveIntoGroup, moveItemAt, moveOutOfGroup, removeItemAt, unwrapGroup, wrapItem,
+  addItem, addSpread, changeGroup, duplicateItem, moveIntoGroup, moveItemAt, moveOutOfGroup, removeItemAt, unwrapGroup, wrapItem,
 } from '../../src/renderer/edits/arrange'; // prettier-ignore
 import { freeAll, removeFree } from '../../src/renderer/edits/free-windows';
 import { removeLayer } from '../../src/renderer/edits/layers';
@@ -211,4 +211,35 @@ it('a layer that comes to the top loses its reveal', () => {
     { board: 'b' },
     { board: 'c', reveal: '1/8' },
   ]);
+});
+
+describe('a picture spread over several windows', () => {
+  const spread = { kind: 'spread', picture: '2', count: 3 } as const;
+  it('takes the place of the window it had, in a job that says its arrangement and in one that does not', () => {
+    const said = job({ kind: 'row', items: ['1', { kind: 'column', items: ['3', { kind: 'window', picture: '2' }] }] });
+    const done = addSpread(said, 'windows', spread);
+    expect(done.path).toBe('windows.items[1].items[1]');
+    expect(arrangementOf(done.written)).toEqual({
+      kind: 'row',
+      items: ['1', { kind: 'column', items: ['3', spread] }],
+    });
+    expect(arrangementOf(addSpread(job(), 'windows', spread).written)).toEqual({
+      kind: 'row',
+      items: ['1', spread, '3'],
+    });
+    expect(arrangementOf(addSpread(job(undefined, 1), 'windows', { ...spread, picture: '1' }).written)).toEqual({
+      ...spread,
+      picture: '1',
+    });
+  });
+  it('is one more item where the picture has no window yet', () => {
+    const done = addSpread(job({ kind: 'row', items: ['1', '3'] }), 'windows', spread);
+    expect(arrangementOf(done.written)).toEqual({ kind: 'row', items: ['1', '3', spread] });
+  });
+});
+
+it('a copy of a freely placed window lies a little further in, from the edge it is held by', () => {
+  const free = [{ use: 'empty', size: '4 x 6', at: { right: '2', bottom: '1 1/2' } }] as const;
+  const done = duplicateItem({ ...job(), free: [...free] }, 'free[0]');
+  expect(done?.written.free?.[1]).toEqual({ ...free[0], at: { right: '2 1/2', bottom: '2' } });
 });

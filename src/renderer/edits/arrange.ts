@@ -1,8 +1,25 @@
 /** Changes to the arrangement of windows: adding, removing, moving, grouping; each gives the job anew and where the item went. */
-import type { WrittenFreeWindow, WrittenGroup, WrittenJob, WrittenLength, WrittenNode } from '../../core/job/written';
+import type {
+  WrittenFreeWindow,
+  WrittenGroup,
+  WrittenJob,
+  WrittenLength,
+  WrittenNode,
+  WrittenSpread,
+} from '../../core/job/written';
 import { readLength, type Unit } from '../../core/units';
 import { exactText } from './exact-text';
-import { arrangementOf, isGroup, nodeAt, parentOf, placesOf, ROOT, splice, withArrangement } from './tree';
+import {
+  arrangementOf,
+  isGroup,
+  nodeAt,
+  parentOf,
+  pictureIndex,
+  placesOf,
+  ROOT,
+  splice,
+  withArrangement,
+} from './tree';
 
 /** The job after a change, and the path of the item it was about. */
 export interface Arranged {
@@ -29,6 +46,26 @@ export function addItem(written: WrittenJob, path: string, item: WrittenNode): A
   const place = (placesOf(path)?.at(-1) ?? 0) + 1;
   const items = [...group.items.slice(0, place), item, ...group.items.slice(place)];
   return replaceItem(written, parent, { ...group, items }, `${parent}.items[${place}]`);
+}
+
+/** A picture over several windows: in place of the one window it has in the arrangement, else as another item. */
+export function addSpread(written: WrittenJob, path: string, spread: WrittenSpread): Arranged {
+  const shown = windowOver(written, pictureIndex(written, spread.picture), ROOT);
+  return shown === undefined ? addItem(written, path, spread) : replaceItem(written, shown, spread);
+}
+
+/** Path of the first window below an item that shows a picture. */
+function windowOver(written: WrittenJob, picture: number, path: string): string | undefined {
+  const node = nodeAt(written, path);
+  if (isGroup(node)) {
+    for (const index of node.items.keys()) {
+      const found = windowOver(written, picture, `${path}.items[${index}]`);
+      if (found !== undefined) return found;
+    }
+    return undefined;
+  }
+  const reference = typeof node === 'string' ? node : node?.kind === 'window' ? node.picture : undefined;
+  return pictureIndex(written, reference) === picture ? path : undefined;
 }
 
 /** Takes an item out; a group it leaves empty goes with it. The last window of all stays. */

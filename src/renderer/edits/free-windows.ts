@@ -5,7 +5,7 @@ import type { Layout, PlacedWindow } from '../../core/layout/layout';
 import type { Edit } from '../../core/problem';
 import type { Unit } from '../../core/units';
 import type { Arranged } from './arrange';
-import { exactText } from './exact-text';
+import { exactText, placeText } from './exact-text';
 import { arrangementOf, isGroup, pathOf } from './tree';
 
 /**
@@ -78,5 +78,5 @@ export function moveFreeEdits(
   const top = height - corner.y - heightOf(placed.window);
   const across = written.at.right !== undefined ? { key: 'right', mm: right } : { key: 'left', mm: corner.x };
   const up = written.at.bottom !== undefined ? { key: 'bottom', mm: corner.y } : { key: 'top', mm: top };
-  return [across, up].map(({ key, mm }) => ({ at: `${path}.at.${key}`, value: exactText(mm, units) }));
+  return [across, up].map(({ key, mm }) => ({ at: `${path}.at.${key}`, value: placeText(mm, units) }));
 }
