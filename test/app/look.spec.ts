@@ -42,8 +42,10 @@ async function start(folder: string, open: (...words: string[]) => Promise<{ pag
   return page;
 }
 
-async function expectClean(page: Page, where: string): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
+/** In light by every rule of axe; in dark only the contrast differs. */
+async function expectClean(page: Page, where: string, theme: (typeof THEMES)[number]): Promise<void> {
+  const axe = new AxeBuilder({ page });
+  const { violations } = await (theme === 'dark' ? axe.withRules(['color-contrast']) : axe).analyze();
   const said = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`);
   expect(said, where).toEqual([]);
 }
@@ -54,15 +56,15 @@ for (const theme of THEMES) {
     await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });
     for (const name of VIEWS) {
       await view(page, name);
-      await expectClean(page, `${name}, ${theme}`);
+      await expectClean(page, `${name}, ${theme}`, theme);
     }
     await page.keyboard.press('Alt+b');
     await page.keyboard.press('F8');
-    await expectClean(page, `from the back with problems, ${theme}`);
+    await expectClean(page, `from the back with problems, ${theme}`, theme);
     await view(page, 'Frame');
     await page.getByLabel('Face width', { exact: true }).fill('1.5/8');
     await page.getByLabel('Face width', { exact: true }).press('Enter');
-    await expectClean(page, `with an error, ${theme}`);
+    await expectClean(page, `with an error, ${theme}`, theme);
   });
 
   test(`every dialog is clean in ${theme}`, async ({ folder, openProgram }) => {
@@ -78,16 +80,16 @@ for (const theme of THEMES) {
     ] as const) {
       await page.keyboard.press(key);
       await expect(page.getByRole('dialog', { name: title })).toBeVisible();
-      await expectClean(page, `${title}, ${theme}`);
+      await expectClean(page, `${title}, ${theme}`, theme);
       await page.keyboard.press('Escape');
       await expect(page.getByRole('dialog')).toHaveCount(0);
     }
     await view(page, 'Windows');
     await page.getByRole('button', { name: 'Add a window' }).click();
-    await expectClean(page, `menu, ${theme}`);
+    await expectClean(page, `menu, ${theme}`, theme);
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: /^Border left/ }).click();
-    await expectClean(page, `field on the picture, ${theme}`);
+    await expectClean(page, `field on the picture, ${theme}`, theme);
   });
 }
 
