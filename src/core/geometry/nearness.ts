@@ -1,0 +1,143 @@
+/** How near outlines come to one another, and whether a point lies inside one. */
+import type { Point } from './box';
+import { directionOn, distance, pointOn, type Edge } from './edge';
+import { flatten, type Outline } from './outline';
+
+/** The nearest points of two outlines. */
+export interface Nearest {
+  /** mm; 0 where they touch or cross. */
+  readonly distance: number;
+  readonly one: Point;
+  readonly other: Point;
+}
+
+/** Samples of a curved edge; a line has its two ends. */
+const SAMPLES = 24;
+
+/**
+ * The least distance between two outlines, good to the last digits: for every pair of edges the samples of one that come
+ * nearest to the other, then the stretch round them searched.
+ */
+export function nearest(one: Outline, other: Outline): Nearest {
+  let best: Nearest = { distance: Infinity, one: ORIGIN, other: ORIGIN };
+  for (const a of one) {
+    for (const b of other) {
+      if (boundsApart(a, b) >= best.distance) continue;
+      const found = nearestOf(a, b);
+      if (found.distance < best.distance) best = found;
+    }
+  }
+  return best;
+}
+
+const ORIGIN: Point = { x: 0, y: 0 };
+/** Golden sections of the stretch between two samples: enough for the last digits of a distance. */
+const TURNS = 40;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+function nearestOf(a: Edge, b: Edge): Nearest {
+  const pairTo = (part: number): Nearest => {
+    const one = pointOn(a, part);
+    const other = nearestOn(b, one);
+    return { distance: distance(one, other), one, other };
+  };
+  const count = samplesIn(a);
+  const pairs = Array.from({ length: count + 1 }, (_, index) => pairTo(index / count));
+  const lowest = pairs.map(({ distance }, index) => ({ distance, index })).sort((x, y) => x.distance - y.distance);
+  // Two stretches may come equally near, as the two ends of a strip do.
+  const found = lowest.slice(0, 2).map(({ index }) => search(pairTo, (index - 1) / count, (index + 1) / count));
+  return [...found, pairs[lowest[0]?.index ?? 0]].reduce<Nearest>(
+    (best, one) => (one && one.distance < best.distance ? one : best),
+    { distance: Infinity, one: a.from, other: b.from },
+  );
+}
+
+/** The nearest pair within a stretch of the first edge. */
+function search(pairTo: (part: number) => Nearest, from: number, to: number): Nearest {
+  let [low, high] = [Math.max(0, from), Math.min(1, to)];
+  let [x, y] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
+  let [atX, atY] = [pairTo(x), pairTo(y)];
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    if (atX.distance < atY.distance) {
+      [high, y, atY] = [y, x, atX];
+      x = high - GOLDEN * (high - low);
+      atX = pairTo(x);
+    } else {
+      [low, x, atX] = [x, y, atY];
+      y = low + GOLDEN * (high - low);
+      atY = pairTo(y);
+    }
+  }
+  return atX.distance < atY.distance ? atX : atY;
+}
+
+function samplesIn(edge: Edge): number {
+  return edge.kind === 'line' ? 4 : SAMPLES;
+}
+
+/** The point of an edge nearest to another point. */
+export function nearestOn(edge: Edge, to: Point): Point {
+  if (edge.kind === 'line') return onLine(edge, to);
+  if (edge.kind === 'arc') {
+    const angle = Math.atan2(to.y - edge.centre.y, to.x - edge.centre.x);
+    const start = Math.atan2(edge.from.y - edge.centre.y, edge.from.x - edge.centre.x);
+    const way = edge.sweep > 0 ? angle - start : start - angle;
+    const part = (((way % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)) / Math.abs(edge.sweep);
+    return part <= 1 ? pointOn(edge, part) : nearerEnd(edge, to);
+  }
+  return onCurve(edge, to);
+}
+
+function onLine(edge: Edge, to: Point): Point {
+  const [dx, dy] = [edge.to.x - edge.from.x, edge.to.y - edge.from.y];
+  const part = ((to.x - edge.from.x) * dx + (to.y - edge.from.y) * dy) / (dx * dx + dy * dy);
+  return pointOn(edge, Math.min(1, Math.max(0, part)));
+}
+
+function nearerEnd(edge: Edge, to: Point): Point {
+  return distance(edge.from, to) <= distance(edge.to, to) ? edge.from : edge.to;
+}
+
+/** Bisection for where the way to the point stands square to the curve, between the samples round the nearest one. */
+function onCurve(edge: Edge, to: Point): Point {
+  let near = 0;
+  for (let step = 1; step <= SAMPLES; step += 1) {
+    if (distance(pointOn(edge, step / SAMPLES), to) < distance(pointOn(edge, near / SAMPLES), to)) near = step;
+  }
+  let low = Math.max(0, near - 1) / SAMPLES;
+  let high = Math.min(SAMPLES, near + 1) / SAMPLES;
+  for (let turn = 0; turn < 60; turn += 1) {
+    const middle = (low + high) / 2;
+    const at = pointOn(edge, middle);
+    const way = directionOn(edge, middle);
+    if ((to.x - at.x) * way.x + (to.y - at.y) * way.y > 0) low = middle;
+    else high = middle;
+  }
+  return pointOn(edge, (low + high) / 2);
+}
+
+/** A lower bound of the distance of two edges, from boxes that surely hold them. */
+function boundsApart(a: Edge, b: Edge): number {
+  const [one, other] = [reachOf(a), reachOf(b)];
+  return distance(one.middle, other.middle) - one.radius - other.radius;
+}
+
+/** A circle that holds the edge: round the middle of its chord, or round its centre. */
+function reachOf(edge: Edge): { middle: Point; radius: number } {
+  if (edge.kind === 'line') return { middle: pointOn(edge, 0.5), radius: distance(edge.from, edge.to) / 2 };
+  const radius = edge.kind === 'arc' ? edge.radius : Math.max(edge.radii.x, edge.radii.y) + Math.abs(edge.away);
+  return { middle: edge.centre, radius };
+}
+
+/** How finely an outline is followed to tell inside from outside, mm. */
+const FINE = 0.001;
+
+/** True of a point inside the outline, counted by crossings of a ray; on the edge, to a micron, either answer. */
+export function isInside(outline: Outline, { x, y }: Point): boolean {
+  const points = flatten(outline, FINE);
+  return points.reduce((inside, from, index) => {
+    const to = points[(index + 1) % points.length] ?? from;
+    const crosses = from.y > y !== to.y > y && x < from.x + ((y - from.y) * (to.x - from.x)) / (to.y - from.y);
+    return crosses ? !inside : inside;
+  }, false);
+}
