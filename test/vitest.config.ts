@@ -16,7 +16,13 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'node', include: ['test/**/*.test.ts'], exclude: [inBrowser], environment: 'node' },
+        test: {
+          name: 'node',
+          include: ['test/**/*.test.ts'],
+          exclude: [inBrowser],
+          environment: 'node',
+          setupFiles: ['test/helpers/seed.ts'],
+        },
       },
       {
         extends: true,

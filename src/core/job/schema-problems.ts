@@ -91,12 +91,12 @@ function unknownKeys(keys: readonly string[], path: readonly PropertyKey[], root
         ? known.length > 0
           ? `these do: ${known.join(', ')}`
           : 'take it away'
-        : `did you mean "${meant}"?`;
+        : `perhaps "${meant}" is meant`;
     return {
       ...problem(
         'key-unknown',
         at,
-        `"${key.slice(0, 60)}" means nothing ${path.length === 0 ? 'in a job' : `in ${pathText(path)}`}; ${ask}${meant === undefined ? '.' : ''}`,
+        `"${key.slice(0, 60)}" means nothing ${path.length === 0 ? 'in a job' : `in ${pathText(path)}`}; ${ask}.`,
       ),
       remedy,
     };
