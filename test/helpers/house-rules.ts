@@ -17,8 +17,16 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/problem.ts': { from: [], packages: [] },
   'src/core/geometry': { from: core, packages: [] },
   'src/core/frame': { from: [...core, 'src/core/geometry'], packages: [] },
-  'src/core/job': { from: [...core, 'src/core/geometry', 'src/core/frame'], packages: ['zod'] },
-  'src/core/layout': { from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job'], packages: [] },
+  // Outlines that come from elsewhere: SVG files and path data.
+  'src/core/outlines': { from: [...core, 'src/core/geometry'], packages: ['svgpath', 'saxes'] },
+  'src/core/job': {
+    from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/outlines'],
+    packages: ['zod'],
+  },
+  'src/core/layout': {
+    from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/outlines', 'src/core/job'],
+    packages: [],
+  },
   'src/core/cutting': {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],
