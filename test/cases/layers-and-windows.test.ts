@@ -52,7 +52,9 @@ describe('layers and bevels', () => {
   it('a hand cut from the back runs about t past the corner of the opening (common practice, no source)', () => {
     for (const thickness of [1.27, 1.5875, 3.175]) {
       const { plan } = planned({ ...framed, mat: { layers: [{ thickness: `${thickness} mm` }] } });
-      for (const cut of plan.layers[0]?.windows[0]?.cuts ?? []) expect(cut.back.overcut).toBeCloseTo(thickness, 9);
+      const cuts = plan.layers[0]?.windows[0]?.cuts.back ?? [];
+      expect(cuts).toHaveLength(4);
+      for (const { overcutStart } of cuts) expect(overcutStart).toBeCloseTo(thickness, 9);
     }
   });
 

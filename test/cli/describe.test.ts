@@ -23,12 +23,13 @@ interface Answer {
   readonly layout: { borders: { cut: Record<string, number>; seen: Record<string, number> }; layers: object[] };
   readonly plan: {
     layers: {
-      windows: { opening: Record<string, number>; cuts: { name: string; front: Line; back: Line }[] }[];
+      windows: { opening: Record<string, number>; cuts: { front: Line[]; back: Line[] } }[];
       order: { back: { guideSetting: number }[] };
     }[];
   };
 }
 interface Line {
+  readonly side: string;
   readonly start: { x: number; y: number };
   readonly end: { x: number; y: number };
   readonly guideSetting: number;
@@ -70,7 +71,11 @@ describe('describe --json', () => {
     const [top, bottom] = plan.layers.map(({ windows }) => windows[0]!);
     expect(bottom!.opening).toEqual({ left: expect.closeTo(2.75 * IN, 9), right: expect.closeTo(13.25 * IN, 9), bottom: expect.closeTo(1.75 * IN, 9), top: expect.closeTo(18.25 * IN, 9) }); // prettier-ignore
     expect(top!.opening['left']).toBeCloseTo(2.5 * IN, 9);
-    const left = bottom!.cuts.find(({ name }) => name === 'A left')!;
+    const { front, back } = bottom!.cuts;
+    const left = {
+      front: front.find(({ side }) => side === 'left')!,
+      back: back.find(({ side }) => side === 'right')!,
+    };
     // From the back, x' = 16 in - x, along the opening; from the front along the face edge, a bevel run of 1/16 further out.
     expect(left.back.start.x).toBeCloseTo((16 - 2.75) * IN, 9);
     expect(left.front.start.x).toBeCloseTo((2.75 - 0.0625) * IN, 9);

@@ -39,7 +39,7 @@ describe('the list', () => {
       for (const layer of context.plan.layers) {
         for (const step of layer.order[view]) {
           const window = layer.windows[step.window];
-          const line = window?.cuts[step.cut]?.[view];
+          const line = window?.cuts[view][step.cut];
           const row = rows[at++];
           if (!window || !line || !row) throw new Error('a cut is missing');
           expect(row).toMatchObject({
@@ -58,8 +58,10 @@ describe('the list', () => {
           expect(number(row, 'y1')).toBeCloseTo(line.start.y, 5);
           expect(number(row, 'x2')).toBeCloseTo(line.end.x, 5);
           expect(number(row, 'y2')).toBeCloseTo(line.end.y, 5);
-          expect(number(row, 'guide setting')).toBeCloseTo(line.guideSetting, 5);
-          expect(number(row, 'overcut')).toBeCloseTo(line.overcut, 5);
+          expect(number(row, 'guide setting')).toBeCloseTo(line.guideSetting ?? NaN, 5);
+          expect(number(row, 'overcut at start')).toBeCloseTo(line.overcutStart, 5);
+          expect(number(row, 'overcut at end')).toBeCloseTo(line.overcutEnd, 5);
+          expect(row).toMatchObject({ piece: '1', form: 'line', 'centre x': '' });
         }
       }
       expect(rows).toHaveLength(at);

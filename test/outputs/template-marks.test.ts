@@ -95,12 +95,10 @@ describe('marks', () => {
         .filter(({ dashed, width }) => dashed && Math.abs(width - 0.15) < 0.01)
         .map(({ from, to }) => [onBlank(tile, from), onBlank(tile, to)] as const),
     );
-    const lines = context.plan.layers.flatMap((layer) =>
-      layer.windows.flatMap((window) => window.cuts.map(({ back }) => back)),
-    );
+    const lines = context.plan.layers.flatMap((layer) => layer.windows.flatMap((window) => window.cuts.back));
     expect(lines).toHaveLength(4);
     for (const line of lines) {
-      expect(line.overcut).toBeGreaterThan(0);
+      expect(Math.min(line.overcutStart, line.overcutEnd)).toBeGreaterThan(0);
       for (const [corner, blade] of [
         [line.start, line.bladeStart],
         [line.end, line.bladeEnd],

@@ -28,7 +28,7 @@ function worstErrors(context: OutputContext, tiles: readonly ReadTile[]): { miss
   let stray = 0;
   for (const layer of context.plan.layers) {
     const pieces = tiles.filter((tile) => tile.layer === layer.number).flatMap((tile) => tile.cuts);
-    const lines = layer.windows.flatMap((window) => window.cuts.map((cut) => cut[context.options.view]));
+    const lines = layer.windows.flatMap((window) => window.cuts[context.options.view]);
     for (const line of lines) missing = Math.max(missing, error([line.start, line.end], pieces));
     for (const [from, to] of pieces) {
       const off = lines.map(({ start, end }) => {

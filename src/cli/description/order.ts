@@ -28,21 +28,27 @@ export function orderSections(plan: CutPlan, view: View, words: Words): Section[
 
 /** What all cuts of a layer have in common. */
 function manner({ windows, bevel }: LayerPlan, { waste }: CutPlan, view: View, { length }: Words): string {
-  const line = windows[0]?.cuts[0]?.[view];
+  const line = windows[0]?.cuts[view][0];
   if (!line) return '';
   const slant =
     line.bevelSide === 'none'
       ? 'the blade stands upright'
       : `the blade goes in at ${bevel.angleDegrees}°, slanting to the ${line.bevelSide}, towards the ${line.slopesTo}`;
+  const overcuts = windows.flatMap(({ cuts }) => cuts[view].flatMap((one) => [one.overcutStart, one.overcutEnd]));
+  const [least, most] = [Math.min(...overcuts), Math.max(...overcuts)];
   const past =
-    line.overcut === 0 ? 'each cut stops at its corners' : `each cut runs ${length(line.overcut)} past its corners`;
+    most === 0
+      ? 'each cut stops at its corners'
+      : least === most
+        ? `each cut runs ${length(most)} past its corners`
+        : `cuts run up to ${length(most)} past their corners, as each corner asks`;
   return `Left and right are as seen from the ${view}. The waste lies on the ${waste} of the travel; ${slant}; ${past}.`;
 }
 
 function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { showing }: Words): string[] {
   const window = windows[step.window];
-  const cut = window?.cuts[step.cut];
-  assert(window && cut, 'every step makes a cut of a window');
+  const line = window?.cuts[view][step.cut];
+  assert(window && line, 'every step makes a cut of a window');
   const first = [
     ...(step.turnBoard ? ['turn the board'] : []),
     ...(step.moveGuide ? [step.number === 1 ? 'set the guide' : 'move the guide'] : []),
@@ -50,8 +56,8 @@ function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { showing }:
   const then = step.dropsOut ? ['the window falls out'] : [];
   return [
     String(step.number),
-    showSetting(step.guideSetting, showing).withUnit,
-    `${window.name} ${cut[view].side}`,
+    step.guideSetting === undefined ? 'by the line' : showSetting(step.guideSetting, showing).withUnit,
+    `${window.name} ${line.name}`,
     [first.join(', '), ...then].filter((part) => part !== '').join('; '),
   ];
 }

@@ -2,8 +2,13 @@
 import { SIDES } from '../geometry/box';
 import type { CutStep, View, WindowPlan } from './plan';
 
+/** How cuts are ordered that a guide leads. */
 export const ORDER_RULE =
   'The guide goes once from the widest setting to the narrowest: it is moved once for each different setting and never back, and the middle of the sheet is cut while the board round it is still whole. At one setting all cuts along one edge are made before the board is turned, and it is only ever turned on to the next edge that has a cut.';
+
+/** What becomes of the others. */
+export const FREE_RULE =
+  'Cuts that no parallel guide can lead come after them, window by window, each window whole before the next.';
 
 /** Settings that differ by less are one, mm: finer than any guide can be set. */
 const SAME_SETTING = 0.005;
@@ -22,7 +27,7 @@ type Group = readonly Pending[][];
 
 /** Steps for one view. */
 export function orderCuts(windows: readonly WindowPlan[], view: View): CutStep[] {
-  const left = windows.map((window) => window.cuts.length);
+  const left = windows.map((window) => window.cuts[view].length);
   const steps: CutStep[] = [];
   let edge = 0;
   for (const group of bySetting(windows, view)) {
@@ -47,15 +52,29 @@ export function orderCuts(windows: readonly WindowPlan[], view: View): CutStep[]
       }
     }
   }
-  return steps;
+  return [...steps, ...freeSteps(windows, view, steps.length)];
+}
+
+/** Cuts without a guide, the last of which lets the window fall out. */
+function freeSteps(windows: readonly WindowPlan[], view: View, before: number): CutStep[] {
+  const free = windows.flatMap((window, index) =>
+    window.cuts[view].flatMap((line, cut) => (line.guideSetting === undefined ? [{ window: index, cut }] : [])),
+  );
+  return free.map((one, place) => ({
+    number: before + place + 1,
+    ...one,
+    moveGuide: false,
+    turnBoard: false,
+    dropsOut: free[place + 1]?.window !== one.window,
+  }));
 }
 
 /** Groups of one setting each, widest first. Sorted are the settings, of which even a wall of windows has few. */
 function bySetting(windows: readonly WindowPlan[], view: View): Group[] {
   const found = new Map<number, Group>();
   windows.forEach(({ cuts }, window) =>
-    cuts.forEach((planned, cut) => {
-      const { side, start, guideSetting: setting } = planned[view];
+    cuts[view].forEach(({ side, start, guideSetting: setting }, cut) => {
+      if (side === undefined || setting === undefined) return;
       const along = side === 'left' || side === 'right' ? start.y : start.x;
       let group = found.get(setting);
       if (!group) found.set(setting, (group = SIDES.map(() => [])));

@@ -1,27 +1,22 @@
 /** Plans the cuts of a layout; the one place where front view is mirrored into back view. */
-import {
-  boxAt,
-  eachSide,
-  insets,
-  mirrorBox,
-  SIDES,
-  type Box,
-  type PerSide,
-  type Point,
-  type Side,
-} from '../geometry/box';
+import { boxAt, insets, mirrorBox, SIDES, type Box, type Side } from '../geometry/box';
+import { mirrorOutline } from '../geometry/outline';
 import type { Job } from '../job/job';
 import type { Layout, LayoutLayer, LayerOpening } from '../layout/layout';
 import { assert } from '../problem';
-import { orderCuts, ORDER_RULE } from './order-cuts';
-import type { Cut, CutLine, CutPlan, LayerPlan, View, WindowPlan } from './plan';
+import { boxCuts } from './box-cuts';
+import type { Manner } from './manner';
+import { FREE_RULE, orderCuts, ORDER_RULE } from './order-cuts';
+import { outlineCuts } from './outline-cuts';
+import type { CutLine, CutPlan, LayerPlan, View, WindowPlan } from './plan';
 
 /** Every cut of every layer, in both views. A layout has no errors, so this always succeeds. */
 export function planCuts(job: Job, layout: Layout): CutPlan {
+  const free = layout.windows.some((window) => window.layers.some(({ outlines }) => outlines));
   return {
     blank: layout.frame.blank,
     waste: job.cutting.waste,
-    orderRule: ORDER_RULE,
+    orderRule: free ? `${ORDER_RULE} ${FREE_RULE}` : ORDER_RULE,
     layers: layout.layers.map((layer, index) => planLayer(job, layout, layer, index)),
   };
 }
@@ -32,20 +27,32 @@ function planLayer(job: Job, layout: Layout, layer: LayoutLayer, index: number):
   const windows = layout.windows.map((window, place): WindowPlan => {
     const cutAs = window.layers[index];
     assert(cutAs, 'every window goes through every layer');
-    const { name, title } = window;
+    const { name, title, shape } = window;
     const borders = insets(board, cutAs.opening);
-    return { name, title, index: place, ...cutAs, borders, cuts: planWindow(job, board, layer, cutAs, name) };
+    return { name, title, shape, index: place, ...cutAs, borders, cuts: planWindow(job, board, layer, cutAs) };
   });
   const order = { front: orderCuts(windows, 'front'), back: orderCuts(windows, 'back') };
   const { number, colour, thickness, bevel } = layer;
   return { number, board: layer.board, colour, thickness, blank, bevel, windows, order };
 }
 
-/** The four cuts of one opening, left, top, right, bottom as seen from the front. */
-function planWindow(job: Job, board: Box, layer: LayoutLayer, opening: LayerOpening, window: string): Cut[] {
-  const front = cutLines(job, board, layer, opening.face, 'front');
-  const back = cutLines(job, board, layer, mirrorBox(opening.back, board.right), 'back');
-  return SIDES.map((side) => ({ name: `${window} ${side}`, side, front: front[side], back: back[mirrorSide(side)] }));
+/** The cuts of one opening in both views. */
+function planWindow(
+  job: Job,
+  board: Box,
+  layer: LayoutLayer,
+  { face, back, outlines }: LayerOpening,
+): WindowPlan['cuts'] {
+  const [front, behind] = [mannerOf(job, layer, 'front'), mannerOf(job, layer, 'back')];
+  if (outlines) {
+    return {
+      front: outlineCuts(outlines.face, board, front),
+      back: outlineCuts(mirrorOutline(outlines.back, board.right), board, behind),
+    };
+  }
+  const seen = boxCuts(face, board, front);
+  const mirrored = boxCuts(mirrorBox(back, board.right), board, behind);
+  return { front: SIDES.map((side) => seen[side]), back: SIDES.map((side) => mirrored[mirrorSide(side)]) };
 }
 
 /** Seen from the back, left and right change places. */
@@ -53,54 +60,17 @@ export function mirrorSide(side: Side): Side {
   return side === 'left' ? 'right' : side === 'right' ? 'left' : side;
 }
 
-/** The lines of the four cuts in one view, by their sides in that view. */
-function cutLines(job: Job, board: Box, layer: LayoutLayer, box: Box, view: View): PerSide<CutLine> {
-  const { waste } = job.cutting;
+/** What the cuts of one layer have in common in one view. */
+function mannerOf(job: Job, layer: LayoutLayer, view: View): Manner {
+  const { waste, overcut } = job.cutting;
   const slopesTo = slopeOf(layer, view);
-  // Where the far edge of the cut lies outside the line, the blade must run on by the bevel run for the corners to meet there.
-  const overcut = job.cutting.overcut ?? (slopesTo === 'border' ? layer.bevel.run : 0);
   const border = waste === 'right' ? 'left' : 'right';
   const bevelSide = slopesTo === 'none' ? 'none' : slopesTo === 'border' ? border : waste;
-  const settings = insets(board, box);
-  const corners = cornersOf(box);
-  return eachSide((side) => {
-    const [start, end] = travel(corners, side, waste);
-    const [bladeStart, bladeEnd] = overcut === 0 ? [start, end] : runPast(start, end, overcut);
-    return { side, start, end, bladeStart, bladeEnd, overcut, bevelSide, slopesTo, guideSetting: settings[side] };
-  });
-}
-
-/** Both ends moved outward along the cut. */
-function runPast(start: Point, end: Point, by: number): [Point, Point] {
-  const x = Math.sign(end.x - start.x) * by;
-  const y = Math.sign(end.y - start.y) * by;
-  return [
-    { x: start.x - x, y: start.y - y },
-    { x: end.x + x, y: end.y + y },
-  ];
+  return { waste, slopesTo, bevelSide, run: layer.bevel.run, ...(overcut === undefined ? {} : { overcut }) };
 }
 
 /** Towards the border when the edge on the far side of the board is the wider one. */
 function slopeOf({ bevel }: LayoutLayer, view: View): CutLine['slopesTo'] {
   if (bevel.run === 0) return 'none';
   return (view === 'back') === (bevel.direction === 'standard') ? 'border' : 'window';
-}
-
-/** Corners of a box clockwise from the lower left, each shared by the two cuts that meet there. */
-function cornersOf({ left, bottom, right, top }: Box): readonly Point[] {
-  return [
-    { x: left, y: bottom },
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-  ];
-}
-
-/** From corner to corner, clockwise round the window with the waste on the right, else counter-clockwise. */
-function travel(corners: readonly Point[], side: Side, waste: 'left' | 'right'): [Point, Point] {
-  const first = SIDES.indexOf(side);
-  const start = corners[first];
-  const end = corners[(first + 1) % SIDES.length];
-  assert(start && end, 'every side lies between two corners');
-  return waste === 'right' ? [start, end] : [end, start];
 }

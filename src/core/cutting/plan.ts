@@ -1,36 +1,33 @@
 /** The cut plan: for each layer, every cut with its lines in both views, its guide setting and its place in the order. */
 import type { Box, PerSide, Point, Side, Size } from '../geometry/box';
+import type { Edge } from '../geometry/edge';
+import type { PlacedWindow, ShapedOpening } from '../layout/layout';
 
 export type View = 'front' | 'back';
 
-/** One straight cut as it lies in one view, mm from the lower left corner of that view. */
+/** One cut as it lies in one view, mm from the lower left corner of that view: a straight line, or a curve without corners. */
 export interface CutLine {
-  /** Which side of the window it is in this view (left and right change places in the back view). */
-  readonly side: Side;
-  /** The corner it starts at and the corner it ends at, in the direction of travel; without overcut. */
+  /** Unique in the window and the view: its side, such as `left`, or `slant 1`, `curve 2`. */
+  readonly name: string;
+  /** Which side of the window it is in this view (left and right change places in the back view); undefined where it runs along none. */
+  readonly side?: Side;
+  /** Where it starts and where it ends, in the direction of travel; without overcut. */
   readonly start: Point;
   readonly end: Point;
+  /** What it follows from start to end; undefined of a straight cut. */
+  readonly curve?: readonly Edge[];
   /** Where the blade enters and leaves, overcut included. */
   readonly bladeStart: Point;
   readonly bladeEnd: Point;
-  /** How far the blade runs past each corner. */
-  readonly overcut: number;
+  /** How far the blade runs past either end. */
+  readonly overcutStart: number;
+  readonly overcutEnd: number;
   /** Towards which side the cut slopes as it goes into the board, seen in the direction of travel. */
   readonly bevelSide: 'left' | 'right' | 'none';
   /** The same in words of the mat: towards the border, or towards the window's waste; `none` for a straight cut. */
   readonly slopesTo: 'border' | 'window' | 'none';
-  /** From the edge of the blank parallel to the cut, on the cut's own side in this view. */
-  readonly guideSetting: number;
-}
-
-/** One of the four cuts of a window. */
-export interface Cut {
-  /** Unique in the layer: window name and side of the front view, such as `A left`. */
-  readonly name: string;
-  /** Side of the window in front view. */
-  readonly side: Side;
-  readonly front: CutLine;
-  readonly back: CutLine;
+  /** From the edge of the blank parallel to the cut, on the cut's own side in this view; undefined where no parallel guide can lead it. */
+  readonly guideSetting?: number;
 }
 
 export interface WindowPlan {
@@ -39,24 +36,28 @@ export interface WindowPlan {
   readonly title: string;
   /** Index into the layout's windows. */
   readonly index: number;
-  /** In front view. */
+  readonly shape: PlacedWindow['shape'];
+  /** In front view; round a window that is no rectangle. */
   readonly opening: Box;
   readonly face: Box;
   readonly back: Box;
+  /** Of a window that is no rectangle, in front view. */
+  readonly outlines?: ShapedOpening;
   /** From each edge of the blank to the opening of this layer, in front view. */
   readonly borders: PerSide;
-  /** Left, top, right, bottom of the front view. */
-  readonly cuts: readonly Cut[];
+  /** In each view, round the window: of a rectangle left, top, right, bottom as seen from the front. */
+  readonly cuts: Readonly<Record<View, readonly CutLine[]>>;
 }
 
-/** A step of the cutting order: one cut made with the guide at one setting. */
+/** A step of the cutting order: one cut, made with the guide at one setting or without it. */
 export interface CutStep {
   /** 1, 2, 3, ... */
   readonly number: number;
-  /** Index into `windows`, and into that window's `cuts`. */
+  /** Index into `windows`, and into that window's cuts in the view. */
   readonly window: number;
   readonly cut: number;
-  readonly guideSetting: number;
+  /** Undefined of a cut that no guide can lead. */
+  readonly guideSetting?: number;
   /** True when the guide has to be moved before this step. */
   readonly moveGuide: boolean;
   /** True when the board has to be turned before this step. */

@@ -92,3 +92,8 @@ export function around(boxes: readonly Box[]): Box | undefined {
 export function mirrorBox(box: Box, sheetWidth: number): Box {
   return { ...box, left: sheetWidth - box.right, right: sheetWidth - box.left };
 }
+
+/** A box within a sheet of this height, turned with it a quarter anticlockwise; the sheet's lower left corner stays the origin. */
+export function quarterTurnedBox({ left, bottom, right, top }: Box, sheetHeight: number): Box {
+  return { left: sheetHeight - top, right: sheetHeight - bottom, bottom: left, top: right };
+}

@@ -88,6 +88,41 @@ export function directionOn(edge: Edge, part: number): Point {
   }
 }
 
+/** The same edge travelled the other way. */
+export function reversed(edge: Edge): Edge {
+  const ends = { from: edge.to, to: edge.from };
+  if (edge.kind === 'line') return { ...edge, ...ends };
+  if (edge.kind === 'arc') return { ...edge, ...ends, sweep: -edge.sweep };
+  return { ...edge, ...ends, start: edge.start + edge.sweep, sweep: -edge.sweep };
+}
+
+/** What follows an edge on the same line, circle or oval, for a length, mm. */
+export function continued(edge: Edge, by: number): Edge {
+  if (edge.kind === 'line') {
+    const { x, y } = directionOn(edge, 0);
+    return line(edge.to, { x: edge.to.x + by * x, y: edge.to.y + by * y });
+  }
+  if (edge.kind === 'arc') {
+    const sweep = (Math.sign(edge.sweep) * by) / edge.radius;
+    const to = onCircle(edge, startAngle(edge) + edge.sweep + sweep);
+    return { ...edge, from: edge.to, to, sweep };
+  }
+  return continuedOval(edge, by);
+}
+
+function continuedOval({ centre, radii, away, start, sweep }: OvalEdge, by: number): OvalEdge {
+  const sign = Math.sign(sweep);
+  const piece = (length: number) => oval(centre, radii, away, start + sweep, sign * length);
+  // By the secant: the length grows nearly evenly with the anomaly over so short a stretch.
+  let turn = by / (Math.hypot(radii.x, radii.y) + Math.abs(away));
+  for (let step = 0; step < 30; step += 1) {
+    const length = lengthOfEdge(piece(turn));
+    if (Math.abs(length - by) < 1e-12 * by) break;
+    turn *= by / length;
+  }
+  return piece(turn);
+}
+
 /** Length along the edge. Of a parallel curve: that of the ellipse, and the distance times the turn of its normal. */
 export function lengthOfEdge(edge: Edge): number {
   switch (edge.kind) {

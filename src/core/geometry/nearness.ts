@@ -1,7 +1,7 @@
 /** How near outlines come to one another, and whether a point lies inside one. */
 import type { Point } from './box';
-import { directionOn, distance, pointOn, type Edge } from './edge';
-import { flatten, type Outline } from './outline';
+import { directionOn, distance, pointOn, unit, type Edge } from './edge';
+import { boundsOf, flatten, shiftOutline, type Outline } from './outline';
 
 /** The nearest points of two outlines. */
 export interface Nearest {
@@ -69,6 +69,68 @@ function search(pairTo: (part: number) => Nearest, from: number, to: number): Ne
     }
   }
   return atX.distance < atY.distance ? atX : atY;
+}
+
+/**
+ * The least distance between two outlines, mm; negative where they run into each other or one lies in the other: then how
+ * far one must be moved from the other's middle, straight away from it, until they only touch.
+ */
+export function apart(one: Outline, other: Outline): number {
+  const gap = between(one, other);
+  if (gap > 0) return gap;
+  const [a, b] = [middleOf(one), middleOf(other)];
+  const far = distance(a, b);
+  const way = far > 0 ? unit({ x: b.x - a.x, y: b.y - a.y }) : { x: 1, y: 0 };
+  let [near, clear] = [0, reach(one) + reach(other)];
+  for (let turn = 0; turn < 50 && clear - near > CLOSE; turn += 1) {
+    const middle = (near + clear) / 2;
+    if (between(one, shiftOutline(other, { x: way.x * middle, y: way.y * middle })) > 0) clear = middle;
+    else near = middle;
+  }
+  return -clear;
+}
+
+/** How exactly the way apart is found, mm. */
+const CLOSE = 1e-6;
+
+/** 0 where they cross or one lies in the other. */
+function between(one: Outline, other: Outline): number {
+  const gap = nearest(one, other).distance;
+  const [a, b] = [one[0], other[0]];
+  if (gap < CLOSE || !a || !b) return 0;
+  return isInside(one, b.from) || isInside(other, a.from) ? 0 : gap;
+}
+
+function middleOf(outline: Outline): Point {
+  const { left, right, bottom, top } = boundsOf(outline);
+  return { x: (left + right) / 2, y: (bottom + top) / 2 };
+}
+
+function reach(outline: Outline): number {
+  const { left, right, bottom, top } = boundsOf(outline);
+  return Math.hypot(right - left, top - bottom);
+}
+
+/** How far the furthest point of one outline lies from the other, mm; good to the last digits where the distance changes smoothly. */
+export function greatestDistance(from: Outline, to: Outline): number {
+  const away = (edge: Edge, part: number) => {
+    const point = pointOn(edge, part);
+    return Math.min(...to.map((other) => distance(point, nearestOn(other, point))));
+  };
+  return Math.max(...from.map((edge) => greatestAlong((part) => away(edge, part))));
+}
+
+/** The greatest value of a function on 0..1 that has one summit between neighbouring samples. */
+function greatestAlong(of: (part: number) => number): number {
+  const values = Array.from({ length: SAMPLES + 1 }, (_, index) => of(index / SAMPLES));
+  const summit = values.indexOf(Math.max(...values));
+  let [low, high] = [Math.max(0, summit - 1) / SAMPLES, Math.min(SAMPLES, summit + 1) / SAMPLES];
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    const [x, y] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
+    if (of(x) > of(y)) high = y;
+    else low = x;
+  }
+  return Math.max(values[summit] ?? 0, of((low + high) / 2));
 }
 
 function samplesIn(edge: Edge): number {

@@ -61,7 +61,8 @@ function furthestWhole(edges: readonly Tracked[], wanted: number): number {
 function goneFrom(edges: readonly Tracked[], rest: number): readonly Tracked[] {
   const shrunk = edges.filter(({ edge }) => isGone(edge, rest));
   if (shrunk.length > 0) return shrunk;
-  const further = Math.sign(rest) * Math.min(Math.abs(rest), VANISHING);
+  // A hair's breadth on, even where the end is no further: there a curve may just touch its neighbour and no more.
+  const further = Math.sign(rest) * VANISHING;
   const meets = (before: Tracked | undefined, after: Tracked | undefined) => {
     const [moved, next] = [before && moveEdge(before.edge, further), after && moveEdge(after.edge, further)];
     return before && after && moved && next && join(before.edge, after.edge, moved, next) !== undefined;

@@ -64,6 +64,17 @@ export function quarterTurned(outline: Outline): Outline {
   });
 }
 
+/** An upright box as an outline. */
+export function boxOutline({ left, bottom, right, top }: Box): Outline {
+  const corners = [
+    { x: left, y: bottom },
+    { x: right, y: bottom },
+    { x: right, y: top },
+    { x: left, y: top },
+  ];
+  return corners.map((from, index) => line(from, corners[(index + 1) % 4] ?? from));
+}
+
 /** Points along the outline, none further than `tolerance` from the chord between its neighbours; the last edge ends at the first point. */
 export function flatten(outline: Outline, tolerance: number): Point[] {
   return outline.flatMap((edge) => {

@@ -14,6 +14,10 @@ const LENGTHS = {
   border: [76.2, 75],
   bottomAmount: [25.4 / 2, 12],
   borderStep: [25.4 / 4, 6],
+  cornerRadius: [25.4 / 2, 12],
+  cornerStep: [25.4 / 2, 12],
+  cornerCut: [25.4, 25],
+  hollowRadius: [25.4, 25],
 } as const;
 
 export type DefaultLength = keyof typeof LENGTHS;
@@ -23,6 +27,7 @@ export function defaultLength(name: DefaultLength, units: Unit): number {
   return LENGTHS[name][units === 'in' ? 0 : 1];
 }
 
+export const DEFAULT_POLYGON_SIDES = 8;
 export const DEFAULT_BEVEL_DEGREES = 45;
 /** 45 : 55 of the leftover height. */
 export const DEFAULT_TOP_SHARE = 0.45;

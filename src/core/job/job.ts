@@ -1,5 +1,6 @@
 /** A job as it is understood: every default filled in and every length in millimetres. */
 import type { PerSide, Size } from '../geometry/box';
+import type { Shape } from '../geometry/shapes';
 import type { InchStep, MetricStep, Unit } from '../units';
 import type { BORDER_RULES, PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
 
@@ -49,6 +50,15 @@ export interface Layer {
 /** A fixed length, or shared out. */
 export type GapRule = number | 'with-borders' | 'between';
 
+/** A shape with its measures, mm; the rise of an arch is left out where it follows from the width. */
+export type WindowShape =
+  | Exclude<Shape, { kind: 'arch' | 'pointed' | 'oval' }>
+  | { readonly kind: 'oval'; readonly reveal: 'parallel' | 'axes' }
+  | { readonly kind: 'arch'; readonly rise?: number }
+  | { readonly kind: 'pointed'; readonly rise?: number };
+
+export type QuarterTurn = 0 | 90 | 180 | 270;
+
 interface Item {
   /** Path in the written job. */
   readonly at: string;
@@ -62,6 +72,11 @@ export interface WindowItem extends Item {
   readonly title: string;
   /** As written: at the opening or at the face, as `measuredAt` says. */
   readonly size?: Size;
+  readonly shape: WindowShape;
+  /** Degrees anticlockwise, with the picture in it. */
+  readonly turned: QuarterTurn;
+  /** The shape alone, left for right, before it is turned. */
+  readonly mirrored: boolean;
 }
 
 export interface SpreadItem extends Item {

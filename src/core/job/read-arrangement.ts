@@ -1,6 +1,7 @@
 /** Reads the tree of windows: groups, windows, spreads, and the windows placed freely. */
 import { defaultLength } from './defaults';
 import type { Arrangement, FreeWindow, GapRule, Picture, SpreadItem, WindowItem } from './job';
+import { readShape } from './read-shape';
 import type { Reader } from './reader';
 import {
   GAP_BETWEEN,
@@ -122,7 +123,17 @@ export class ArrangementReader {
               `window ${title === '' ? use : `"${title.slice(0, 40)}"`}`,
             ),
           };
-    return { kind: 'window', at, use, title, ...(picture === undefined ? {} : { picture }), ...size };
+    return {
+      kind: 'window',
+      at,
+      use,
+      title,
+      ...(picture === undefined ? {} : { picture }),
+      ...size,
+      shape: readShape(written.shape, `${at}.shape`, this.reader),
+      turned: written.turned ?? 0,
+      mirrored: written.mirrored ?? false,
+    };
   }
 
   private spread(written: WrittenSpread, at: string): SpreadItem {

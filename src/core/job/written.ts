@@ -1,5 +1,7 @@
 /** What a job file may say: the one definition that checks it and that its published JSON Schema is made from. */
 import * as z from 'zod';
+import { length, size } from './written-lengths';
+import { shape } from './written-shape';
 
 // Sandboxed screens forbid code made from text, which zod would otherwise probe for.
 z.config({ jitless: true });
@@ -12,18 +14,6 @@ export const MAX_WINDOWS = 2000;
 const words = (max: number) => z.string().max(max);
 const name = words(200);
 const note = words(4000);
-
-const length = z.union([z.string().max(60), z.number()]).meta({
-  id: 'Length',
-  description:
-    'A length as one writes it at the bench: "11 1/4 in", "6-1/2", "6½", "0\'6 1/2\\"", "16.5 cm", "165.1 mm", "12,5 mm". Without a unit, or as a bare number, it is in the job\'s units. What is written is kept.',
-});
-
-const size = z.union([z.string().max(80), z.strictObject({ width: length, height: length })]).meta({
-  id: 'Size',
-  description:
-    'Width x height as the piece hangs: "8 x 10 in", "204 x 291 mm", an ISO 216 name such as "A4" (upright) or "A4 landscape", or { "width": ..., "height": ... }.',
-});
 
 const overlap = z.string().max(80).or(z.number()).meta({
   id: 'Overlap',
@@ -129,6 +119,15 @@ const windowFields = {
   size: size
     .optional()
     .describe('Of the window. Needed where there is no picture; in place of the overlap where there is one.'),
+  shape: shape.optional(),
+  turned: z
+    .union([z.literal(90), z.literal(180), z.literal(270)])
+    .optional()
+    .describe('Degrees anticlockwise by which the window is turned with the picture in it.'),
+  mirrored: z
+    .boolean()
+    .optional()
+    .describe('True where the shape is turned over, left for right, before it is turned.'),
 };
 
 const window = z.strictObject({ kind: z.literal('window'), ...windowFields }).meta({

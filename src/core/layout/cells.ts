@@ -1,15 +1,28 @@
 /** Turns the job's tree of windows into cells of known size: windows as leaves, lines and grids around them. */
-import { grow, heightOf, insets, shift, sizeOf, widthOf, type Box, type PerSide, type Size } from '../geometry/box';
-import type { Arrangement, GapRule, Job, Picture, SpreadItem, WindowItem } from '../job/job';
+import {
+  grow,
+  heightOf,
+  insets,
+  quarterTurnedBox,
+  shift,
+  sizeOf,
+  widthOf,
+  type Box,
+  type PerSide,
+  type Size,
+} from '../geometry/box';
+import type { Outline } from '../geometry/outline';
+import type { Arrangement, GapRule, Job, Picture, QuarterTurn, SpreadItem, WindowItem, WindowShape } from '../job/job';
 import { assert } from '../problem';
 import type { PlacedPicture } from './layout';
+import { shapeIn, turnedOutline, type Misfit } from './leaf-shape';
 
 /** `across` runs from left to right, `up` from the top down as rows are read. */
 export type Axis = 'across' | 'up';
 export type Align = 'start' | 'centre' | 'end' | 'baseline';
 
 /** A picture behind a leaf, with boxes measured from the lower left corner of the leaf's window. */
-export interface LeafPicture extends Pick<PlacedPicture, 'index' | 'part'> {
+export interface LeafPicture extends Pick<PlacedPicture, 'index' | 'part' | 'turned'> {
   readonly sheet: Box;
   readonly image: Box;
 }
@@ -22,6 +35,11 @@ export interface Leaf {
   readonly title: string;
   /** Of the opening of the bottom layer. */
   readonly size: Size;
+  readonly shape: WindowShape;
+  /** From the window's lower left corner; undefined of a plain rectangle. */
+  readonly outline?: Outline;
+  /** A measure of the shape that the window has no room for. */
+  readonly misfit?: Misfit;
   readonly picture?: LeafPicture;
   /** Groups it stands in, outermost first. */
   readonly groups: readonly Group[];
@@ -95,6 +113,11 @@ export function cellOf(item: Arrangement, job: Job, groups: readonly Group[] = [
   }
 }
 
+/** All windows of a cell, in reading order. */
+export function allLeaves(cell: Cell): Leaf[] {
+  return cell.kind === 'leaf' ? [cell] : cell.cells.flatMap(allLeaves);
+}
+
 function withCells(
   shape: Omit<Line, 'cells'> | Omit<Grid, 'cells'>,
   items: readonly Arrangement[],
@@ -109,24 +132,63 @@ function withCells(
 }
 
 function leafOf(item: WindowItem, job: Job, groups: readonly Group[]): Leaf {
-  const { at, use, title } = item;
+  const { at, use, title, shape, turned, mirrored } = item;
   const picture = item.picture === undefined ? undefined : job.pictures[item.picture];
   const atFace = job.measuredAt === 'face' && bottomRun(job) > 0;
-  const written = item.size && atFace ? shrink(item.size, bottomRun(job)) : item.size;
-  const base = { kind: 'leaf', at, use, title, groups } as const;
-  if (!picture) {
-    assert(written, 'a window without a picture has a size');
-    return { ...base, size: written, from: atFace ? 'written at face' : 'written' };
-  }
-  const { window, sheet, image } = written ? centredWindow(picture, written) : overlappedWindow(picture);
-  const size = sizeOf(window);
-  const lay = (box: Box) => shift(box, { x: -window.left, y: -window.bottom });
-  return {
-    ...base,
+  const written = item.size && (turned % 180 === 0 ? item.size : swapped(item.size));
+  const run = atFace && written ? bottomRun(job) : 0;
+  const from = written ? (run > 0 ? 'written at face' : 'written') : 'overlap';
+  const boxes = picture && (written ? centredWindow(picture, written) : overlappedWindow(picture));
+  const given = boxes ? sizeOf(boxes.window) : written;
+  assert(given, 'a window without a picture has a size');
+  const { size, outline, misfit } = shapeIn(shape, given, run);
+  const upright: Leaf = {
+    kind: 'leaf',
+    at,
+    use,
+    title,
+    groups,
+    from,
+    shape,
     size,
-    picture: { index: item.picture ?? 0, sheet: lay(sheet), image: lay(image) },
-    from: written ? (atFace ? 'written at face' : 'written') : 'overlap',
+    ...(outline ? { outline: turnedOutline(outline, size, turned, mirrored) } : {}),
+    ...(misfit ? { misfit } : {}),
+    ...(boxes ? { picture: behind(boxes, size, item.picture ?? 0) } : {}),
   };
+  return turned === 0 ? upright : turnedLeaf(upright, turned);
+}
+
+/** Sheet and image as they lie behind a window in the middle of the one that was asked for. */
+function behind({ window, sheet, image }: PictureBoxes, size: Size, index: number): LeafPicture {
+  const corner = {
+    x: (size.width - widthOf(window)) / 2 - window.left,
+    y: (size.height - heightOf(window)) / 2 - window.bottom,
+  };
+  return { index, sheet: shift(sheet, corner), image: shift(image, corner) };
+}
+
+/** Size and picture turned; the outline is turned already. */
+function turnedLeaf(leaf: Leaf, turned: QuarterTurn): Leaf {
+  let { size, picture } = leaf;
+  for (let turn = 0; turn < turned; turn += 90) {
+    const { height } = size;
+    if (picture) {
+      const [sheet, image] = [quarterTurnedBox(picture.sheet, height), quarterTurnedBox(picture.image, height)];
+      picture = { ...picture, sheet, image };
+    }
+    size = swapped(size);
+  }
+  return { ...leaf, size, ...(picture ? { picture: { ...picture, turned } } : {}) };
+}
+
+function swapped({ width, height }: Size): Size {
+  return { width: height, height: width };
+}
+
+interface PictureBoxes {
+  readonly window: Box;
+  readonly sheet: Box;
+  readonly image: Box;
 }
 
 /** Sheet and image of a picture, the sheet's lower left corner at the origin. */
@@ -141,12 +203,12 @@ function boxesOf(picture: Picture): { sheet: Box; image: Box; covered: Box } {
   return { sheet, image, covered: picture.overlapFrom === 'image' ? image : sheet };
 }
 
-function overlappedWindow(picture: Picture): { window: Box; sheet: Box; image: Box } {
+function overlappedWindow(picture: Picture): PictureBoxes {
   const boxes = boxesOf(picture);
   return { ...boxes, window: grow(boxes.covered, negative(picture.overlap)) };
 }
 
-function centredWindow(picture: Picture, size: Size): { window: Box; sheet: Box; image: Box } {
+function centredWindow(picture: Picture, size: Size): PictureBoxes {
   const boxes = boxesOf(picture);
   const across = (widthOf(boxes.covered) - size.width) / 2;
   const up = (heightOf(boxes.covered) - size.height) / 2;
@@ -180,6 +242,7 @@ function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): Line {
       use: 'picture',
       title: `${item.title} (${index + 1} of ${item.shares.length})`,
       size: sizeOf(part),
+      shape: { kind: 'rectangle' },
       picture: {
         index: item.picture,
         // Split: each part is a sheet of its own, with as much beyond its window as the whole has beyond the outer ones.
@@ -193,10 +256,6 @@ function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): Line {
     start += length + hidden;
   }
   return line;
-}
-
-function shrink(size: Size, by: number): Size {
-  return { width: size.width - 2 * by, height: size.height - 2 * by };
 }
 
 function negative(sides: PerSide): PerSide {

@@ -1,5 +1,6 @@
 /** Lays out a job: solves the borders, places every window and layer, and says what is wrong or worth a look. */
 import { around, boxAt, eachSide, grow, insets, type Box, type PerSide, type Size } from '../geometry/box';
+import { shiftOutline } from '../geometry/outline';
 import { nameOfSize } from '../frame/ready-made';
 import type { FreeWindow, Job } from '../job/job';
 import { assert, bad, good, isError, type Problem, type Result } from '../problem';
@@ -21,8 +22,10 @@ import type {
 } from './layout';
 import { emptyWindows } from './limits/board';
 import { findProblems } from './limits/find-problems';
+import { misfits } from './limits/shapes';
 import { place, type Starts } from './place';
 import { showFor } from './show';
+import { plainOpening, shapedOpenings } from './shaped-openings';
 import { SAME, solveAcross, solveUp } from './solve-borders';
 import { blankOnlyForFree, unequalBorders, unusedBorders } from './border-problems';
 
@@ -33,12 +36,9 @@ export type Laid = Result<Layout> & { readonly sketch?: Layout };
 export function layOut(job: Job): Laid {
   const root = job.windows && cellOf(job.windows, job);
   const free = job.free.map((window) => ({ window, leaf: cellOf(window.window, job) as Leaf }));
-  const vanished = emptyWindows(
-    root,
-    free.map(({ leaf }) => leaf),
-    showFor(job),
-  );
-  if (vanished.length > 0) return bad(vanished);
+  const freeLeaves = free.map(({ leaf }) => leaf);
+  const impossible = [...emptyWindows(root, freeLeaves, showFor(job)), ...misfits(root, freeLeaves, showFor(job))];
+  if (impossible.length > 0) return bad(impossible);
   const arranged = root ? arrange(job, root) : undefined;
   if (arranged && !arranged.ok) return bad(arranged.problems);
   const blank = arranged?.value.blank ?? job.frame.blank;
@@ -183,13 +183,14 @@ function placeWindow(
   layers: readonly LayoutLayer[],
   blank: Size,
 ): PlacedWindow {
-  const openings = openingsOf(window, layers);
+  const openings = openingsOf(window, leaf, layers);
   const picture = leaf.picture && placePicture(leaf.picture, window);
   return {
     name: windowName(index),
     title: leaf.title,
     at: leaf.at,
     use: leaf.use,
+    shape: leaf.shape.kind,
     window,
     windowAtFace: openings.at(-1)?.face ?? window,
     ...(picture ? { picture } : {}),
@@ -214,17 +215,20 @@ function placePicture(picture: NonNullable<Leaf['picture']>, window: Box): Place
     overlap: insets(image, window),
     hold: insets(sheet, window),
     ...(picture.part ? { part: picture.part } : {}),
+    ...(picture.turned ? { turned: picture.turned } : {}),
   };
 }
 
 /** The openings of all layers round a window, from the top layer down; each reveal is added going up. */
-function openingsOf(window: Box, layers: readonly LayoutLayer[]): LayerOpening[] {
+function openingsOf(window: Box, leaf: Leaf, layers: readonly LayoutLayer[]): readonly LayerOpening[] {
+  if (leaf.outline) {
+    const way = leaf.shape.kind === 'oval' ? leaf.shape.reveal : 'parallel';
+    return shapedOpenings(window, shiftOutline(leaf.outline, { x: window.left, y: window.bottom }), way, layers);
+  }
   const openings: LayerOpening[] = [];
   let opening = window;
   for (const layer of layers.toReversed()) {
-    const wide = grow(opening, layer.bevel.run);
-    const standard = layer.bevel.direction === 'standard';
-    openings.unshift({ opening, face: standard ? wide : opening, back: standard ? opening : wide });
+    openings.unshift(plainOpening(opening, layer));
     opening = grow(opening, layer.reveal);
   }
   return openings;

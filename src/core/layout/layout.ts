@@ -1,6 +1,7 @@
 /** The layout: every window and layer placed on the blank, in front view, mm from its lower left corner. */
 import type { Box, PerSide, Size } from '../geometry/box';
-import type { GapRule } from '../job/job';
+import type { Outline } from '../geometry/outline';
+import type { GapRule, QuarterTurn, WindowShape } from '../job/job';
 import type { Problem } from '../problem';
 
 /** How one layer is cut round one window. */
@@ -11,6 +12,19 @@ export interface LayerOpening {
   readonly face: Box;
   /** The cut's edge on the layer's back. */
   readonly back: Box;
+  /** The same three of a window that is no rectangle; the boxes then lie round them. */
+  readonly outlines?: ShapedOpening;
+}
+
+/** Edges of a cut that follows a shape. */
+export interface ShapedOpening {
+  readonly opening: Outline;
+  readonly face: Outline;
+  readonly back: Outline;
+  /** Edges of the window's shape that are too short to be followed this far out, and have vanished. */
+  readonly vanished: number;
+  /** How far the opening of the layer above lies away, where that differs along an oval; undefined for the top layer. */
+  readonly reveal?: { readonly least: number; readonly greatest: number };
 }
 
 /** Where a picture lies behind a window. */
@@ -21,6 +35,8 @@ export interface PlacedPicture {
   readonly sheet: Box;
   /** The image on it; equal to the sheet when it fills it. */
   readonly image: Box;
+  /** Degrees anticlockwise by which it is turned behind the window. */
+  readonly turned?: QuarterTurn;
   /** How far the opening covers the image on each side; negative: paper shows. */
   readonly overlap: PerSide;
   /** How far the opening covers the sheet on each side; negative: the sheet floats. */
@@ -37,6 +53,7 @@ export interface PlacedWindow {
   /** Path of the item in the written job, such as `windows.items[1]`; for a window made from the job's defaults `windows`. */
   readonly at: string;
   readonly use: 'picture' | 'title' | 'caption' | 'signature' | 'empty';
+  readonly shape: WindowShape['kind'];
   /** The window: the opening of the bottom layer. */
   readonly window: Box;
   /** The bottom layer's edge on its face. */

@@ -12,6 +12,8 @@ export interface Show {
   readonly limit: (mm: number) => string;
   /** The least length on the step that is no less: what one would take who has to keep to a limit, mm. */
   readonly stepUp: (mm: number) => number;
+  /** The greatest length on the step that is no more, mm. */
+  readonly stepDown: (mm: number) => number;
   /** `10 x 8 in`. */
   readonly size: (size: Size) => string;
   /** To be typed as it is told: with what is exact in brackets where the step rounds. */
@@ -36,6 +38,7 @@ export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
       return same ? `${decimalText(mm, unit, unit === 'mm' ? 2 : 3)} ${unit}` : shown;
     },
     limit: (mm) => showSetting(mm, showing).withUnit,
+    stepDown: (mm) => Math.floor(mm / stepLength(showing) + 1e-9) * stepLength(showing),
     stepUp: (mm) => Math.ceil(mm / stepLength(showing) - 1e-9) * stepLength(showing),
     size: (size) => sizeText(size, showing),
     typed: (mm) => {

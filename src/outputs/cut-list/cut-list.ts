@@ -1,4 +1,5 @@
 /** The bevel-cut coordinate list as a CSV file: decimals to calculate with, fractions to read. */
+import type { Point } from '../../core/geometry/box';
 import { good, type Result } from '../../core/problem';
 import { decimalText, showLength, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
@@ -22,12 +23,41 @@ function yes(name: string, of: (row: CutRow) => boolean): Field {
 }
 
 /** Two columns a length: the decimal number, and the quoted text with its unit as one reads it at the bench. */
-function length(name: string, of: (row: CutRow) => number): readonly Field[] {
+function length(name: string, of: (row: CutRow) => number | undefined): readonly Field[] {
   return [
-    { name, of: (row, { showing }) => Number(decimalText(of(row), showing.unit, DIGITS[showing.unit])) },
-    { name: `${name} shown`, of: (row, { showing }) => ({ quoted: shownText(of(row), showing) }) },
+    decimal(name, of),
+    {
+      name: `${name} shown`,
+      of: (row, { showing }) => {
+        const mm = of(row);
+        return { quoted: mm === undefined ? '' : shownText(mm, showing) };
+      },
+    },
   ];
 }
+
+/** The decimal number alone; empty where there is none. */
+function decimal(name: string, of: (row: CutRow) => number | undefined): Field {
+  return {
+    name,
+    of: (row, { showing }) => {
+      const mm = of(row);
+      return mm === undefined ? '' : Number(decimalText(mm, showing.unit, DIGITS[showing.unit]));
+    },
+  };
+}
+
+/** Half axes of the circle or ellipse that a piece is part of. */
+function radii({ edge }: CutRow): Point | undefined {
+  if (edge.kind === 'line') return undefined;
+  return edge.kind === 'arc' ? { x: edge.radius, y: edge.radius } : edge.radii;
+}
+
+function centre({ edge }: CutRow): Point | undefined {
+  return edge.kind === 'line' ? undefined : edge.centre;
+}
+
+const FORMS = { line: 'line', arc: 'arc of a circle', oval: 'arc of an ellipse' } as const;
 
 /** `about` where the step of showing rounds by more than a thousandth of an inch; plain signs for any spreadsheet. */
 function shownText(mm: number, showing: Showing): string {
@@ -45,18 +75,30 @@ const FIELDS: readonly Field[] = [
   text('title', ({ title }) => title),
   text('cut', ({ cut }) => cut),
   text('unit', (_, { showing }) => showing.unit),
-  ...length('x1', ({ line }) => line.start.x),
-  ...length('y1', ({ line }) => line.start.y),
-  ...length('x2', ({ line }) => line.end.x),
-  ...length('y2', ({ line }) => line.end.y),
+  ...length('x1', ({ edge }) => edge.from.x),
+  ...length('y1', ({ edge }) => edge.from.y),
+  ...length('x2', ({ edge }) => edge.to.x),
+  ...length('y2', ({ edge }) => edge.to.y),
   text('bevel side', ({ line }) => line.bevelSide),
   text('slopes to', ({ line }) => line.slopesTo),
   { name: 'bevel angle (degrees)', of: ({ layer }) => layer.bevel.angleDegrees },
   ...length('guide setting', ({ line }) => line.guideSetting),
-  ...length('overcut', ({ line }) => line.overcut),
+  ...length('overcut at start', ({ line }) => line.overcutStart),
+  ...length('overcut at end', ({ line }) => line.overcutEnd),
   yes('move guide', ({ step }) => step.moveGuide),
   yes('turn board', ({ step }) => step.turnBoard),
-  yes('drops out', ({ step }) => step.dropsOut),
+  yes('drops out', ({ step, piece, pieces }) => step.dropsOut && piece === pieces),
+  { name: 'piece', of: ({ piece }) => piece },
+  text('form', ({ edge }) => FORMS[edge.kind]),
+  decimal('centre x', (row) => centre(row)?.x),
+  decimal('centre y', (row) => centre(row)?.y),
+  decimal('radius across', (row) => radii(row)?.x),
+  decimal('radius up', (row) => radii(row)?.y),
+  decimal('distance from the ellipse', ({ edge }) => (edge.kind === 'oval' ? edge.away : undefined)),
+  {
+    name: 'sweep (degrees, anticlockwise)',
+    of: ({ edge }) => (edge.kind === 'line' ? '' : Number(((edge.sweep * 180) / Math.PI).toFixed(7))),
+  },
 ];
 
 /** Makes the list in the chosen view, in UTF-8; x to the right and y up from the lower left corner of that view. */

@@ -110,26 +110,31 @@ const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 
 function listRows(layer: LayerPlan, { options, showing }: OutputContext): readonly TableRow[] {
   const number = (point: Point) => [point.x, point.y].map((mm) => decimalText(mm, showing.unit, DIGITS[showing.unit]));
   return layer.order[options.view].flatMap((step) => {
-    const cut = layer.windows[step.window]?.cuts[step.cut];
-    const line = cut?.[options.view];
-    if (!cut || !line) return [];
+    const line = layer.windows[step.window]?.cuts[options.view][step.cut];
+    if (!line) return [];
     return [
       [
         String(step.number),
-        step.moveGuide ? setting(step, showing) : '',
-        `${layer.windows[step.window]?.name ?? ''} ${line.side}`,
+        step.moveGuide || step.guideSetting === undefined ? setting(step, showing) : '',
+        `${layer.windows[step.window]?.name ?? ''} ${line.name}`,
         ...number(line.start),
         ...number(line.end),
         slantWords(line),
-        fractions(lengthText(line.overcut, showing)),
+        overcutText(line, showing),
         reminders(step),
       ],
     ];
   });
 }
 
-function setting(step: CutStep, showing: Showing): string {
-  return fractions(showSetting(step.guideSetting, showing).withUnit);
+function setting({ guideSetting }: CutStep, showing: Showing): string {
+  return guideSetting === undefined ? 'by the line' : fractions(showSetting(guideSetting, showing).withUnit);
+}
+
+/** One length where both ends have the same, else that of the start and that of the end. */
+function overcutText({ overcutStart, overcutEnd }: CutLine, showing: Showing): string {
+  const [start, end] = [overcutStart, overcutEnd].map((mm) => fractions(lengthText(mm, showing)));
+  return start === end ? (start ?? '') : `${start}; ${end}`;
 }
 
 /** The rows of a layer, with the setting in force told again at the head of each page. */

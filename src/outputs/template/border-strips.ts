@@ -1,6 +1,5 @@
 /** Border strips: the part of a blank between its edge and a cut that faces it. */
-import type { CutLine } from '../../core/cutting/plan';
-import type { Box, Side } from '../../core/geometry/box';
+import { SIDES, type Box, type Side } from '../../core/geometry/box';
 import { shared, type ViewLayer, type ViewWindow } from './view-geometry';
 
 export interface BorderStrip {
@@ -12,17 +11,17 @@ export interface BorderStrip {
 /** The strips of every cut with no other window between it and the blank's edge. */
 export function borderStrips(layer: ViewLayer): readonly BorderStrip[] {
   return layer.windows.flatMap((window) =>
-    window.lines.flatMap((line) => {
-      const strip = stripOf(layer, line, window.cut);
+    SIDES.flatMap((side) => {
+      const strip = stripOf(layer, side, window.cut);
       const faces = layer.windows.every((other) => other === window || !shared(other.cut, strip));
-      return faces ? [{ side: line.side, window, strip }] : [];
+      return faces ? [{ side, window, strip }] : [];
     }),
   );
 }
 
-function stripOf(layer: ViewLayer, line: CutLine, cut: Box): Box {
-  if (line.side === 'left') return { ...cut, left: 0, right: cut.left };
-  if (line.side === 'right') return { ...cut, left: cut.right, right: layer.blank.width };
-  if (line.side === 'bottom') return { ...cut, bottom: 0, top: cut.bottom };
+function stripOf(layer: ViewLayer, side: Side, cut: Box): Box {
+  if (side === 'left') return { ...cut, left: 0, right: cut.left };
+  if (side === 'right') return { ...cut, left: cut.right, right: layer.blank.width };
+  if (side === 'bottom') return { ...cut, bottom: 0, top: cut.bottom };
   return { ...cut, bottom: cut.top, top: layer.blank.height };
 }

@@ -80,7 +80,9 @@ function middlesIn(box: Box): readonly Point[] {
 }
 
 /** Along the waste's side of a cut: which cut it is, which way it goes, and the guide setting. */
-function labelGuide({ surface, part, room, showing }: LabelSetting, line: CutLine, step: number | undefined): void {
+function labelGuide({ surface, part, room, showing }: LabelSetting, cut: CutLine, step: number | undefined): void {
+  if (!isGuided(cut)) return;
+  const line = cut;
   const upright = line.side === 'left' || line.side === 'right';
   const onwards = upright ? line.end.y > line.start.y : line.end.x > line.start.x;
   const setting = fractions(showSetting(line.guideSetting, showing).withUnit);
@@ -92,6 +94,13 @@ function labelGuide({ surface, part, room, showing }: LabelSetting, line: CutLin
   placeLabel(surface, room, [label, smaller(label, 0.75), smaller(label, 0.6), bare, smaller(bare, 0.7)], (size) =>
     PARTS_OF_LINE.map((at) => besideLine(part, line, along[0] + at * (along[1] - along[0]), size)),
   );
+}
+
+/** A straight cut along a side of the window. */
+type GuidedLine = CutLine & Required<Pick<CutLine, 'side' | 'guideSetting'>>;
+
+function isGuided(line: CutLine): line is GuidedLine {
+  return line.side !== undefined && line.guideSetting !== undefined;
 }
 
 /** The stretch of a line in the page's own part, in the blank's coordinates along it. */
@@ -114,7 +123,7 @@ const INWARD: Readonly<Record<Side, Point>> = {
 };
 
 /** The middle of a label of this size just inside the opening, beside a place along the line. */
-function besideLine(part: Part, line: CutLine, along: number, size: Size): Point {
+function besideLine(part: Part, line: GuidedLine, along: number, size: Size): Point {
   const inward = INWARD[line.side];
   const upright = inward.y === 0;
   const away = 0.9 + (upright ? size.width : size.height) / 2;

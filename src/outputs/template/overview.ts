@@ -177,7 +177,9 @@ function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers
     tiled: joined(tiling),
     layers: layers.length,
     waste: context.plan.waste,
-    overcut: layers.some((layer) => layer.windows.some((window) => window.lines.some((line) => line.overcut > 0))),
+    overcut: layers.some((layer) =>
+      layer.windows.some((window) => window.lines.some((line) => line.overcutStart > 0 || line.overcutEnd > 0)),
+    ),
     ...(bevels.size === 1 && bevelSide ? { bevelSide } : {}),
   });
   let y = room.top - 1;

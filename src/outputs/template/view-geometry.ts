@@ -1,13 +1,16 @@
 /** A layer as the template draws it in one view: its lines, corners and openings, mm from the blank's lower left corner. */
 import type { CutLine, LayerPlan, View, WindowPlan } from '../../core/cutting/plan';
-import { mirrorBox, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
+import { mirrorBox, type Box, type Point, type Size } from '../../core/geometry/box';
+import { mirrorOutline, type Outline } from '../../core/geometry/outline';
 
 export interface ViewWindow {
   readonly name: string;
   readonly title: string;
   readonly opening: Box;
-  /** The box of the four cut lines, which is the opening or the edge on the side that faces the cutter. */
+  /** The box round the cut lines, which is the opening or the edge on the side that faces the cutter. */
   readonly cut: Box;
+  /** Of a window that is no rectangle: its opening in this layer. */
+  readonly outline?: Outline;
   readonly lines: readonly CutLine[];
 }
 
@@ -23,19 +26,17 @@ export function viewLayer(plan: LayerPlan, view: View): ViewLayer {
 }
 
 function viewWindow(window: WindowPlan, plan: LayerPlan, view: View): ViewWindow {
-  const lines = window.cuts.map((cut) => cut[view]);
+  const { outlines } = window;
+  const cut = view === 'back' ? mirrorBox(window.back, plan.blank.width) : window.face;
+  const seen = view === 'back' ? outlines && mirrorOutline(outlines.opening, plan.blank.width) : outlines?.opening;
   return {
     name: window.name,
     title: window.title,
     opening: view === 'back' ? mirrorBox(window.opening, plan.blank.width) : window.opening,
-    cut: boxOf(lines),
-    lines,
+    cut,
+    ...(seen ? { outline: seen } : {}),
+    lines: window.cuts[view],
   };
-}
-
-function boxOf(lines: readonly CutLine[]): Box {
-  const at = (side: Side) => lines.find((line) => line.side === side)?.start ?? { x: 0, y: 0 };
-  return { left: at('left').x, right: at('right').x, bottom: at('bottom').y, top: at('top').y };
 }
 
 /** The four corners of a box, anticlockwise from the lower left. */

@@ -1,7 +1,7 @@
 /** Cut plans of random jobs, judged by corners, areas and a small piece of solid geometry. */
 import { describe, expect, it } from 'vitest';
-import { SIDES, type Box, type Point } from '../../../src/core/geometry/box';
-import type { Cut, CutLine, LayerPlan, View, WindowPlan } from '../../../src/core/cutting/plan';
+import { SIDES, type Box, type Point, type Side } from '../../../src/core/geometry/box';
+import type { CutLine, LayerPlan, View, WindowPlan } from '../../../src/core/cutting/plan';
 import { planned } from '../open';
 import { CLOSE, forAllJobs, KINDS } from '../layout/for-all-jobs';
 import { leftOf, twiceArea } from './shoelace';
@@ -21,8 +21,7 @@ function samePoint(a: Point, b: Point): boolean {
 }
 
 /** The four cuts strung together end to start; throws when they do not close. */
-function loopOf(cuts: readonly Cut[], view: View): CutLine[] {
-  const lines = cuts.map((cut) => cut[view]);
+function loopOf(lines: readonly CutLine[]): CutLine[] {
   const loop = [lines[0] as CutLine];
   while (loop.length < lines.length) {
     const next = lines.find((line) => samePoint(line.start, (loop.at(-1) as CutLine).end));
@@ -39,7 +38,7 @@ function forAllCuts(kind: (typeof KINDS)[number], property: (seen: Seen, waste: 
     ({ plan }) => {
       for (const layer of plan.layers)
         for (const window of layer.windows)
-          for (const view of VIEWS) property({ layer, window, view, loop: loopOf(window.cuts, view) }, plan.waste);
+          for (const view of VIEWS) property({ layer, window, view, loop: loopOf(window.cuts[view]) }, plan.waste);
     },
     40,
   );
@@ -49,15 +48,15 @@ const middle = ({ left, right, top, bottom }: Box): Point => ({ x: (left + right
 
 describe.each(KINDS)('of jobs whose frame is %s', (kind) => {
   it('four cuts close round each window, one on each side', () => {
-    forAllCuts(kind, ({ window, loop, view }) => {
+    forAllCuts(kind, ({ window, loop }) => {
       expect(loop).toHaveLength(4);
       expect(new Set(loop.map(({ side }) => side))).toEqual(new Set(SIDES));
-      expect(window.cuts.map(({ side }) => side)).toEqual(SIDES);
+      expect(window.cuts.front.map(({ side }) => side)).toEqual(SIDES);
+      for (const line of loop) expect(line.name).toBe(line.side);
       for (const { start, end, side } of loop) {
         const upright = side === 'left' || side === 'right';
         expect(upright ? start.x - end.x : start.y - end.y).toBe(0);
       }
-      if (view === 'front') window.cuts.forEach((cut) => expect(cut.front.side).toBe(cut.side));
     });
   });
 
@@ -82,13 +81,15 @@ describe.each(KINDS)('of jobs whose frame is %s', (kind) => {
       ({ plan }) => {
         for (const { windows, blank, bevel } of plan.layers) {
           for (const { cuts } of windows) {
-            for (const { front, back, side } of cuts) {
-              const upright = side === 'left' || side === 'right';
+            expect(cuts.back).toHaveLength(cuts.front.length);
+            for (const [index, front] of cuts.front.entries()) {
+              const back = cuts.back[index] as CutLine;
+              const upright = front.side === 'left' || front.side === 'right';
               // The two edges of one cut lie one bevel run apart, seen through the board.
               const apart = upright ? blank.width - back.start.x - front.start.x : back.start.y - front.start.y;
               expect(Math.abs(Math.abs(apart) - bevel.run)).toBeLessThan(CLOSE);
               const swapped = { left: 'right', right: 'left', top: 'top', bottom: 'bottom' } as const;
-              expect(back.side).toBe(swapped[front.side]);
+              expect(back.side).toBe(swapped[front.side as Side]);
             }
           }
         }
@@ -115,7 +116,8 @@ describe.each(KINDS)('of jobs whose frame is %s', (kind) => {
       const mirrored = ({ x, y }: Point) => (view === 'front' ? { x, y } : { x: layer.blank.width - x, y });
       const outward = { left: [-1, 0], right: [1, 0], top: [0, 1], bottom: [0, -1] } as const;
       for (const line of loop) {
-        const { start, end, side } = line;
+        const { start, end } = line;
+        const side = line.side as Side;
         const real =
           view === 'back' && (side === 'left' || side === 'right') ? (side === 'left' ? 'right' : 'left') : side;
         const [nx, ny] = outward[real];
@@ -138,7 +140,8 @@ describe.each(KINDS)('of jobs whose frame is %s', (kind) => {
 
   it('runs past its corners by the bevel run where the far edge is the wider, else not at all', () => {
     forAllCuts(kind, ({ layer, loop }) => {
-      for (const { start, end, bladeStart, bladeEnd, overcut, slopesTo } of loop) {
+      for (const { start, end, bladeStart, bladeEnd, overcutStart: overcut, overcutEnd, slopesTo } of loop) {
+        expect(overcutEnd).toBe(overcut);
         expect(overcut).toBeCloseTo(slopesTo === 'border' ? layer.bevel.run : 0, 9);
         const length = Math.hypot(end.x - start.x, end.y - start.y);
         const blade = Math.hypot(bladeEnd.x - bladeStart.x, bladeEnd.y - bladeStart.y);
@@ -153,8 +156,10 @@ describe.each(KINDS)('of jobs whose frame is %s', (kind) => {
     forAllCuts(kind, ({ layer, loop }) => {
       const { width, height } = layer.blank;
       for (const { side, start, guideSetting } of loop) {
-        const distance = { left: start.x, right: width - start.x, bottom: start.y, top: height - start.y }[side];
-        expect(Math.abs(guideSetting - distance)).toBeLessThan(CLOSE);
+        const distance = { left: start.x, right: width - start.x, bottom: start.y, top: height - start.y }[
+          side as Side
+        ];
+        expect(Math.abs((guideSetting ?? NaN) - distance)).toBeLessThan(CLOSE);
         expect(guideSetting).toBeGreaterThan(0);
       }
     });
@@ -172,8 +177,9 @@ describe.each(KINDS)('of jobs whose frame is %s', (kind) => {
 
 it('an overcut that was calibrated is used everywhere', () => {
   const { plan } = planned({ pictures: [{ size: '8x10' }], frame: { size: '12x16' }, cutting: { overcut: '2 mm' } });
-  for (const cut of plan.layers[0]?.windows[0]?.cuts ?? [])
-    expect([cut.front.overcut, cut.back.overcut]).toEqual([2, 2]);
+  const { front = [], back = [] } = plan.layers[0]?.windows[0]?.cuts ?? {};
+  expect(front).toHaveLength(4);
+  for (const line of [...front, ...back]) expect([line.overcutStart, line.overcutEnd]).toEqual([2, 2]);
 });
 
 it('8x10 in 11x14, cut from the back: every number by hand (overlap 1/8, board 1/16, 45 degrees)', () => {
@@ -184,18 +190,24 @@ it('8x10 in 11x14, cut from the back: every number by hand (overlap 1/8, board 1
     borders: { rule: 'by-hand', left: '1', bottom: '3' },
   });
   const inch = 25.4;
-  const [left] = plan.layers[0]?.windows[0]?.cuts ?? [];
+  const cuts = plan.layers[0]?.windows[0]?.cuts;
+  const left = { front: cuts?.front[0], back: cuts?.back[0] };
   // The picture window, 7 3/4 x 9 3/4, stands 1 in from the left and 3 in from the bottom.
-  expect(left?.name).toBe('A left');
-  expect(left?.back).toMatchObject({ side: 'right', slopesTo: 'border', bevelSide: 'left' });
-  expect(left?.back.start.x).toBeCloseTo((11 - 1) * inch, 9);
-  expect(left?.back.start.y).toBeCloseTo((3 + 9.75) * inch, 9);
-  expect(left?.back.end.y).toBeCloseTo(3 * inch, 9);
-  expect(left?.back.bladeEnd.y).toBeCloseTo((3 - 1 / 16) * inch, 9);
-  expect(left?.back.guideSetting).toBeCloseTo(inch, 9);
+  expect(left.back).toMatchObject({ side: 'right', slopesTo: 'border', bevelSide: 'left' });
+  expect(left.back?.start.x).toBeCloseTo((11 - 1) * inch, 9);
+  expect(left.back?.start.y).toBeCloseTo((3 + 9.75) * inch, 9);
+  expect(left.back?.end.y).toBeCloseTo(3 * inch, 9);
+  expect(left.back?.bladeEnd.y).toBeCloseTo((3 - 1 / 16) * inch, 9);
+  expect(left.back?.guideSetting).toBeCloseTo(inch, 9);
   // From the front the line is the face edge, a bevel run further out, and runs up with the waste on the right.
-  expect(left?.front).toMatchObject({ side: 'left', slopesTo: 'window', bevelSide: 'right', overcut: 0 });
-  expect(left?.front.start.x).toBeCloseTo((1 - 1 / 16) * inch, 9);
-  expect(left?.front.start.y).toBeCloseTo((3 - 1 / 16) * inch, 9);
-  expect(left?.front.end.y).toBeCloseTo((12.75 + 1 / 16) * inch, 9);
+  expect(left.front).toMatchObject({
+    side: 'left',
+    slopesTo: 'window',
+    bevelSide: 'right',
+    overcutStart: 0,
+    overcutEnd: 0,
+  });
+  expect(left.front?.start.x).toBeCloseTo((1 - 1 / 16) * inch, 9);
+  expect(left.front?.start.y).toBeCloseTo((3 - 1 / 16) * inch, 9);
+  expect(left.front?.end.y).toBeCloseTo((12.75 + 1 / 16) * inch, 9);
 });

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { READY_MADE_SIZES } from '../../../src/core/frame/ready-made';
 import { jobJsonSchema } from '../../../src/core/job/json-schema';
+import { SHAPE_KINDS } from '../../../src/core/job/written-shape';
 import { parseJobText } from '../../../src/core/job/text';
 import { layOut } from '../../../src/core/layout/lay-out';
 import type { Layout } from '../../../src/core/layout/layout';
@@ -77,6 +78,10 @@ describe('the tables of keys', () => {
     ); // prettier-ignore
     const beyond = Object.keys(part('FreeWindow')).filter((key) => !(key in part('Window')));
     expect(tableOf('Free window', 'key').map(({ name }) => name)).toEqual(beyond);
+  });
+
+  it('names every shape of a window', () => {
+    expect(tableOf('Shape', 'kind').map(({ name }) => name)).toEqual(SHAPE_KINDS);
   });
 
   it('names every rule of borders', () => {
@@ -262,13 +267,11 @@ describe('the examples', () => {
     const keys = KEYS.flatMap(([section, properties]) =>
       Object.keys(properties!).map((key) => `${owners[section] ?? section.toLowerCase()} ${key}`),
     );
-    // A frame has a size or a ready-made name, never both.
-    expect(keys.filter((key) => !used.has(key))).toEqual(['frame size']);
-    expect([...used].filter((key) => key.startsWith('frame '))).toContain('frame readyMade');
+    expect(keys.filter((key) => !used.has(key))).toEqual([]);
   });
 
-  it('are counted: a job of ten lines and a complete one', () => {
-    expect(examples).toHaveLength(2);
+  it('are counted: a job of ten lines, a complete one, and one of shapes', () => {
+    expect(examples).toHaveLength(3);
     expect(JSON.stringify(examples[0], null, 1).split('\n').length).toBeLessThan(20);
     const block = /^```json\n([\s\S]*?)^```$/m.exec(reference)![1]!;
     expect(block.trim().split('\n').length).toBeLessThanOrEqual(10);

@@ -1,8 +1,8 @@
 /** Windows that leave nothing to look through, and windows that reach past the edge of the board. */
-import { boxAt, grow, insets, sizeOf } from '../../geometry/box';
+import { around, boxAt, insets, sizeOf } from '../../geometry/box';
 import type { Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
-import type { Cell, Leaf } from '../cells';
+import { allLeaves, type Cell, type Leaf } from '../cells';
 import type { PlacedLayout } from '../layout';
 import type { Show } from '../show';
 import { SLACK, titled, worstSide } from './slack';
@@ -16,7 +16,7 @@ const VANISHES: Record<Leaf['from'], string> = {
 
 /** Windows whose overlap or bevel leaves nothing to look through. */
 export function emptyWindows(root: Cell | undefined, free: readonly Leaf[], show: Show): Problem[] {
-  return [...(root ? leavesOf(root) : []), ...free]
+  return [...(root ? allLeaves(root) : []), ...free]
     .filter(({ size }) => !(size.width > 0 && size.height > 0))
     .map((leaf) => {
       const left = [
@@ -36,10 +36,6 @@ export function emptyWindows(root: Cell | undefined, free: readonly Leaf[], show
         remedy: 'cover less, or make it larger',
       };
     });
-}
-
-function leavesOf(cell: Cell): Leaf[] {
-  return cell.kind === 'leaf' ? [cell] : cell.cells.flatMap(leavesOf);
 }
 
 /** A window narrower than this leaves no room to start and stop a blade, mm: 1/2 in. Common practice, no source. */
@@ -73,7 +69,7 @@ export function offTheBoard(layout: PlacedLayout, show: Show): Problem[] {
   return layout.windows.flatMap((window) => {
     const [outer] = window.layers;
     if (!outer) return [];
-    const edge = insets(blank, grow(outer.opening, layout.layers[0]?.bevel.run ?? 0));
+    const edge = insets(blank, around([outer.face, outer.back]) ?? outer.opening);
     const worst = worstSide(edge);
     if (edge[worst] > SLACK) return [];
     const past = show.length(Math.max(0, -edge[worst]));

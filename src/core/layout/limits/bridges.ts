@@ -1,10 +1,12 @@
 /** The board left between windows: wide enough to be cut and to hold. */
+import { apart } from '../../geometry/nearness';
+import { boxOutline } from '../../geometry/outline';
 import type { Job } from '../../job/job';
 import type { Edit, Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
 import type { Leaf } from '../cells';
 import { gapPath } from '../gaps';
-import type { Gap, PlacedLayout } from '../layout';
+import type { Gap, PlacedLayout, PlacedWindow } from '../layout';
 import { nearPairs, separation } from '../neighbours';
 import type { Show } from '../show';
 import { SLACK } from './slack';
@@ -51,8 +53,16 @@ function bridgesOf(layout: PlacedLayout, leaves: readonly Leaf[]): Bridge[] {
       gapPath('up', leaves[one], leaves[other]) ??
       layout.windows[other]?.at ??
       '';
-    return [{ one, other, width: separation(a, b), gap, at }];
+    const width = widthBetween(layout.windows[one], layout.windows[other]) ?? separation(a, b);
+    return width < BRIDGE_WARN - SLACK ? [{ one, other, width, gap, at }] : [];
   });
+}
+
+/** Board between the top layer's openings of two windows of which one at least is no rectangle; undefined of two rectangles. */
+function widthBetween(one: PlacedWindow | undefined, other: PlacedWindow | undefined): number | undefined {
+  const [a, b] = [one?.layers[0], other?.layers[0]];
+  if (!a || !b || !(a.outlines ?? b.outlines)) return undefined;
+  return apart(a.outlines?.opening ?? boxOutline(a.opening), b.outlines?.opening ?? boxOutline(b.opening));
 }
 
 function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: number, show: Show): Problem {

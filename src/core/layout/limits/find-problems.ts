@@ -8,6 +8,7 @@ import { seenBorders, seenStrips } from './borders';
 import { narrowBridges } from './bridges';
 import { offTheBoard, tinyWindows } from './board';
 import { notes } from './notes';
+import { shapeProblems } from './shapes';
 import { heldPictures, sheetsInEachOther } from './pictures';
 
 /** `leaves` are the cells that the windows came from, in the same order. */
@@ -16,6 +17,7 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
   return bySeverity([
     ...offTheBoard(layout, show),
     ...tinyWindows(layout, show),
+    ...shapeProblems(layout, show),
     ...narrowBridges(job, layout, leaves, show),
     ...seenBorders(job, layout, show),
     ...heldPictures(job, layout, leaves, show),

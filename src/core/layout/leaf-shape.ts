@@ -1,0 +1,98 @@
+/** The shape of one window: its outline in the size the window has, and whether its measures fit that size. */
+import { sizeOf, type Size } from '../geometry/box';
+import { parallelTo } from '../geometry/offset';
+import { boundsOf, mirrorOutline, quarterTurned, shiftOutline, type Outline } from '../geometry/outline';
+import { outlineOf, polygonHeight, type Shape } from '../geometry/shapes';
+import type { QuarterTurn, WindowShape } from '../job/job';
+
+/** A measure of a shape that its window has no room for, mm. */
+export interface Misfit {
+  readonly key: 'radius' | 'rise' | 'cut' | 'step';
+  readonly value: number;
+  readonly least?: number;
+  readonly most: number;
+}
+
+export interface Shaped {
+  readonly size: Size;
+  /** From its lower left corner; undefined of a plain rectangle, and where nothing is left. */
+  readonly outline?: Outline;
+  readonly misfit?: Misfit;
+}
+
+/** Of an equilateral pointed arch over its half width. */
+const EQUILATERAL = Math.sqrt(3);
+
+/** The shape in a size; `run` is how far the opening lies inside the size that was given. */
+export function shapeIn(shape: WindowShape, size: Size, run: number): Shaped {
+  if (shape.kind === 'rectangle') return { size: smaller(size, run) };
+  const misfit = misfitOf(shape, size);
+  if (misfit || !(size.width > 2 * run && size.height > 2 * run)) {
+    return { size: smaller(size, run), ...(misfit ? { misfit } : {}) };
+  }
+  const drawn = outlineOf(withMeasures(shape, size), fittedTo(shape, size));
+  const opening = run === 0 ? drawn : parallelTo(drawn, -run)?.outline;
+  if (!opening) return { size: { width: 0, height: 0 } };
+  const box = boundsOf(opening);
+  return { size: sizeOf(box), outline: shiftOutline(opening, { x: -box.left, y: -box.bottom }) };
+}
+
+/** The outline of a window of this size, turned over and turned; its lower left corner stays the origin. */
+export function turnedOutline(outline: Outline, { width }: Size, turned: QuarterTurn, mirrored: boolean): Outline {
+  let made = mirrored ? mirrorOutline(outline, width) : outline;
+  for (let turn = 0; turn < turned; turn += 90) {
+    made = quarterTurned(made);
+    made = shiftOutline(made, { x: -boundsOf(made).left, y: 0 });
+  }
+  return made;
+}
+
+function smaller({ width, height }: Size, run: number): Size {
+  return { width: width - 2 * run, height: height - 2 * run };
+}
+
+function withMeasures(shape: WindowShape, { width }: Size): Shape {
+  if (shape.kind === 'oval') return { kind: 'oval' };
+  if (shape.kind === 'arch') return { kind: 'arch', rise: shape.rise ?? usualRise('arch', width) };
+  if (shape.kind === 'pointed') return { kind: 'pointed', rise: shape.rise ?? usualRise('pointed', width) };
+  return shape;
+}
+
+function usualRise(kind: 'arch' | 'pointed', width: number): number {
+  return kind === 'arch' ? width / 2 : (width / 2) * EQUILATERAL;
+}
+
+/** A regular polygon keeps its proportions: the largest that the size holds. */
+function fittedTo(shape: WindowShape, size: Size): Size {
+  if (shape.kind !== 'polygon') return size;
+  const high = polygonHeight(1, shape.sides);
+  const width = Math.min(size.width, size.height / high);
+  return { width, height: width * high };
+}
+
+const SLACK = 1e-9;
+
+function misfitOf(shape: WindowShape, { width, height }: Size): Misfit | undefined {
+  const half = Math.min(width, height) / 2;
+  const within = (key: Misfit['key'], value: number, most: number, least?: number): Misfit | undefined =>
+    value > most + SLACK || (least !== undefined && value < least - SLACK)
+      ? { key, value, most, ...(least === undefined ? {} : { least }) }
+      : undefined;
+  switch (shape.kind) {
+    case 'rounded':
+    case 'scooped':
+      return within('radius', shape.radius, half);
+    case 'cut-corners':
+      return within('cut', shape.cut, half);
+    case 'stepped':
+      return within('step', shape.step, half / (shape.count + 1));
+    case 'arch':
+      return within('rise', shape.rise ?? usualRise('arch', width), Math.min(width / 2, height));
+    case 'pointed':
+      return within('rise', shape.rise ?? usualRise('pointed', width), height, width / 2);
+    case 'rectangle':
+    case 'oval':
+    case 'polygon':
+      return undefined;
+  }
+}
