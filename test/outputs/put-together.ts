@@ -1,6 +1,6 @@
 /** Puts the tiles of a template together as a person would: by the registration marks and the numbers beside them. */
 import type { Point } from '../../src/core/geometry/box';
-import type { ReadPage, Stroke, Words } from './read-pdf';
+import type { Bezier, ReadPage, Stroke, Words } from './read-pdf';
 
 /** Cut lines are drawn with the heaviest pen of a tile, mm. */
 const CUT_PEN = 0.4;
@@ -13,6 +13,8 @@ export interface ReadTile {
   readonly page: ReadPage;
   /** Cut lines in the blank's coordinates. */
   readonly cuts: readonly (readonly [Point, Point])[];
+  /** Curved cut lines there too. */
+  readonly curves: readonly Bezier['points'][];
   /** Size of the page's own part, from cross to cross. */
   readonly own: { readonly width: number; readonly height: number };
   /** Where its lower left cross lies on the blank, from the numbers beside it. */
@@ -38,6 +40,7 @@ function readTile(turnedPage: ReadPage, mmPerUnit: number): ReadTile {
     layer: layerOf(page),
     page,
     cuts: page.strokes.filter(isCut).map(({ from, to }) => [move(from), move(to)] as const),
+    curves: page.beziers.filter(isCut).map(({ points }) => flipAll(points, move)),
     own: {
       width: Math.max(...crosses.map(({ x }) => x)) - left,
       height: Math.max(...crosses.map(({ y }) => y)) - bottom,
@@ -55,6 +58,7 @@ function upright(page: ReadPage): ReadPage {
     ...page,
     strokes: page.strokes.map((stroke) => ({ ...stroke, from: flip(stroke.from), to: flip(stroke.to) })),
     curves: page.curves.map(flip),
+    beziers: page.beziers.map((bezier) => ({ ...bezier, points: flipAll(bezier.points, flip) })),
     words: page.words.map((word) => ({
       ...word,
       at: flip(word.at),
@@ -64,7 +68,11 @@ function upright(page: ReadPage): ReadPage {
   };
 }
 
-export function isCut(stroke: Stroke): boolean {
+function flipAll(points: Bezier['points'], flip: (point: Point) => Point): Bezier['points'] {
+  return [flip(points[0]), flip(points[1]), flip(points[2]), flip(points[3])];
+}
+
+export function isCut(stroke: Pick<Stroke, 'width' | 'dashed'>): boolean {
   return Math.abs(stroke.width - CUT_PEN) < 0.01 && !stroke.dashed;
 }
 

@@ -13,6 +13,10 @@ export interface Stroke {
   readonly dashed: boolean;
 }
 
+export interface Bezier extends Pick<Stroke, 'width' | 'dashed'> {
+  readonly points: readonly [Point, Point, Point, Point];
+}
+
 export interface Words {
   readonly text: string;
   /** Where the first glyph stands. */
@@ -39,6 +43,8 @@ export interface ReadPage {
   readonly strokes: readonly Stroke[];
   /** Points on curves: of rings and half rings. */
   readonly curves: readonly Point[];
+  /** The same curves whole: start, two control points, end. */
+  readonly beziers: readonly Bezier[];
   readonly words: readonly Words[];
 }
 
@@ -97,10 +103,11 @@ function readPage(document: mupdf.PDFDocument, index: number): ReadPage {
   const place = (x: number, y: number): Point => ({ x: x * MM_PER_POINT, y: (heightPoints - y) * MM_PER_POINT });
   const strokes: Stroke[] = [];
   const curves: Point[] = [];
+  const beziers: Bezier[] = [];
   const words: Words[] = [];
   const device = new mupdf.Device({
     strokePath(path, stroke, ctm) {
-      walkPath(path, ctm, place, stroke, strokes, curves);
+      walkPath(path, ctm, place, stroke, strokes, curves, beziers);
     },
     fillText(text, ctm) {
       words.push(...readWords(text, ctm, place));
@@ -108,7 +115,15 @@ function readPage(document: mupdf.PDFDocument, index: number): ReadPage {
   });
   page.run(device, mupdf.Matrix.identity);
   device.close();
-  return { width: widthPoints * MM_PER_POINT, height: heightPoints * MM_PER_POINT, mediaBox, strokes, curves, words };
+  return {
+    width: widthPoints * MM_PER_POINT,
+    height: heightPoints * MM_PER_POINT,
+    mediaBox,
+    strokes,
+    curves,
+    beziers,
+    words,
+  };
 }
 
 function walkPath(
@@ -118,6 +133,7 @@ function walkPath(
   stroke: mupdf.StrokeState,
   strokes: Stroke[],
   curves: Point[],
+  beziers: Bezier[],
 ): void {
   const at = (x: number, y: number) => place(ctm[0] * x + ctm[2] * y + ctm[4], ctm[1] * x + ctm[3] * y + ctm[5]);
   const scale = Math.sqrt(Math.abs(ctm[0] * ctm[3] - ctm[1] * ctm[2]));
@@ -134,7 +150,8 @@ function walkPath(
       start = pen = at(x, y);
     },
     lineTo: (x, y) => line(at(x, y)),
-    curveTo: (_a, _b, _c, _d, x, y) => {
+    curveTo: (a, b, c, d, x, y) => {
+      beziers.push({ points: [pen, at(a, b), at(c, d), at(x, y)], width, dashed });
       pen = at(x, y);
       curves.push(pen);
     },

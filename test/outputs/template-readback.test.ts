@@ -149,6 +149,7 @@ describe("a page of the blank's own size", () => {
       layer: index + 1,
       page,
       cuts: page.strokes.filter(isCut).map(({ from, to }) => [from, to] as const),
+      curves: [],
       own: { width: 300, height: 400 },
       corner: { x: 0, y: 0 },
     }));

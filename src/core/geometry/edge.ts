@@ -96,6 +96,15 @@ export function reversed(edge: Edge): Edge {
   return { ...edge, ...ends, start: edge.start + edge.sweep, sweep: -edge.sweep };
 }
 
+/** The edge between two values of its own parameter. */
+export function partOf(edge: Edge, start: number, end: number): Edge {
+  const ends = { from: pointOn(edge, start), to: pointOn(edge, end) };
+  if (edge.kind === 'line') return { ...edge, ...ends };
+  const sweep = edge.sweep * (end - start);
+  if (edge.kind === 'arc') return { ...edge, ...ends, sweep };
+  return { ...edge, ...ends, start: edge.start + edge.sweep * start, sweep };
+}
+
 /** What follows an edge on the same line, circle or oval, for a length, mm. */
 export function continued(edge: Edge, by: number): Edge {
   if (edge.kind === 'line') {

@@ -50,7 +50,7 @@ function drawListPage(surface: Surface, context: OutputContext, { layer, rows }:
     },
     {
       blank: layer.blank,
-      openings: seen.windows.map((window) => window.opening),
+      openings: seen.windows,
       names: seen.windows.map(({ name }) => name),
     },
   );

@@ -19,6 +19,8 @@ export const PENS = {
   join: { width: 0.12, dash: [3, 1.2] },
   /** Scales, registration and corner marks: fine enough to read a tenth of a millimetre by. */
   mark: { width: 0.15 },
+  /** The axes of an oval. */
+  axis: { width: 0.1, dash: [5, 1.2] },
   /** Dimension lines and hatching. */
   hair: { width: 0.1 },
   /** What lies under numbers in a small drawing. */

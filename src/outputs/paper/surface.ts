@@ -1,5 +1,6 @@
 /** One page to draw on, in millimetres from its lower left corner, y up; nothing is rounded on the way to points. */
 import type { Box, Point, Size } from '../../core/geometry/box';
+import type { Cubic } from '../../core/geometry/cubics';
 import { fromPoints, toPoints } from './page';
 import type { Pen } from './pens';
 import { fitted, TABULAR, type TextStyle } from './type';
@@ -43,6 +44,24 @@ export class Surface {
       this.document.moveTo(this.x(from), this.y(from)).lineTo(this.x(to), this.y(to));
     }
     this.document.stroke();
+  }
+
+  /** Strokes cubic curves, in one line where each begins as the last one ends; nothing of them outside a box. */
+  curves(cubics: readonly Cubic[], pen: Pen, within: Box): void {
+    if (cubics.length === 0) return;
+    this.document.save();
+    this.outline(within);
+    this.document.clip();
+    this.pen = undefined;
+    this.take(pen);
+    let last: Point | undefined;
+    for (const [from, one, two, to] of cubics) {
+      if (from.x !== last?.x || from.y !== last.y) this.document.moveTo(this.x(from), this.y(from));
+      this.document.bezierCurveTo(this.x(one), this.y(one), this.x(two), this.y(two), this.x(to), this.y(to));
+      last = to;
+    }
+    this.document.stroke().restore();
+    this.pen = undefined;
   }
 
   boxes(boxes: readonly Box[], pen: Pen): void {

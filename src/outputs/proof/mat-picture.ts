@@ -1,11 +1,12 @@
-/** The parts of the proof: pictures as cards, layers with their bevels, the moulding; y down from the frame's upper left. */
-import { heightOf, SIDES, widthOf, type Box, type Point, type Side } from '../../core/geometry/box';
-import type { LayoutLayer, PlacedWindow } from '../../core/layout/layout';
+/** The parts of the proof: pictures as cards, layers with their bevels; y down from the frame's upper left. */
+import { heightOf, widthOf, type Box } from '../../core/geometry/box';
+import { boxOutline } from '../../core/geometry/outline';
+import { pathData } from '../../core/geometry/path-data';
+import type { LayoutLayer, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
 import { element, escaped, numberText, textElement } from './xml';
-import { inkOn, shaded } from './shade';
-
-/** From the front view's coordinates, y up, to the drawing's, y down. */
-export type Place = (point: Point) => Point;
+import { FINE, type Place } from './place';
+import { inkOn } from './shade';
+import { bevelOf } from './slopes';
 
 const CARD = '#c9c5bb';
 const PAPER = '#fbfaf6';
@@ -24,29 +25,50 @@ export function pictureCards(
   ];
 }
 
-function card(
-  { name, picture, window }: PlacedWindow,
-  pictures: ReadonlyMap<number, string>,
-  place: Place,
-): readonly string[] {
+function card(placed: PlacedWindow, pictures: ReadonlyMap<number, string>, place: Place): readonly string[] {
+  const { picture } = placed;
   if (!picture) return [];
   const href = pictures.get(picture.index);
   const named = { 'data-picture': picture.index + 1 };
   return [
     element('rect', { ...rectangle(picture.sheet, place), fill: PAPER, class: 'sheet', ...named }),
     element('rect', { ...rectangle(picture.image, place), fill: CARD, class: 'image', ...named }),
-    ...(href === undefined ? [] : photograph(href, picture.image, window, `window-${name}`, place)),
+    ...(href === undefined ? [] : photograph(href, placed, picture, place)),
   ];
 }
 
-/** The picture itself, stretched to its measured image and shown as far as its window goes. */
-function photograph(href: string, image: Box, window: Box, clip: string, place: Place): readonly string[] {
+/** The picture itself, stretched to its measured image, turned with its window, and shown as far as that goes. */
+function photograph(href: string, placed: PlacedWindow, picture: PlacedPicture, place: Place): readonly string[] {
+  const clip = `window-${placed.name}`;
+  const shape = placed.layers.at(-1)?.outlines?.opening;
+  const opening = shape
+    ? element('path', { d: pathData(shape, place, FINE) })
+    : element('rect', rectangle(placed.window, place));
   return [
-    element('clipPath', { id: clip }, [element('rect', rectangle(window, place))]),
+    element('clipPath', { id: clip }, [opening]),
     element('g', { 'clip-path': `url(#${clip})` }, [
-      element('image', { ...rectangle(image, place), preserveAspectRatio: 'none', href, class: 'photograph' }),
+      element('image', {
+        ...turnedRectangle(picture, place),
+        preserveAspectRatio: 'none',
+        href,
+        class: 'photograph',
+      }),
     ]),
   ];
+}
+
+/** Where an image lies before it is turned about its middle; with y down a turn to the left is negative. */
+function turnedRectangle({ image, turned = 0 }: PlacedPicture, place: Place): Record<string, string | number> {
+  if (turned === 0) return rectangle(image, place);
+  const middle = place({ x: (image.left + image.right) / 2, y: (image.bottom + image.top) / 2 });
+  const [width, height] = turned === 180 ? [widthOf(image), heightOf(image)] : [heightOf(image), widthOf(image)];
+  return {
+    x: middle.x - width / 2,
+    y: middle.y - height / 2,
+    width,
+    height,
+    transform: `rotate(${-turned} ${numberText(middle.x)} ${numberText(middle.y)})`,
+  };
 }
 
 /** Below this a title cannot be read, mm. */
@@ -79,19 +101,17 @@ export function layerPicture(
     const cut = window.layers[index];
     return cut ? [{ name: window.name, ...cut }] : [];
   });
-  const face = [sheet, ...openings.map((opening) => opening.face)].map((box) => outline(corners(box), place)).join(' ');
-  const bevels =
-    layer.bevel.direction === 'reverse'
-      ? []
-      : openings.flatMap(({ name, opening, face: edge }) =>
-          SIDES.map((side) => bevel(side, edge, opening, layer.core, name, place)),
-        );
+  const face = [
+    pathData(boxOutline(sheet), place, FINE),
+    ...openings.map(({ face: box, outlines }) => pathData(outlines?.face ?? boxOutline(box), place, FINE)),
+  ].join(' ');
+  const bevels = layer.bevel.direction === 'reverse' ? [] : openings.flatMap((cut) => bevelOf(cut, layer.core, place));
   return element('g', { class: 'layer', 'data-layer': layer.number }, [
     ...bevels,
     element('path', { d: face, fill: layer.colour, 'fill-rule': 'evenodd', class: 'face' }),
-    ...openings.map(({ name, opening }) =>
-      element('rect', {
-        ...rectangle(opening, place),
+    ...openings.map(({ name, opening, outlines }) =>
+      element(outlines ? 'path' : 'rect', {
+        ...(outlines ? { d: pathData(outlines.opening, place, FINE) } : rectangle(opening, place)),
         fill: 'none',
         stroke: '#000000',
         'stroke-opacity': 0.25,
@@ -101,62 +121,6 @@ export function layerPicture(
       }),
     ),
   ]);
-}
-
-/** A bevel falls away into the window: the upper and left ones lie in shade, the lower and right ones in light. */
-const BEVEL_LIGHT: Readonly<Record<Side, number>> = { left: -0.1, top: -0.16, right: 0.35, bottom: 0.55 };
-/** A moulding stands up: its upper and left members are lit. */
-const MOULDING_LIGHT: Readonly<Record<Side, number>> = { left: 0.1, top: 0.18, right: -0.12, bottom: -0.2 };
-
-function bevel(side: Side, outer: Box, inner: Box, core: string, window: string, place: Place): string {
-  return element('path', {
-    d: outline(member(side, outer, inner), place),
-    fill: shaded(core, BEVEL_LIGHT[side]),
-    class: 'bevel',
-    'data-window': window,
-    'data-side': side,
-  });
-}
-
-/** Four members of a frame, mitred at the corners. */
-export function moulding(outer: Box, inner: Box, colour: string, place: Place): string {
-  const members = SIDES.map((side) =>
-    element('path', {
-      d: outline(member(side, outer, inner), place),
-      fill: shaded(colour, MOULDING_LIGHT[side]),
-      stroke: shaded(colour, -0.35),
-      'stroke-width': 0.15,
-      'stroke-linejoin': 'round',
-      class: 'member',
-      'data-side': side,
-    }),
-  );
-  return element('g', { class: 'frame' }, members);
-}
-
-/** The mitred strip between two boxes on one side. */
-function member(side: Side, outer: Box, inner: Box): readonly Point[] {
-  const [a, b, c, d] = corners(outer);
-  const [e, f, g, h] = corners(inner);
-  if (side === 'bottom') return [a, b, f, e];
-  if (side === 'right') return [b, c, g, f];
-  if (side === 'top') return [c, d, h, g];
-  return [d, a, e, h];
-}
-
-/** Anticlockwise from the lower left. */
-function corners({ left, bottom, right, top }: Box): readonly [Point, Point, Point, Point] {
-  return [
-    { x: left, y: bottom },
-    { x: right, y: bottom },
-    { x: right, y: top },
-    { x: left, y: top },
-  ];
-}
-
-function outline(points: readonly Point[], place: Place): string {
-  const at = points.map(place).map(({ x, y }) => `${numberText(x)} ${numberText(y)}`);
-  return `M${at.join('L')}Z`;
 }
 
 export function rectangle(box: Box, place: Place): { x: number; y: number; width: number; height: number } {

@@ -3,7 +3,9 @@ import { boxAt, grow, type Box, type Size } from '../../core/geometry/box';
 import { good, type Result } from '../../core/problem';
 import { lengthText } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
-import { layerPicture, moulding, pictureCards, rectangle, type Place } from './mat-picture';
+import { layerPicture, pictureCards, rectangle } from './mat-picture';
+import type { Place } from './place';
+import { moulding } from './slopes';
 import { element, numberText, textElement } from './xml';
 
 /** What is seen through a window behind or beside the picture. */

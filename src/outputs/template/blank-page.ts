@@ -8,7 +8,8 @@ import { boxRound, Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
 import { drawBorders, planBorders } from './border-dimensions';
 import { BAR_HEIGHT, BAR_LENGTHS, barRoom, drawCheckBar } from './check-bar';
-import { drawCuts, type Part } from './cut-drawing';
+import { drawCuts } from './cut-drawing';
+import type { Part } from './part';
 import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
 import { drawMat } from './mat-drawing';
 import { layerWords } from './tile-page';
@@ -34,7 +35,7 @@ function drawBlank(surface: Surface, page: BlankPage, number: string): void {
   const sheet = { left: 0, bottom: 0, right: layer.blank.width, top: layer.blank.height };
   const part: Part = { layer, own: sheet, drawn: sheet, offset: { x: 0, y: 0 } };
   const room = new Room(safeBox(layer.blank));
-  drawCuts(surface, part, room);
+  drawCuts(surface, part, room, showing.unit);
   drawEdge(surface, sheet, layer);
   const spaces = freeSpaces(layer);
   const setting = { surface, part, room, showing };
@@ -160,11 +161,7 @@ function drawIdentity(surface: Surface, page: BlankPage, number: string, box: Bo
 
 function key(surface: Surface, { layer }: BlankPage): Piece {
   const draw = (box: Box) => {
-    drawMat(
-      surface,
-      { ...box, top: box.top - 4 },
-      { blank: layer.blank, openings: layer.windows.map((window) => window.opening) },
-    );
+    drawMat(surface, { ...box, top: box.top - 4 }, { blank: layer.blank, openings: layer.windows });
     surface.text(
       `↑ top · ${layer.view.toUpperCase()}`,
       { x: (box.left + box.right) / 2, y: box.top - 2.6 },

@@ -6,7 +6,7 @@ import { PENS } from '../paper/pens';
 import { boxRound } from '../paper/room';
 import { fractions } from '../paper/type';
 import { borderStrips } from './border-strips';
-import { boxOnPage } from './cut-drawing';
+import { boxOnPage } from './part';
 import type { LabelSetting } from './cut-labels';
 import { shared, type ViewLayer, type ViewWindow } from './view-geometry';
 

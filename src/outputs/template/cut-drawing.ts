@@ -1,35 +1,21 @@
 /** The drawing to cut by: the blank's edges, cut lines from corner to corner, overcuts and corner marks, on one page. */
-import { shift, type Box, type Point } from '../../core/geometry/box';
+import { bladePath } from '../../core/cutting/outline-cuts';
+import type { CutLine } from '../../core/cutting/plan';
+import { sweptArea, type Edge } from '../../core/geometry/edge';
+import type { Point } from '../../core/geometry/box';
+import type { Unit } from '../../core/units';
 import { PENS, type Pen } from '../paper/pens';
 import { boxRound, type Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
-import { clipLine, contains, cornersOf, type ViewLayer } from './view-geometry';
-
-/** What part of a layer a page shows, and where on it. */
-export interface Part {
-  readonly layer: ViewLayer;
-  /** The page's own part of the blank, which labels keep to. */
-  readonly own: Box;
-  /** What is drawn of the blank: its own part and the overlap. */
-  readonly drawn: Box;
-  /** From the blank's lower left corner to the page's. */
-  readonly offset: Point;
-}
-
-/** A blank's point as it lies on the page. */
-export function onPage(part: Part, point: Point): Point {
-  return { x: point.x + part.offset.x, y: point.y + part.offset.y };
-}
-
-export function boxOnPage(part: Part, box: Box): Box {
-  return shift(box, part.offset);
-}
+import { drawCurves, drawFigures, drawTicks } from './curve-drawing';
+import { onPage, type Part } from './part';
+import { clipLine, contains, cornersOf, type ViewWindow } from './view-geometry';
 
 const CORNER_CIRCLE = 1.6;
 const CORNER_CROSS = 1;
 
 /** Draws the part and takes the room of its lines, so that no label lies on them. */
-export function drawCuts(surface: Surface, part: Part, room: Room): void {
+export function drawCuts(surface: Surface, part: Part, room: Room, unit: Unit): void {
   const { blank, windows } = part.layer;
   const sheet = cornersOf({ left: 0, bottom: 0, right: blank.width, top: blank.height });
   drawClipped(
@@ -44,16 +30,11 @@ export function drawCuts(surface: Surface, part: Part, room: Room): void {
     surface,
     part,
     room,
-    lines.map((line) => [line.start, line.end]),
+    lines.flatMap((line) => (line.curve ? [] : [[line.start, line.end] as const])),
     PENS.cut,
   );
-  const past = lines.flatMap(
-    (line) =>
-      [
-        [line.start, line.bladeStart],
-        [line.end, line.bladeEnd],
-      ] as const,
-  );
+  for (const window of windows) drawWindowCurves(surface, part, room, window, unit);
+  const past = lines.flatMap((line) => (line.curve ? [] : overcutsOf(line)));
   drawClipped(
     surface,
     part,
@@ -62,10 +43,46 @@ export function drawCuts(surface: Surface, part: Part, room: Room): void {
     PENS.overcut,
   );
   for (const window of windows) {
-    for (const corner of cornersOf(window.cut)) {
+    for (const corner of cornersIn(window)) {
       if (contains(part.drawn, corner)) drawCorner(surface, onPage(part, corner), room);
     }
   }
+}
+
+function overcutsOf({ start, end, bladeStart, bladeEnd }: CutLine): (readonly [Point, Point])[] {
+  return [
+    [start, bladeStart],
+    [end, bladeEnd],
+  ];
+}
+
+/** Where one cut ends and the next begins. A curve without corners has no such place. */
+function cornersIn({ lines }: ViewWindow): readonly Point[] {
+  return lines.length === 1 ? [] : lines.map(({ start }) => start);
+}
+
+function drawWindowCurves(surface: Surface, part: Part, room: Room, window: ViewWindow, unit: Unit): void {
+  const waste = wasteOf(window);
+  for (const line of window.lines) {
+    const { curve } = line;
+    if (!curve) continue;
+    drawCurves(surface, part, room, curve, PENS.cut);
+    // A closed curve runs on along itself, where there is a line already.
+    const past = window.lines.length > 1 ? bladePath(line).filter((edge) => !curve.includes(edge)) : [];
+    drawCurves(surface, part, room, past, PENS.overcut);
+    drawTicks(surface, part, curve, waste, unit);
+  }
+  drawFigures(surface, part, room, window);
+}
+
+/** The side of the travel on which the window lies, from the way its cuts go round it. */
+function wasteOf({ lines }: ViewWindow): 'left' | 'right' {
+  const area = lines.flatMap(edgesOf).reduce((sum, edge) => sum + sweptArea(edge), 0);
+  return area > 0 ? 'left' : 'right';
+}
+
+function edgesOf({ start, end, curve }: CutLine): readonly Edge[] {
+  return curve ?? [{ kind: 'line', from: start, to: end }];
 }
 
 function drawClipped(

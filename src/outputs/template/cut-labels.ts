@@ -1,13 +1,15 @@
 /** The words and numbers of the drawing: opening sizes, borders, guide settings and the blank's edges, where there is room. */
 import type { CutLine, CutStep } from '../../core/cutting/plan';
 import { heightOf, widthOf, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
+import { directionOn, pointOn } from '../../core/geometry/edge';
 import { lengthText, showSetting, type Showing } from '../../core/units';
 import { placeLabel, smaller, type Label } from '../paper/label';
 import type { Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
 import { fractions } from '../paper/type';
-import { boxOnPage, type Part } from './cut-drawing';
-import { shared, type ViewWindow } from './view-geometry';
+import { figureWords } from './figures';
+import { boxOnPage, type Part } from './part';
+import { contains, shared, type ViewWindow } from './view-geometry';
 
 export interface LabelSetting {
   readonly surface: Surface;
@@ -56,6 +58,7 @@ function labelOpening({ surface, part, room, showing }: LabelSetting, window: Vi
       { words: fitting, size: 10, weight: 'bold' },
       { words: fractions(size), size: 20, weight: 'bold', tabular: true },
       { words: `opening of layer ${part.layer.plan.number} · ${part.layer.view.toUpperCase()}`, size: 8 },
+      ...figureWords(window, showing).map((words) => ({ words, size: 8, tabular: true })),
     ],
   };
   const least: Label = { turn: 0, lines: [{ words: window.name, size: 10, weight: 'bold' }] };
@@ -81,7 +84,7 @@ function middlesIn(box: Box): readonly Point[] {
 
 /** Along the waste's side of a cut: which cut it is, which way it goes, and the guide setting. */
 function labelGuide({ surface, part, room, showing }: LabelSetting, cut: CutLine, step: number | undefined): void {
-  if (!isGuided(cut)) return;
+  if (!isGuided(cut)) return labelFree({ surface, part, room, showing }, cut, step);
   const line = cut;
   const upright = line.side === 'left' || line.side === 'right';
   const onwards = upright ? line.end.y > line.start.y : line.end.x > line.start.x;
@@ -93,6 +96,28 @@ function labelGuide({ surface, part, room, showing }: LabelSetting, cut: CutLine
   if (!along) return;
   placeLabel(surface, room, [label, smaller(label, 0.75), smaller(label, 0.6), bare, smaller(bare, 0.7)], (size) =>
     PARTS_OF_LINE.map((at) => besideLine(part, line, along[0] + at * (along[1] - along[0]), size)),
+  );
+}
+
+/** The number of a cut that no guide leads, inside the window beside the middle of it. */
+function labelFree({ surface, part, room }: LabelSetting, line: CutLine, step: number | undefined): void {
+  if (step === undefined) return;
+  const edges = line.curve ?? [{ kind: 'line', from: line.start, to: line.end }];
+  const label: Label = { turn: 0, lines: [{ words: `cut ${step}`, size: 8, tabular: true }] };
+  const spots = PARTS_OF_LINE.flatMap((along) => {
+    const edge = edges[Math.min(edges.length - 1, Math.floor(along * edges.length))];
+    return edge
+      ? [{ at: pointOn(edge, (along * edges.length) % 1), way: directionOn(edge, (along * edges.length) % 1) }]
+      : [];
+  }).filter(({ at }) => contains(part.own, at));
+  placeLabel(surface, room, [label, smaller(label, 0.75)], ({ width, height }) =>
+    spots.flatMap(({ at, way }) =>
+      // Either side of the travel: one of them is the waste's, where there is more often room.
+      [1, -1].map((side) => ({
+        x: at.x + part.offset.x + side * way.y * (1.4 + width / 2),
+        y: at.y + part.offset.y - side * way.x * (1.4 + height / 2),
+      })),
+    ),
   );
 }
 

@@ -1,11 +1,13 @@
 /** The small drawing of the mat that says which piece, which side and which way up. */
 import { heightOf, widthOf, type Box, type Point, type Size } from '../../core/geometry/box';
+import { cubicsOf, type Cubic } from '../../core/geometry/cubics';
 import { PENS } from '../paper/pens';
 import type { Surface } from '../paper/surface';
+import type { ViewWindow } from './view-geometry';
 
 export interface MatDrawing {
   readonly blank: Size;
-  readonly openings: readonly Box[];
+  readonly openings: readonly Pick<ViewWindow, 'opening' | 'outline'>[];
   readonly names?: readonly string[];
   /** Part of the blank to be set off, such as the tile of this page. */
   readonly marked?: Box;
@@ -15,6 +17,9 @@ export interface MatDrawing {
   /** Windows in grey, so that numbers over them stand out. */
   readonly faint?: boolean;
 }
+
+/** Closer to the curve than a small drawing can show, mm of the blank. */
+const FINE = 0.05;
 
 /** Draws the mat as large as it fits, in the middle of the room; returns how blank coordinates lie on the page. */
 export function drawMat(surface: Surface, room: Box, drawing: MatDrawing): (point: Point) => Point {
@@ -31,7 +36,17 @@ export function drawMat(surface: Surface, room: Box, drawing: MatDrawing): (poin
   const sheet = { left: 0, bottom: 0, right: blank.width, top: blank.height };
   if (drawing.marked) surface.fill(boxAtScale(drawing.marked), '#cccccc');
   surface.boxes([boxAtScale(sheet)], PENS.edge);
-  surface.boxes(drawing.openings.map(boxAtScale), drawing.faint ? PENS.faint : PENS.mark);
+  const pen = drawing.faint ? PENS.faint : PENS.mark;
+  surface.boxes(
+    drawing.openings.flatMap((window) => (window.outline ? [] : [boxAtScale(window.opening)])),
+    pen,
+  );
+  const curves = drawing.openings.flatMap(({ outline }) => outline?.flatMap((edge) => cubicsOf(edge, FINE)) ?? []);
+  surface.curves(
+    curves.map(([from, one, two, to]): Cubic => [at(from), at(one), at(two), at(to)]),
+    pen,
+    boxAtScale(sheet),
+  );
   const joins = [
     ...(drawing.columns ?? []).slice(1, -1).map((x) => [at({ x, y: 0 }), at({ x, y: blank.height })] as const),
     ...(drawing.rows ?? []).slice(1, -1).map((y) => [at({ x: 0, y }), at({ x: blank.width, y })] as const),
@@ -39,7 +54,7 @@ export function drawMat(surface: Surface, room: Box, drawing: MatDrawing): (poin
   surface.lines(joins, PENS.hair);
   for (const [index, name] of (drawing.names ?? []).entries()) {
     const opening = drawing.openings[index];
-    if (opening) drawName(surface, name, boxAtScale(opening));
+    if (opening) drawName(surface, name, boxAtScale(opening.opening));
   }
   return at;
 }

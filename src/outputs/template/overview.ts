@@ -103,7 +103,10 @@ function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): numbe
     { ...drawing, bottom: drawing.bottom + 5 },
     {
       blank: context.plan.blank,
-      openings: context.layout.windows.map((window) => window.window),
+      openings: context.layout.windows.map(({ window, layers: cuts }) => {
+        const outline = cuts.at(-1)?.outlines?.opening;
+        return { opening: window, ...(outline ? { outline } : {}) };
+      }),
       names: context.layout.windows.map((window) => window.name),
     },
   );

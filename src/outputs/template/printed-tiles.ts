@@ -1,6 +1,8 @@
 /** Which tiles of a layer are printed: those that hold a cut or a border, and those needed to join them. */
+import type { CutLine } from '../../core/cutting/plan';
 import type { Box } from '../../core/geometry/box';
 import { borderStrips } from './border-strips';
+import { cutMeets } from './curve-drawing';
 import { clipLine, shared, type ViewLayer } from './view-geometry';
 
 /** A grid of cells, row after row. */
@@ -18,10 +20,14 @@ export function printedParts(parts: readonly Box[], grid: Grid, layer: ViewLayer
   const strips = borderStrips(layer).map(({ strip }) => strip);
   const holds = parts.map(
     (part) =>
-      layer.windows.some((window) => window.lines.some((line) => clipLine(line.bladeStart, line.bladeEnd, part))) ||
+      layer.windows.some((window) => window.lines.some((line) => lineMeets(line, part))) ||
       strips.some((strip) => shared(strip, part)),
   );
   return joinedUp(holds, grid);
+}
+
+function lineMeets({ bladeStart, bladeEnd, curve }: CutLine, part: Box): boolean {
+  return curve ? cutMeets(curve, part) : clipLine(bladeStart, bladeEnd, part) !== undefined;
 }
 
 /** The marked cells, with as few more as join what lies apart: the nearest first, from the first marked cell on. */

@@ -6,7 +6,7 @@ import { PENS } from '../paper/pens';
 import { boxRound, type Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
 import { fractions } from '../paper/type';
-import { boxOnPage, onPage, type Part } from './cut-drawing';
+import { boxOnPage, onPage, type Part } from './part';
 import type { Join, Tile } from './tiling';
 import { cornersOf } from './view-geometry';
 

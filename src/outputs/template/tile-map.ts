@@ -29,7 +29,7 @@ export function drawTileMap(surface: Surface, room: Box, { layer, tiles, pages }
   surface.text(pagesWords(printed, tiles.length), { x: room.left, y: room.top - 6.6 }, { size: 7 });
   const at = drawMat(surface, map, {
     blank: layer.blank,
-    openings: layer.windows.map((window) => window.opening),
+    openings: layer.windows,
     columns: tiling.columns,
     rows: tiling.rows,
     faint: true,

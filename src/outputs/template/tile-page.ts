@@ -4,8 +4,9 @@ import type { PagePlan } from '../paper/document';
 import { Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
 import { drawBorders, type Border } from './border-dimensions';
-import { drawCuts, boxOnPage, type Part } from './cut-drawing';
+import { drawCuts } from './cut-drawing';
 import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
+import { boxOnPage, type Part } from './part';
 import { drawJoins, drawRegistration, drawScales } from './registration';
 import { drawSheetFrame } from './sheet-frame';
 import { tileArea } from './sheet-plan';
@@ -47,7 +48,7 @@ function drawTile(surface: Surface, page: TilePage, number: string): void {
     },
     {
       blank: layer.blank,
-      openings: layer.windows.map((window) => window.opening),
+      openings: layer.windows,
       marked: tile.own,
       columns: tiling.columns,
       rows: tiling.rows,
@@ -55,7 +56,7 @@ function drawTile(surface: Surface, page: TilePage, number: string): void {
   );
   const part = partOf(page);
   const room = new Room(boxOnPage(part, tile.own));
-  drawCuts(surface, part, room);
+  drawCuts(surface, part, room, showing.unit);
   drawJoins(surface, part, room, tile, page.joins);
   drawScales(surface, part, showing);
   drawRegistration(surface, part, room, showing);

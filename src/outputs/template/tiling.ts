@@ -1,10 +1,12 @@
 /** Tiling: how a blank is divided over pages of a paper, which tiles hold nothing, and how neighbours join. */
+import type { CutLine } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
 import { MM_PER_INCH, stepLength, type Showing } from '../../core/units';
 import { paperSize, type TilePaper } from '../paper/page';
 import { tileArea } from './sheet-plan';
 import { divide } from './joins';
 import { printedParts } from './printed-tiles';
+import { cutMeets } from './curve-drawing';
 import { clipLine, type ViewLayer } from './view-geometry';
 
 /** Neighbouring pages both draw the strip this far to either side of their join, mm: 10 mm together. */
@@ -114,9 +116,9 @@ function joinBetween(letter: string, axis: Join['axis'], first: Tile, second: Ti
   return { letter, axis, tiles: [first, second], at: free ?? spots[0] ?? { x: 0, y: 0 } };
 }
 
-function near(spot: Point, line: { readonly start: Point; readonly end: Point }): boolean {
+function near(spot: Point, { start, end, curve }: CutLine): boolean {
   const around = { left: spot.x - 6, right: spot.x + 6, bottom: spot.y - 6, top: spot.y + 6 };
-  return clipLine(line.start, line.end, around) !== undefined;
+  return curve ? cutMeets(curve, around) : clipLine(start, end, around) !== undefined;
 }
 
 /** Small letters, so that a join is never taken for a window; without those that look like figures. */
