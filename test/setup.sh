@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Sets up what the tests need beyond npm's packages: a Chromium, and poppler and qpdf to read PDF files back.
+# Sets up what the tests need beyond npm's packages: a Chromium, poppler and qpdf to read PDF files back, ezdxf to read DXF.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
@@ -7,6 +7,8 @@ missing=()
 node -e "import('./test/helpers/chromium.mjs').then((m) => m.findChromium()).catch(() => process.exit(1))" || missing+=(chromium)
 command -v pdftoppm >/dev/null || missing+=(poppler-utils)
 command -v qpdf >/dev/null || missing+=(qpdf)
+# Debian's own Python, since that is the one that Debian's packages are for.
+/usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)
 [ ${#missing[@]} -eq 0 ] && exit 0
 
 if ! command -v apt-get >/dev/null; then

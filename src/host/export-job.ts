@@ -22,7 +22,8 @@ export async function exportJob(
   const name = checkBaseName(request.baseName);
   if (!name.ok) return name;
   const { signal, onProgress } = hooks;
-  const free = await checkFree(request.folder, outputNames(request.baseName, request.options.only), request.replace);
+  const names = outputNames(request.text, request.baseName, request.options.only);
+  const free = await checkFree(request.folder, names, request.replace);
   if (!free.ok) return free;
   const made = await makeFiles(request, hooks);
   if (signal?.aborted) return cancelled();

@@ -1,6 +1,8 @@
 /** Checks what comes over the wire before any handler sees it: a screen is not trusted to send well-formed requests. */
 import { z } from 'zod';
 import type { CallName, HostCalls } from '../bridge';
+import { CORNERS } from '../core/cutting/tool-paths';
+import { MACHINE_LIMITS, type MachineMeasure } from '../outputs/machine/choices';
 
 /** Longest path of the common systems (Linux: PATH_MAX, 4096 bytes). */
 const path = z.string().min(1).max(4096);
@@ -9,12 +11,26 @@ const id = z.string().regex(/^[A-Za-z0-9-]{1,64}$/);
 /** Longer texts are refused in words by the handlers; this only bounds what is carried. */
 const text = z.string().max(20_000_000);
 
+const within = (name: MachineMeasure) => z.number().min(MACHINE_LIMITS[name][0]).max(MACHINE_LIMITS[name][1]);
+
+const machine = z.strictObject({
+  corner: z.enum(CORNERS).optional(),
+  curves: z.enum(['arcs', 'lines']).optional(),
+  tolerance: within('tolerance').optional(),
+  safeHeight: within('safeHeight').optional(),
+  depth: within('depth').optional(),
+  feed: within('feed').optional(),
+  rotary: z.enum(['A', 'B', 'C']).optional(),
+  liftAngleDegrees: within('liftAngleDegrees').optional(),
+});
+
 const options = z.strictObject({
   paper: z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']),
   view: z.enum(['back', 'front']),
   units: z.enum(['in', 'mm', 'cm']),
-  only: z.array(z.enum(['template', 'cut-list', 'proof'])).max(3),
+  only: z.array(z.enum(['template', 'cut-list', 'proof', 'dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json'])).max(9),
   turnEverySecondPage: z.boolean(),
+  machine: machine.optional(),
 });
 
 type RequestSchemas = { readonly [K in CallName]: z.ZodType<HostCalls[K]['request']> };

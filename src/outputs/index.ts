@@ -1,5 +1,5 @@
 /** The table of outputs, and the one door through which a job's text becomes files. */
-import type { ExportOptions, OutputKind, Progress } from '../bridge';
+import type { ExportOptions, MachineKind, OutputKind, Progress } from '../bridge';
 import { planCuts } from '../core/cutting/plan-cuts';
 import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
@@ -8,26 +8,57 @@ import { showingOf } from '../core/units';
 import { loadPictures, NO_PICTURES } from './proof/load-pictures';
 import type { Fonts, MakerHooks, OutputContext } from './context';
 import { makeCutList } from './cut-list/cut-list';
+import { makeDxf } from './machine/dxf';
+import { makePathCsv } from './machine/path-csv';
+import { makePathJson } from './machine/path-json';
+import { makeGcode, makeHpgl } from './machine/programs';
+import { makeSvg } from './machine/svg';
 import { makeProof } from './proof/proof';
 import { makeTemplate } from './template/template';
 
 export { makeCutList, makeProof, makeTemplate };
 export type { Fonts, OutputContext };
 
-interface Output {
+interface OutputWords {
   /** Ends the file's name. */
   readonly ending: string;
   readonly words: string;
   /** Part of the whole work, for progress; only in proportion to the others. */
   readonly weight: number;
+}
+
+/** One file of a job. */
+interface WholeOutput extends OutputWords {
+  readonly perLayer?: undefined;
   readonly make: (context: OutputContext, hooks: MakerHooks) => Promise<Result<Uint8Array>>;
 }
+
+/** One file for each layer of board, counted from 1. */
+interface LayerOutput extends OutputWords {
+  readonly perLayer: true;
+  readonly make: (context: OutputContext, layer: number) => Promise<Result<Uint8Array>>;
+}
+
+type Output = WholeOutput | LayerOutput;
 
 const OUTPUTS: Readonly<Record<OutputKind, Output>> = {
   template: { ending: '-template.pdf', words: 'Making the template', weight: 20, make: makeTemplate },
   'cut-list': { ending: '-cut-list.csv', words: 'Writing the cutting list', weight: 1, make: makeCutList },
   proof: { ending: '-proof.svg', words: 'Drawing the proof', weight: 1, make: makeProof },
+  ...machineOutputs(),
 };
+
+function machineOutputs(): Readonly<Record<MachineKind, Output>> {
+  const words = 'Writing the paths for machines';
+  return {
+    dxf: { ending: '-cuts.dxf', words, weight: 1, make: makeDxf },
+    svg: { ending: '-cuts.svg', words, weight: 1, make: makeSvg },
+    hpgl: { ending: '.plt', words, weight: 1, perLayer: true, make: makeHpgl },
+    gcode: { ending: '.nc', words, weight: 1, perLayer: true, make: makeGcode },
+    csv: { ending: '-cuts.csv', words, weight: 1, make: makePathCsv },
+    json: { ending: '-cuts.json', words, weight: 1, make: makePathJson },
+  };
+}
 
 export interface ExportHooks {
   readonly onProgress?: (progress: Progress) => void;
@@ -43,9 +74,27 @@ export interface OutputFile {
   readonly bytes: Uint8Array;
 }
 
-/** What the files of the chosen outputs are called, in the order they are made. */
-export function outputNames(baseName: string, only: readonly OutputKind[]): string[] {
-  return kindsOf(only).map((kind) => `${baseName}${OUTPUTS[kind].ending}`);
+/** What the files of the chosen outputs of a job are called, in the order they are made; a job that can't be read has none. */
+export function outputNames(jobText: string, baseName: string, only: readonly OutputKind[]): string[] {
+  const opened = parseJobText(jobText);
+  if (!opened.ok) return [];
+  return kindsOf(only)
+    .flatMap((kind) => partsOf(OUTPUTS[kind], baseName, opened.value.job.layers.length))
+    .map(({ name }) => name);
+}
+
+/** A file of an output, and the layer it is of. */
+interface Part {
+  readonly name: string;
+  readonly layer?: number;
+}
+
+function partsOf({ ending, perLayer }: Output, baseName: string, layers: number): Part[] {
+  if (!perLayer) return [{ name: `${baseName}${ending}` }];
+  return Array.from({ length: layers }, (_, index) => ({
+    name: `${baseName}-layer-${index + 1}${ending}`,
+    layer: index + 1,
+  }));
 }
 
 function kindsOf(only: readonly OutputKind[]): OutputKind[] {
@@ -73,14 +122,19 @@ export async function exportFiles(
   const problems: Problem[] = [...opened.problems, ...shown.problems];
   let before = 0;
   for (const kind of kinds) {
-    const { ending, weight, words, make } = OUTPUTS[kind];
+    const output = OUTPUTS[kind];
+    const { weight, words } = output;
     const report = (done: number, step: string) => hooks.onProgress?.({ done: (before + done * weight) / whole, step });
     report(0, words);
-    const made = await make(context, { onProgress: report, ...(hooks.signal ? { signal: hooks.signal } : {}) });
-    hooks.signal?.throwIfAborted();
-    if (!made.ok) return made;
-    files.push({ kind, name: `${baseName}${ending}`, bytes: made.value });
-    problems.push(...made.problems);
+    for (const { name, layer } of partsOf(output, baseName, context.plan.layers.length)) {
+      const made = output.perLayer
+        ? await output.make(context, layer ?? 1)
+        : await output.make(context, { onProgress: report, ...(hooks.signal ? { signal: hooks.signal } : {}) });
+      hooks.signal?.throwIfAborted();
+      if (!made.ok) return made;
+      files.push({ kind, name, bytes: made.value });
+      problems.push(...made.problems);
+    }
     before += weight;
   }
   hooks.onProgress?.({ done: 1, step: 'Done' });

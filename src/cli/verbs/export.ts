@@ -2,6 +2,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 import type { ExportedFile, ExportOptions, OutputKind, PaperName, UnitName, ViewName } from '../../bridge';
 import { exportInto } from '../export-into';
+import { MACHINE_CAUTION, MACHINE_KINDS, machineFrom, machineOptions, type MachineWords } from '../machine-options';
 import { jsonOption, viewOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { columns } from '../print/text';
@@ -9,11 +10,12 @@ import { findJob, type FoundJob } from '../read-job';
 import { machineProblem, refuse } from '../refuse';
 import type { Verb } from '../verb';
 
-const KINDS = ['template', 'cut-list', 'proof'] as const satisfies readonly OutputKind[];
+const USUAL_KINDS = ['template', 'cut-list', 'proof'] as const satisfies readonly OutputKind[];
+const KINDS: readonly OutputKind[] = [...USUAL_KINDS, ...MACHINE_KINDS];
 const PAPERS = ['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3'] as const satisfies readonly PaperName[];
 const UNITS = ['in', 'mm', 'cm'] as const satisfies readonly UnitName[];
 
-interface Options {
+interface Options extends MachineWords {
   readonly out?: string;
   readonly paper?: PaperName;
   readonly view: ViewName;
@@ -30,11 +32,14 @@ export const exportVerb: Verb<Options> = {
   more: `The files are named after the job's file (from standard input: after its title):
 NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg. All are written or none: not when the
 job has errors, not when a file of one of these names is there already (unless --replace is
-given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".`,
+given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".
+
+${MACHINE_CAUTION}`,
   examples: [
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out templates',
     'npm run -s matwright -- export resources/samples/3-nine-linocuts.json --out templates --paper a3 --only template',
     'npm run -s matwright -- export - --only cut-list,proof --replace < resources/samples/2-fern-cyanotype.json',
+    'npm run -s matwright -- export resources/samples/1-sea-chart.json --out machine --only dxf,gcode --depth "2 mm" --rotary C',
   ],
   takesJob: true,
   options: [
@@ -48,13 +53,17 @@ given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".`
     ).choices(PAPERS),
     viewOption('the side the board is cut from'),
     new Option('--units <unit>', 'unit of the lengths shown (default: the job’s)').choices(UNITS),
-    new Option('--only <kinds>', `some of ${KINDS.join(',')}, parted by commas`)
-      .default(KINDS, 'all')
+    new Option(
+      '--only <kinds>',
+      `some of ${KINDS.join(',')}, parted by commas; "machine" for ${MACHINE_KINDS.join(',')}`,
+    )
+      .default(USUAL_KINDS, USUAL_KINDS.join(','))
       .argParser(readKinds),
     new Option(
       '--turn-every-second-page',
       'print every second tile head down, so that a printer’s drift does not add up',
     ),
+    ...machineOptions(),
     new Option('--replace', 'write over files of the same names; without it none is ever touched'),
     jsonOption('the "files" written, with "kind", "path" and "bytes"'),
   ],
@@ -85,6 +94,7 @@ function choicesFor({ job }: FoundJob, options: Options): ExportOptions {
     units: options.units ?? job.units,
     only: options.only,
     turnEverySecondPage: options.turnEverySecondPage ?? false,
+    machine: machineFrom(options),
   };
 }
 
@@ -94,9 +104,10 @@ function readFolder(words: string): string {
 }
 
 function readKinds(words: string): readonly OutputKind[] {
-  const given = words.split(',').map((word) => word.trim());
+  const named = words.split(',').map((word) => word.trim());
+  const given = named.flatMap((word): readonly string[] => (word === 'machine' ? MACHINE_KINDS : [word]));
   const wrong = given.find((word) => !KINDS.some((kind) => kind === word));
-  if (wrong !== undefined) throw new InvalidArgumentError(`"${wrong}" is none of ${KINDS.join(', ')}.`);
+  if (wrong !== undefined) throw new InvalidArgumentError(`"${wrong}" is none of ${[...KINDS, 'machine'].join(', ')}.`);
   return KINDS.filter((kind) => given.includes(kind));
 }
 

@@ -1,0 +1,99 @@
+/** Options of `export` that concern files for machines. */
+import { InvalidArgumentError, Option } from 'commander';
+import type { MachineKind, MachineOptions } from '../bridge';
+import { CORNERS } from '../core/cutting/tool-paths';
+import { readLength } from '../core/units';
+import { CAUTION } from '../outputs/machine/caution';
+import { MACHINE_DEFAULTS, MACHINE_LIMITS, type MachineMeasure } from '../outputs/machine/choices';
+
+export const MACHINE_KINDS = ['dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json'] as const satisfies readonly MachineKind[];
+
+export const MACHINE_CAUTION = `Machines cut by NAME-cuts.dxf, .svg, .csv, .json (all layers, apart), or by NAME-layer-1.nc
+(gcode) and .plt (hpgl, in whole units of 0.025 mm), one for each board. They are only made when
+--only names them. ${CAUTION[0]}
+${CAUTION[1]}`;
+
+/** What the words of the command line say, lengths in mm. */
+export interface MachineWords {
+  readonly origin?: MachineOptions['corner'];
+  readonly curves?: MachineOptions['curves'];
+  readonly tolerance?: number;
+  readonly safeHeight?: number;
+  readonly depth?: number;
+  readonly feed?: number;
+  readonly rotary?: 'A' | 'B' | 'C';
+  readonly liftAngle?: number;
+}
+
+export function machineOptions(): Option[] {
+  const { tolerance, safeHeight, feed, liftAngleDegrees } = MACHINE_DEFAULTS;
+  return [
+    new Option(
+      '--origin <corner>',
+      'machines: corner of the board, in the view, where x and y are 0; x runs right and y up, so they are negative from a right or an upper corner (default: lower-left)',
+    ).choices(CORNERS),
+    new Option('--curves <kind>', 'machines: keep arcs, or make lines of all curves (default: arcs)').choices([
+      'arcs',
+      'lines',
+    ]),
+    new Option(
+      '--tolerance <length>',
+      `machines: farthest that arcs or lines may lie from a curve (default: ${tolerance} mm)`,
+    ).argParser(lengthOf('tolerance')),
+    new Option(
+      '--safe-height <length>',
+      `gcode: height of the lifted tool over the board (default: ${safeHeight} mm)`,
+    ).argParser(lengthOf('safeHeight')),
+    new Option(
+      '--depth <length>',
+      'gcode: how far the tool goes down from the side that faces it (default: the thickness of each board)',
+    ).argParser(lengthOf('depth')),
+    new Option('--feed <length>', `gcode: way of the cutting tool in a minute (default: ${feed} mm)`).argParser(
+      lengthOf('feed'),
+    ),
+    new Option(
+      '--rotary <axis>',
+      'gcode: axis that turns a knife into the direction of travel (default: none)',
+    ).choices(['A', 'B', 'C']),
+    new Option(
+      '--lift-angle <degrees>',
+      `gcode: lift a turned knife where the path turns by more (default: ${liftAngleDegrees})`,
+    ).argParser(readAngle),
+  ];
+}
+
+/** Only what was said; undefined of nothing. */
+export function machineFrom(words: MachineWords): Partial<MachineOptions> | undefined {
+  const said: Partial<MachineOptions> = {
+    ...(words.origin === undefined ? {} : { corner: words.origin }),
+    ...(words.curves === undefined ? {} : { curves: words.curves }),
+    ...(words.tolerance === undefined ? {} : { tolerance: words.tolerance }),
+    ...(words.safeHeight === undefined ? {} : { safeHeight: words.safeHeight }),
+    ...(words.depth === undefined ? {} : { depth: words.depth }),
+    ...(words.feed === undefined ? {} : { feed: words.feed }),
+    ...(words.rotary === undefined ? {} : { rotary: words.rotary }),
+    ...(words.liftAngle === undefined ? {} : { liftAngleDegrees: words.liftAngle }),
+  };
+  return Object.keys(said).length === 0 ? undefined : said;
+}
+
+/** A length with its unit: a bare number could be taken for inches or for millimetres, and the blade would follow it. */
+function lengthOf(name: MachineMeasure): (words: string) => number {
+  const [least, greatest] = MACHINE_LIMITS[name];
+  return (words) => {
+    const reading = readLength(words, 'mm');
+    if (!reading.ok) throw new InvalidArgumentError(`${reading.message}; ${reading.remedy}.`);
+    if (reading.bare) throw new InvalidArgumentError(`say the unit: ${words} mm or ${words} in.`);
+    if (reading.mm < least || reading.mm > greatest) {
+      throw new InvalidArgumentError(`${words} is not between ${least} mm and ${greatest} mm.`);
+    }
+    return reading.mm;
+  };
+}
+
+function readAngle(words: string): number {
+  const [least, greatest] = MACHINE_LIMITS.liftAngleDegrees;
+  const value = /^\d+(\.\d+)?$/.test(words.trim()) ? Number(words) : NaN;
+  if (value >= least && value <= greatest) return value;
+  throw new InvalidArgumentError(`"${words}" is not a number of degrees between ${least} and ${greatest}.`);
+}

@@ -1,0 +1,29 @@
+/** The table of paths that every format for machines is written from. */
+import type { MachineOptions } from '../../bridge';
+import { planToolPaths, type ToolPaths } from '../../core/cutting/tool-paths';
+import type { Edge } from '../../core/geometry/edge';
+import type { OutputContext } from '../context';
+import { chordsOf } from './approximate';
+import { machineChoices } from './choices';
+
+export interface MachinePaths {
+  readonly table: ToolPaths;
+  readonly choices: MachineOptions;
+  /** Machines count in these; a job in centimetres is written in millimetres. */
+  readonly unit: 'in' | 'mm';
+}
+
+export function machinePaths({ plan, job, options }: OutputContext): MachinePaths {
+  const choices = machineChoices(options.machine);
+  const { view, units } = options;
+  return {
+    table: planToolPaths(plan, { view, corner: choices.corner, overcut: job.cutting.overcut }),
+    choices,
+    unit: units === 'in' ? 'in' : 'mm',
+  };
+}
+
+/** The edges as they are, or as straight pieces where curves are not wanted. */
+export function chosenEdges(edges: readonly Edge[], { curves, tolerance }: MachineOptions): readonly Edge[] {
+  return curves === 'arcs' ? edges : edges.flatMap((edge) => chordsOf(edge, tolerance));
+}
