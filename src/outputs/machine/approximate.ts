@@ -1,6 +1,16 @@
 /** Curves in words that machines know: ovals as arcs of circles that run on smoothly, and every curve as straight pieces. */
 import type { Point } from '../../core/geometry/box';
-import { arc, directionOn, distance, line, oval, pointOn, type Edge, type OvalEdge } from '../../core/geometry/edge';
+import {
+  arc,
+  directionOn,
+  distance,
+  line,
+  oval,
+  pointOn,
+  type ArcEdge,
+  type Edge,
+  type OvalEdge,
+} from '../../core/geometry/edge';
 
 /** Where along a piece its distance from the curve is looked at. */
 const LOOKS = [1, 2, 3, 4, 5, 6, 7, 8, 9].map((tenth) => tenth / 10);
@@ -29,7 +39,7 @@ export function chordsOf(edge: Edge, tolerance: number): readonly Edge[] {
 }
 
 /** An oval whose ellipse is a circle is an arc itself. */
-export function asCircle(edge: OvalEdge): Edge | undefined {
+export function asCircle(edge: OvalEdge): ArcEdge | undefined {
   return edge.radii.x === edge.radii.y ? arc(edge.from, edge.to, edge.centre, edge.sweep) : undefined;
 }
 

@@ -41,7 +41,7 @@ function exactEntity(edge: Edge, style: DxfStyle): Entity | undefined {
   if (edge.kind === 'line') return lineEntity(edge, style);
   if (edge.kind === 'arc') return arcEntity(edge, style);
   const circle = asCircle(edge);
-  if (circle) return exactEntity(circle, style);
+  if (circle) return arcEntity(circle, style);
   return edge.away === 0 ? ellipseEntity(edge, style) : undefined;
 }
 

@@ -3,7 +3,7 @@ import type { LayerPaths } from '../../core/cutting/tool-paths';
 import type { Point } from '../../core/geometry/box';
 import { pointOn, type ArcEdge, type Edge } from '../../core/geometry/edge';
 import type { MachineOptions } from '../../bridge';
-import { arcsOf, chordsOf } from './approximate';
+import { asCircle, chordsOf } from './approximate';
 import { degrees, plainNumber } from './numbers';
 
 /** A plotter unit is 0.025 mm (Hewlett-Packard, "The HP-GL/2 and HP RTL Reference Guide"; from memory). */
@@ -24,15 +24,14 @@ export function hpglText({ paths }: LayerPaths, choices: MachineOptions): string
 }
 
 function wordsOf(edge: Edge, { curves, tolerance }: MachineOptions): string[] {
-  const pieces = curves === 'arcs' ? arcsOf(edge, tolerance) : chordsOf(edge, tolerance);
-  return pieces.flatMap((piece) => {
-    const chord = piece.kind === 'arc' ? chordAngle(piece, tolerance) : 0;
-    if (piece.kind === 'arc' && chord >= FINEST_CHORD && holds(piece)) {
-      // The end follows by itself, so that what the arc missed by rounding goes no further.
-      return [arcWord(piece, chord), `PD${units(piece.to)}`];
-    }
-    return chordsOf(piece, tolerance).map(({ to }) => `PD${units(to)}`);
-  });
+  const piece = (edge.kind === 'oval' && asCircle(edge)) || edge;
+  if (curves === 'arcs' && piece.kind === 'arc') {
+    const chord = chordAngle(piece, tolerance);
+    // The end follows by itself, so that what the arc missed by rounding goes no further.
+    if (chord >= FINEST_CHORD && holds(piece)) return [arcWord(piece, chord), `PD${units(piece.to)}`];
+  }
+  // Ovals as well: many short arcs would each miss their ends by a part of a unit.
+  return chordsOf(piece, tolerance).map(({ to }) => `PD${units(to)}`);
 }
 
 function arcWord({ centre, sweep }: ArcEdge, chord: number): string {
