@@ -4,6 +4,7 @@ import {
   arc,
   directionOn,
   distance,
+  lengthOfEdge,
   line,
   oval,
   pointOn,
@@ -36,6 +37,13 @@ export function chordsOf(edge: Edge, tolerance: number): readonly Edge[] {
     index === 0 ? edge.from : index === count ? edge.to : pointOn(edge, index / count),
   );
   return points.slice(1).map((to, index) => line(points[index] ?? edge.from, to));
+}
+
+/** Shorter curves are written as lines, mm: an arc whose ends round to one point would be a whole circle to a machine. */
+const SPECK = 0.001;
+
+export function withoutSpecks(edges: readonly Edge[]): readonly Edge[] {
+  return edges.map((edge) => (edge.kind !== 'line' && lengthOfEdge(edge) < SPECK ? line(edge.from, edge.to) : edge));
 }
 
 /** An oval whose ellipse is a circle is an arc itself. */

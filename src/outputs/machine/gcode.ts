@@ -45,8 +45,8 @@ function headOf({ layer, blank, cutLength, travel }: LayerPaths, program: Progra
   const { table, unit, choices, title, layerCount } = program;
   const length = (mm: number) => `${lengthNumber(mm, unit)} ${unit}`;
   return [
-    `Mat: ${title}`,
-    `Layer ${layer.number} of ${layerCount}, ${layer.board}, ${length(blank.width)} x ${length(blank.height)}, cut from the ${table.view}`,
+    `Mat: ${asciiText(title, 80)}`,
+    `Layer ${layer.number} of ${layerCount}, ${asciiText(layer.board, 40)}, ${length(blank.width)} x ${length(blank.height)}, cut from the ${table.view}`,
     ...CAUTION,
     `X0 Y0 is the ${table.corner.replace('-', ' ')} corner of the board as it lies, Z0 the side that faces the tool`,
     `The waste lies on the ${table.waste} of the travel`,
@@ -72,7 +72,7 @@ class Writer {
   }
 
   comments(texts: readonly string[]): void {
-    this.lines.push(...texts.map((text) => `(${asciiText(text, 120)})`));
+    this.lines.push(...texts.map((text) => `(${asciiText(text, 200)})`));
   }
 
   words(...words: readonly string[]): void {

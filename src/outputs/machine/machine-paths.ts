@@ -3,7 +3,7 @@ import type { MachineOptions } from '../../bridge';
 import { planToolPaths, type ToolPaths } from '../../core/cutting/tool-paths';
 import type { Edge } from '../../core/geometry/edge';
 import type { OutputContext } from '../context';
-import { chordsOf } from './approximate';
+import { chordsOf, withoutSpecks } from './approximate';
 import { machineChoices } from './choices';
 
 export interface MachinePaths {
@@ -16,8 +16,13 @@ export interface MachinePaths {
 export function machinePaths({ plan, job, options }: OutputContext): MachinePaths {
   const choices = machineChoices(options.machine);
   const { view, units } = options;
+  const table = planToolPaths(plan, { view, corner: choices.corner, overcut: job.cutting.overcut });
+  const layers = table.layers.map((layer) => ({
+    ...layer,
+    paths: layer.paths.map((path) => ({ ...path, edges: withoutSpecks(path.edges) })),
+  }));
   return {
-    table: planToolPaths(plan, { view, corner: choices.corner, overcut: job.cutting.overcut }),
+    table: { ...table, layers },
     choices,
     unit: units === 'in' ? 'in' : 'mm',
   };

@@ -24,14 +24,17 @@ export function degrees(radians: number): number {
   return (radians * 180) / Math.PI;
 }
 
-/** A text in ASCII that can stand in parentheses: accents go, other signs become `?`, and it is not over-long. */
-export function asciiText(text: string, most = 60): string {
+/**
+ * A text in ASCII that can stand in parentheses: accents go, and `_` stands for other signs as well as for `! ? ~ % ;`,
+ * which some controls obey wherever they stand. It is not over-long.
+ */
+export function asciiText(text: string, most: number): string {
   return text
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .replace(/[([{]/g, '[')
     .replace(/[)\]}]/g, ']')
     .replace(/\s+/g, ' ')
-    .replace(/[^\x20-\x7e]/gu, '?')
+    .replace(/[^\x20-\x7e]|[!?~%;]/gu, '_')
     .slice(0, most);
 }

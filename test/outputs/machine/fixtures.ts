@@ -84,12 +84,18 @@ export const FORMATS: Readonly<
   gcode: (files, layer) => readGcode(fileOf(files, `mat-layer-${layer}.nc`)).strokes,
 };
 
-const drawings = new WeakMap<ReadonlyMap<string, string>, ReadDxf | undefined>();
+const drawings = new Map<string, ReadDxf>();
 
-/** Read once for all layers: starting Python takes long. */
+/** Reads drawings beforehand, all at once, since starting Python takes long. */
+export function readDrawings(texts: readonly string[]): void {
+  const fresh = [...new Set(texts)].filter((text) => !drawings.has(text));
+  if (fresh.length > 0) readDxf(fresh).forEach((drawing, index) => drawings.set(fresh[index]!, drawing));
+}
+
 function drawingOf(files: ReadonlyMap<string, string>): ReadDxf | undefined {
-  if (!drawings.has(files)) drawings.set(files, readDxf([fileOf(files, 'mat-cuts.dxf')])[0]);
-  return drawings.get(files);
+  const text = fileOf(files, 'mat-cuts.dxf');
+  readDrawings([text]);
+  return drawings.get(text);
 }
 
 /** What a plan says of one layer in one view, worked out without the paths. */

@@ -1,10 +1,22 @@
 /** Every format read back by something not ours: on the plan within 0.01 mm, closed, as long, as large, the waste on its side. */
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { ExportOptions, MachineKind } from '../../../src/bridge';
 import { bladeLength } from '../../../src/core/cutting/outline-cuts';
 import { isInside } from '../../../src/core/geometry/nearness';
 import { areaOf, lengthOf } from '../../../src/core/geometry/outline';
-import { allPieces, alongEdge, context, expectedOf, FORMATS, GRID, jobOf, machineFiles, SHAPES } from './fixtures';
+import {
+  allPieces,
+  alongEdge,
+  context,
+  expectedOf,
+  fileOf,
+  FORMATS,
+  GRID,
+  jobOf,
+  machineFiles,
+  readDrawings,
+  SHAPES,
+} from './fixtures';
 import {
   areaInside,
   farthest,
@@ -38,35 +50,50 @@ const JOBS: [string, object][] = [
 /** Neither past a corner nor twice over the start, so that pieces make loops. */
 const EXACT = { cutting: { overcut: '0 in' } };
 
-describe.each(JOBS)('%s', (_, job) => {
-  it.each(['back', 'front'] as const)(
-    'from the %s: every format lies on the plan, and all of the plan is cut',
-    async (view) => {
-      const files = await machineFiles(job, KINDS, { view });
-      const opened = context(job, { view });
-      for (const layer of [1, 2]) {
-        const expected = expectedOf(opened, view, layer);
-        const wanted = expected.outlines.flat().flatMap((edge) => alongEdge(edge, 4));
-        for (const kind of KINDS) {
-          const strokes = FORMATS[kind](files, layer);
-          const drawn = allPieces(strokes).map((piece) => pointsAlong(piece, piece.bend ? 0.5 : Infinity));
-          const looked = allPieces(strokes).flatMap((piece) => pointsAlong(piece, 4));
-          // Bends of small radius over steps of 0.5 mm.
-          const slack = NEAR[kind] + 0.004;
-          expect(farthest(looked, expected.chains), `${kind} is off the plan`).toBeLessThan(slack);
-          expect(farthest(wanted, drawn), `${kind} leaves some out`).toBeLessThan(slack);
-        }
-      }
-    },
-  );
+function closedJob(job: object, waste: 'left' | 'right'): object {
+  return { ...job, cutting: { ...EXACT.cutting, waste } };
+}
 
-  it.each([
-    ['arcs', 'right'],
-    ['lines', 'left'],
-  ] as const)(
+const VIEWS = ['back', 'front'] as const;
+const WAYS = [
+  ['arcs', 'right'],
+  ['lines', 'left'],
+] as const;
+
+beforeAll(async () => {
+  if (noReader !== undefined) return;
+  const files = await Promise.all(
+    JOBS.flatMap(([, job]) => [
+      ...VIEWS.map((view) => machineFiles(job, ['dxf'], { view })),
+      ...WAYS.map(([curves, waste]) => machineFiles(closedJob(job, waste), ['dxf'], { machine: { curves } })),
+    ]),
+  );
+  readDrawings(files.map((one) => fileOf(one, 'mat-cuts.dxf')));
+});
+
+describe.each(JOBS)('%s', (_, job) => {
+  it.each(VIEWS)('from the %s: every format lies on the plan, and all of the plan is cut', async (view) => {
+    const files = await machineFiles(job, KINDS, { view });
+    const opened = context(job, { view });
+    for (const layer of [1, 2]) {
+      const expected = expectedOf(opened, view, layer);
+      const wanted = expected.outlines.flat().flatMap((edge) => alongEdge(edge, 4));
+      for (const kind of KINDS) {
+        const strokes = FORMATS[kind](files, layer);
+        const drawn = allPieces(strokes).map((piece) => pointsAlong(piece, piece.bend ? 0.5 : Infinity));
+        const looked = allPieces(strokes).flatMap((piece) => pointsAlong(piece, 4));
+        // Bends of small radius over steps of 0.5 mm.
+        const slack = NEAR[kind] + 0.004;
+        expect(farthest(looked, expected.chains), `${kind} is off the plan`).toBeLessThan(slack);
+        expect(farthest(wanted, drawn), `${kind} leaves some out`).toBeLessThan(slack);
+      }
+    }
+  });
+
+  it.each(WAYS)(
     'as %s, waste %s: loops close, lengths and areas are the plan’s, and the waste lies on its side',
     async (curves, waste) => {
-      const closed = { ...job, cutting: { ...EXACT.cutting, waste } };
+      const closed = closedJob(job, waste);
       const options: Partial<ExportOptions> = { machine: { curves } };
       const files = await machineFiles(closed, KINDS, options);
       const opened = context(closed, options);

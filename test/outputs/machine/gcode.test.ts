@@ -49,9 +49,13 @@ describe('heights', () => {
 
 describe('the head', () => {
   it('names job, layer, view, corner and waste in ASCII, and bids care', async () => {
-    const job = { ...jobOf('oval'), title: 'Fougère (mâle) – № 3 漢\n(debug, x)' };
+    const job = {
+      ...jobOf('oval'),
+      title: 'Fougère (mâle) – № 3 漢\n(debug, x) 50 %; go! ~?',
+      mat: { layers: [{ board: 'x'.repeat(200) }, {}] },
+    };
     const { comments } = await programOf(job, { corner: 'upper-right' });
-    expect(comments[0]).toBe('Mat: Fougere [male] ? No 3 ? [debug, x]');
+    expect(comments[0]).toBe('Mat: Fougere [male] _ No 3 _ [debug, x] 50 __ go_ __');
     const all = comments.join('\n');
     for (const wanted of [
       'Layer 1 of 2',
