@@ -8,9 +8,12 @@ import { MACHINE_DEFAULTS, MACHINE_LIMITS, type MachineMeasure } from '../output
 
 export const MACHINE_KINDS = ['dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json'] as const satisfies readonly MachineKind[];
 
-export const MACHINE_CAUTION = `Machines cut by NAME-cuts.dxf, .svg, .csv, .json (all layers, apart), or by NAME-layer-1.nc
-(gcode) and .plt (hpgl, in whole units of 0.025 mm), one for each board. They are only made when
---only names them. ${CAUTION[0]}
+export const MACHINE_HELP = `Machines cut by NAME-cuts.dxf, .svg, .csv, .json (all layers, apart), or by NAME-layer-1.nc
+(gcode) and .plt (hpgl), one for each board. They are only made when --only names them. Lengths
+are in inches, or in millimetres where --units is mm or cm; in svg and json always in
+millimetres; in hpgl in whole units of 0.025 mm. Paths stand in the order of cutting and run so
+that the bevel slopes the right way; of dxf's arcs and ellipses alone no direction can be told.
+${CAUTION[0]}
 ${CAUTION[1]}`;
 
 /** What the words of the command line say, lengths in mm. */

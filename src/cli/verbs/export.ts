@@ -2,7 +2,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 import type { ExportedFile, ExportOptions, OutputKind, PaperName, UnitName, ViewName } from '../../bridge';
 import { exportInto } from '../export-into';
-import { MACHINE_CAUTION, MACHINE_KINDS, machineFrom, machineOptions, type MachineWords } from '../machine-options';
+import { MACHINE_HELP, MACHINE_KINDS, machineFrom, machineOptions, type MachineWords } from '../machine-options';
 import { jsonOption, viewOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { columns } from '../print/text';
@@ -34,7 +34,7 @@ NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg. All are written or none: n
 job has errors, not when a file of one of these names is there already (unless --replace is
 given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".
 
-${MACHINE_CAUTION}`,
+${MACHINE_HELP}`,
   examples: [
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out templates',
     'npm run -s matwright -- export resources/samples/3-nine-linocuts.json --out templates --paper a3 --only template',

@@ -72,9 +72,37 @@ export function areaInside(pieces: readonly Piece[]): number {
   }, 0);
 }
 
-/** How far the farthest of some points lies from a chain of points. */
+/** How far the farthest of some points lies from the nearest of some chains of points. */
 export function farthest(points: readonly Point[], chains: readonly (readonly Point[])[]): number {
-  return Math.max(...points.map((point) => Math.min(...chains.map((chain) => nearestOn(chain, point)))));
+  const all = chains.map(boxed);
+  return Math.max(
+    ...points.map((point) => {
+      let least = Infinity;
+      for (const chain of all)
+        if (outside(chain, point) < least) least = Math.min(least, nearestOn(chain.points, point));
+      return least;
+    }),
+  );
+}
+
+interface Chain {
+  readonly points: readonly Point[];
+  readonly low: Point;
+  readonly high: Point;
+}
+
+function boxed(points: readonly Point[]): Chain {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  return {
+    points,
+    low: { x: Math.min(...xs), y: Math.min(...ys) },
+    high: { x: Math.max(...xs), y: Math.max(...ys) },
+  };
+}
+
+/** From the box round a chain, 0 within it: no point of the chain is nearer. */
+function outside({ low, high }: Chain, { x, y }: Point): number {
+  return Math.hypot(Math.max(0, low.x - x, x - high.x), Math.max(0, low.y - y, y - high.y));
 }
 
 function nearestOn(chain: readonly Point[], { x, y }: Point): number {

@@ -1,7 +1,7 @@
 /** Reads the tables of paths: JSON as it stands, CSV by papaparse; ovals by their formula. */
 import Papa from 'papaparse';
 import type { Point } from '../../../src/core/geometry/box';
-import type { Piece, ReadStroke } from './pieces';
+import { apart, type Piece, type ReadStroke } from './pieces';
 
 export interface ReadTable {
   /** By layer number. */
@@ -16,12 +16,10 @@ interface Oval {
   readonly sweep: number;
 }
 
-/** Points on `centre + (rx cos t, ry sin t) + away * normal`, as many as keep chords within 0.0002 mm at these sizes. */
+/** Points on `centre + (rx cos t, ry sin t) + away * normal`, as many as keep chords within 0.001 mm at these sizes. */
 function ovalPieces(from: Point, to: Point, { centre, radii, away, start, sweep }: Oval): Piece[] {
-  const count = 512;
+  const count = 256;
   const points = Array.from({ length: count + 1 }, (_, index) => {
-    if (index === 0) return from;
-    if (index === count) return to;
     const t = start + (sweep * index) / count;
     const normal = { x: Math.cos(t) / radii.x, y: Math.sin(t) / radii.y };
     const length = Math.hypot(normal.x, normal.y);
@@ -30,6 +28,7 @@ function ovalPieces(from: Point, to: Point, { centre, radii, away, start, sweep 
       y: centre.y + radii.y * Math.sin(t) + (away * normal.y) / length,
     };
   });
+  if (apart(points[0]!, from) > 0.001 || apart(points[count]!, to) > 0.001) throw new Error('ends off the oval');
   return points.slice(1).map((end, index) => ({ from: points[index]!, to: end }));
 }
 
