@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { SIDES, type PerSide, type Side } from '../../src/core/geometry/box';
 import { setAll } from '../../src/core/job/edit';
 import { readJob } from '../../src/core/job/read';
-import { BORDER_RULES, type WrittenBorders, type WrittenJob } from '../../src/core/job/written';
+import type { WrittenBorders, WrittenJob } from '../../src/core/job/written';
+import { BORDER_RULES } from '../../src/core/job/written-borders';
 import { layOut } from '../../src/core/layout/lay-out';
 import { changeBorder, chooseRule, measuredBorders } from '../../src/renderer/edits/borders';
 

@@ -2,7 +2,8 @@
 import type { PerSide, Size } from '../geometry/box';
 import type { Shape } from '../geometry/shapes';
 import type { InchStep, MetricStep, Unit } from '../units';
-import type { BORDER_RULES, PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
+import type { BORDER_RULES } from './written-borders';
+import type { PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
 
 export type PictureKind = (typeof PICTURE_KINDS)[number];
 export type BorderRule = (typeof BORDER_RULES)[number];
@@ -117,7 +118,19 @@ export interface GridItem extends Item {
   readonly alignColumns: Horizontal;
   readonly alignRows: Vertical;
 }
-export type Arrangement = WindowItem | SpreadItem | RowItem | ColumnItem | GridItem;
+/** Windows round another, or on an ellipse. */
+export interface RingItem extends Item {
+  readonly kind: 'ring';
+  readonly middle?: WindowItem;
+  readonly around: readonly WindowItem[];
+  /** From the outline of the middle one; not asked on an ellipse. */
+  readonly gap: number;
+  readonly on?: Size;
+  readonly spacing: 'equal gaps' | 'equal angles';
+  /** Radians anticlockwise from the right. */
+  readonly start: number;
+}
+export type Arrangement = WindowItem | SpreadItem | RowItem | ColumnItem | GridItem | RingItem;
 
 export interface FreeWindow {
   readonly window: WindowItem;

@@ -9,6 +9,7 @@ import {
   MAX_WINDOWS,
   type WrittenFreeWindow,
   type WrittenGrid,
+  type WrittenRing,
   type WrittenLength,
   type WrittenNode,
   type WrittenSpread,
@@ -35,6 +36,8 @@ export class ArrangementReader {
         return this.spread(written, at);
       case 'grid':
         return this.grid(written, at, depth);
+      case 'ring':
+        return this.ring(written, at, depth);
       case 'row':
         return {
           kind: 'row',
@@ -191,6 +194,46 @@ export class ArrangementReader {
       rowGapAt,
       alignColumns: written.alignColumns ?? 'centre',
       alignRows: written.alignRows ?? 'centre',
+    };
+  }
+
+  private ring(written: WrittenRing, at: string, depth: number): Arrangement {
+    const items = this.items(written.items, at, depth);
+    const windows = items.filter((item) => item.kind === 'window');
+    const misplaced = items.find((item) => item.kind !== 'window');
+    if (misplaced) {
+      this.reader.say({
+        code: 'ring-of-groups',
+        at: misplaced.at,
+        message: `A ring holds single windows, and no ${misplaced.kind}; take its windows out of that, or arrange them beside the ring.`,
+      });
+    }
+    const [first, ...others] = windows;
+    const middle = written.centre === 'none' ? undefined : first;
+    if (!middle && written.on === undefined) {
+      this.reader.say({
+        code: 'ring-without-middle',
+        at,
+        message:
+          'Without a window in the middle a ring needs the size of the ellipse that its windows lie on, as "on".',
+        fix: { label: 'Put the first in the middle', edits: [{ at: `${at}.centre`, value: undefined }] },
+      });
+    }
+    const gap = this.reader.length(
+      written.gap,
+      `${at}.gap`,
+      { name: 'Gap of the ring', least: 0, above: true },
+      defaultLength('gap', this.reader.units),
+    );
+    return {
+      kind: 'ring',
+      at,
+      ...(middle ? { middle } : {}),
+      around: middle ? others : windows,
+      gap,
+      ...(written.on === undefined ? {} : { on: this.reader.size(written.on, `${at}.on`, 'the ellipse of the ring') }),
+      spacing: written.spacing ?? 'equal gaps',
+      start: Math.PI / 2 - ((written.start ?? 0) * Math.PI) / 180,
     };
   }
 

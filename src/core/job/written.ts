@@ -1,6 +1,7 @@
 /** What a job file may say: the one definition that checks it and that its published JSON Schema is made from. */
 import * as z from 'zod';
 import { length, size } from './written-lengths';
+import { borders } from './written-borders';
 import { shape } from './written-shape';
 
 // Sandboxed screens forbid code made from text, which zod would otherwise probe for.
@@ -186,7 +187,34 @@ const grid = z
   })
   .meta({ id: 'Grid' });
 
-const node = z.discriminatedUnion('kind', [window, spread, row, column, grid]).meta({ id: 'Arrangement' });
+const ring = z
+  .strictObject({
+    kind: z.literal('ring'),
+    items: items.describe('Windows. The first stands in the middle unless `centre` says otherwise.'),
+    centre: z
+      .enum(['first', 'none'])
+      .optional()
+      .describe('Whether the first window stands in the middle. Default "first".'),
+    gap: length
+      .optional()
+      .describe(
+        'From the outline of the window in the middle to that of each round it. Default 1 in (25 mm in a metric job).',
+      ),
+    on: size.optional().describe('In place of the gap: the ellipse on which the middles of the windows lie.'),
+    spacing: z
+      .enum(['equal gaps', 'equal angles'])
+      .optional()
+      .describe('What is equal from one window to the next round the ring. Default "equal gaps".'),
+    start: z
+      .number()
+      .min(-360)
+      .max(360)
+      .optional()
+      .describe('Where the ring begins, degrees clockwise from the top. Default 0.'),
+  })
+  .meta({ id: 'Ring', description: 'Windows round another, or on an ellipse; clockwise.' });
+
+const node = z.discriminatedUnion('kind', [window, spread, row, column, grid, ring]).meta({ id: 'Arrangement' });
 
 const freeWindow = z
   .strictObject({
@@ -201,50 +229,6 @@ const freeWindow = z
       .describe('From the edges of the blank to the window. One across and one up; what is left out is centred.'),
   })
   .meta({ id: 'FreeWindow', description: 'A window placed by coordinates, outside the arrangement.' });
-
-export const BORDER_RULES = [
-  'centred',
-  'equal',
-  'bottom-amount',
-  'bottom-ratio',
-  'height-share',
-  'equal-steps',
-  'equal-ratios',
-  'top-as-sides',
-  'by-hand',
-] as const;
-
-const borders = z
-  .strictObject({
-    rule: z
-      .enum(BORDER_RULES)
-      .optional()
-      .describe(
-        'centred: left = right, top = bottom; equal: all four; bottom-amount: bottom = top + amount; bottom-ratio: bottom = ratio x top; height-share: top : bottom = share; equal-steps: sides, top, bottom grow by the same length; equal-ratios: by the same factor; top-as-sides: the bottom takes the rest; by-hand: each is given. Default "centred" in a given frame, "equal" in one made to fit.',
-      ),
-    measured: z
-      .enum(['as cut', 'as seen'])
-      .optional()
-      .describe('From the edge of the blank, or from the sight edge of the frame. Default "as cut".'),
-    all: length.optional().describe('With "equal" in a frame made to fit.'),
-    sides: length.optional(),
-    left: length.optional(),
-    right: length.optional(),
-    top: length.optional(),
-    bottom: length.optional(),
-    amount: length.optional().describe('With "bottom-amount". Default 1/2 in (12 mm in a metric job).'),
-    ratio: z
-      .number()
-      .optional()
-      .describe(
-        'With "bottom-ratio" (default 1.2, that is 5 : 6) and, in a frame made to fit, "equal-ratios" (default 1.1).',
-      ),
-    share: words(40).optional().describe('With "height-share", such as "45:55". Default "45:55".'),
-    step: length
-      .optional()
-      .describe('With "equal-steps" in a frame made to fit. Default 1/4 in (6 mm in a metric job).'),
-  })
-  .meta({ id: 'Borders' });
 
 const frame = z
   .strictObject({
@@ -364,7 +348,15 @@ export interface WrittenGrid extends WrittenList {
   alignColumns?: WrittenHorizontal | undefined;
   alignRows?: WrittenVertical | undefined;
 }
-export type WrittenGroup = WrittenRow | WrittenColumn | WrittenGrid;
+export interface WrittenRing extends WrittenList {
+  kind: 'ring';
+  centre?: 'first' | 'none' | undefined;
+  gap?: WrittenLength | undefined;
+  on?: WrittenSize | undefined;
+  spacing?: 'equal gaps' | 'equal angles' | undefined;
+  start?: number | undefined;
+}
+export type WrittenGroup = WrittenRow | WrittenColumn | WrittenGrid | WrittenRing;
 /** An item of an arrangement; a bare text is a window over the picture of that id. */
 export type WrittenNode = string | WrittenWindow | WrittenSpread | WrittenGroup;
 

@@ -11,7 +11,8 @@ const NOTHING: Extent = { length: 0, growth: 0 };
 
 /** Natural length of a cell; gaps that share what is left between the borders count nothing yet. */
 export function extentOf(cell: Cell, axis: Axis, border: number): Extent {
-  if (cell.kind === 'leaf') return { length: axis === 'across' ? cell.size.width : cell.size.height, growth: 0 };
+  if (cell.kind === 'leaf' || cell.kind === 'ring')
+    return { length: axis === 'across' ? cell.size.width : cell.size.height, growth: 0 };
   if (cell.kind === 'grid') return strung(tracksOf(cell, axis, border), cell.gap[axis], border);
   if (cell.axis === axis)
     return strung(
@@ -46,7 +47,7 @@ export function trackIndex(grid: Grid, axis: Axis, index: number): number {
 
 /** From the top of a cell down to its baseline: the lower edge of its first window. */
 export function ascentOf(cell: Cell, border: number): number {
-  if (cell.kind === 'leaf') return cell.size.height;
+  if (cell.kind === 'leaf' || cell.kind === 'ring') return cell.size.height;
   const first = cell.cells[0];
   if (!first) return 0;
   if (cell.kind === 'line' && cell.axis === 'up') return ascentOf(first, border);
@@ -68,7 +69,7 @@ export function alignOffset(align: 'start' | 'centre' | 'end', spare: number): n
  * Windows that stand on a baseline keep their natural length, so below them nothing stretches.
  */
 export function stretchOf(cell: Cell, axis: Axis): number {
-  if (cell.kind === 'leaf') return 0;
+  if (cell.kind === 'leaf' || cell.kind === 'ring') return 0;
   if (cell.kind === 'grid') {
     const inTracks = trackStretches(cell, axis);
     return sumOf(inTracks) + (cell.gap[axis] === 'between' ? inTracks.length - 1 : 0);

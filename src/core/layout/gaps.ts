@@ -43,20 +43,31 @@ function gapsAlong(
 
 /** Path of the gap of the innermost group that holds both windows, if it strings them along this axis. */
 export function gapPath(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): string | undefined {
-  const group = stringing(axis, one, other);
-  return group && pathOf(group, axis);
+  const group = commonGroup(one, other);
+  // Round a ring the distance from one window to the next follows from the gap in the middle.
+  if (group?.kind === 'ring') return group.gapAt;
+  const strung = stringing(axis, one, other);
+  return strung && pathOf(strung, axis);
 }
 
-function pathOf(group: Group, axis: Axis): string {
+function commonGroup(one: Leaf | undefined, other: Leaf | undefined): Group | undefined {
+  return one?.groups.findLast((group) => other?.groups.includes(group));
+}
+
+/** Groups that string windows along an axis. */
+type Stringing = Exclude<Group, { kind: 'ring' }>;
+
+function pathOf(group: Stringing, axis: Axis): string {
   return group.kind === 'grid' ? group.gapAt[axis] : group.gapAt;
 }
 
-function ruleOf(group: Group, axis: Axis): GapRule {
+function ruleOf(group: Stringing, axis: Axis): GapRule {
   return group.kind === 'grid' ? group.gap[axis] : group.gap;
 }
 
-function stringing(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): Group | undefined {
-  const common = one?.groups.findLast((group) => other?.groups.includes(group));
+function stringing(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): Stringing | undefined {
+  const common = commonGroup(one, other);
+  if (common?.kind === 'ring') return undefined;
   return common?.kind === 'grid' || common?.axis === axis ? common : undefined;
 }
 

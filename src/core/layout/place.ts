@@ -1,5 +1,5 @@
 /** Gives every window of a tree of cells its place along an axis. */
-import type { Axis, Cell, Grid, Leaf, Line } from './cells';
+import type { Axis, Cell, Grid, Leaf, Line, Ring } from './cells';
 import { alignOffset, ascentOf, extentOf, stretchOf, trackIndex, tracksOf, trackStretches } from './extent';
 
 /** Distance of each window from the start of the axis (left, or top), mm. */
@@ -11,9 +11,17 @@ export type Starts = Map<Leaf, number>;
  */
 export function place(cell: Cell, axis: Axis, start: number, room: number, border: number, starts: Starts): void {
   if (cell.kind === 'leaf') starts.set(cell, start);
+  else if (cell.kind === 'ring') placeRing(cell, axis, start, starts);
   else if (cell.kind === 'grid') placeGrid(cell, axis, start, room, border, starts);
   else if (cell.axis === axis) placeAlong(cell, axis, start, room, border, starts);
   else placeBeside(cell, axis, start, room, border, starts);
+}
+
+function placeRing(ring: Ring, axis: Axis, start: number, starts: Starts): void {
+  ring.cells.forEach((leaf, index) => {
+    const { x, y } = ring.corners[index] ?? { x: 0, y: 0 };
+    starts.set(leaf, start + (axis === 'across' ? x : ring.size.height - y - leaf.size.height));
+  });
 }
 
 function placeAlong(line: Line, axis: Axis, start: number, room: number, border: number, starts: Starts): void {

@@ -13,6 +13,7 @@ export const GROUP_WORDS: Readonly<Record<WrittenGroup['kind'], string>> = {
   row: 'Row',
   column: 'Column',
   grid: 'Grid',
+  ring: 'Ring',
 };
 export const USE_WORDS = { title: 'Title', caption: 'Caption', signature: 'Signature', empty: 'Empty window' } as const;
 

@@ -56,6 +56,7 @@ const KEYS: readonly (readonly [string, SchemaPart['properties']])[] = [
   ['Row', part('Row')],
   ['Column', part('Column')],
   ['Grid', part('Grid')],
+  ['Ring', part('Ring')],
   ['Place', part('FreeWindow', 'at')],
   ['Borders', part('Borders')],
   ['Cutting', part('MatwrightJob', 'cutting')],
@@ -74,7 +75,7 @@ describe('the tables of keys', () => {
 
   it('has every definition of the schema, and of a free window the keys it has beyond a window', () => {
     expect(Object.keys(schema.$defs).filter((name) => schema.$defs[name]!.properties).sort()).toEqual(
-      ['Borders', 'Column', 'Frame', 'FreeWindow', 'Grid', 'Layer', 'MatwrightJob', 'Picture', 'Row', 'Spread', 'Window'],
+      ['Borders', 'Column', 'Frame', 'FreeWindow', 'Grid', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'Spread', 'Window'],
     ); // prettier-ignore
     const beyond = Object.keys(part('FreeWindow')).filter((key) => !(key in part('Window')));
     expect(tableOf('Free window', 'key').map(({ name }) => name)).toEqual(beyond);
@@ -270,8 +271,8 @@ describe('the examples', () => {
     expect(keys.filter((key) => !used.has(key))).toEqual([]);
   });
 
-  it('are counted: a job of ten lines, a complete one, and one of shapes', () => {
-    expect(examples).toHaveLength(3);
+  it('are counted: a job of ten lines, a complete one, one of shapes and one of rings', () => {
+    expect(examples).toHaveLength(4);
     expect(JSON.stringify(examples[0], null, 1).split('\n').length).toBeLessThan(20);
     const block = /^```json\n([\s\S]*?)^```$/m.exec(reference)![1]!;
     expect(block.trim().split('\n').length).toBeLessThanOrEqual(10);

@@ -29,6 +29,7 @@ function strungs(layout: Layout, item: Arrangement): Strung[] {
     const boxes = layout.windows.filter(({ at }) => at === item.at).map(({ window }) => window);
     return [{ gap: item.gap, axis: item.along === 'row' ? 'across' : 'up', boxes }];
   }
+  if (item.kind === 'ring') return [];
   const boxes = item.items.map((inner) => boxOf(layout, inner));
   const inside = item.items.flatMap((inner) => strungs(layout, inner));
   if (item.kind !== 'grid') return [{ gap: item.gap, axis: item.kind === 'row' ? 'across' : 'up', boxes }, ...inside];

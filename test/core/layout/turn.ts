@@ -95,6 +95,13 @@ function turnNode(node: WrittenNode): WrittenNode {
         alignRows: turnAlign(alignColumns) as 'top',
       };
     }
+    case 'ring':
+      return {
+        ...node,
+        items: node.items.map(turnNode),
+        start: (node.start ?? 0) + 90,
+        ...(node.on === undefined ? {} : { on: turnSize(node.on) }),
+      };
   }
 }
 
@@ -108,7 +115,7 @@ function full(node: WrittenNode): WrittenNode {
   if (typeof node === 'string' || !('items' in node)) return node;
   const items = node.items.map(full);
   if (node.kind === 'row') return { ...node, items, align: node.align === 'baseline' ? 'bottom' : node.align };
-  if (node.kind === 'column') return { ...node, items };
+  if (node.kind === 'column' || node.kind === 'ring') return { ...node, items };
   const columns = Math.min(node.columns, items.length);
   return {
     ...node,

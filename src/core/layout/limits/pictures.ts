@@ -3,7 +3,8 @@ import { allSides, boxAt, eachSide, insets, SIDES, type Box, type PerSide } from
 import type { Job } from '../../job/job';
 import { assert, type Edit, type Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
-import { bottomRun, type Leaf } from '../cells';
+import type { Leaf } from '../cells';
+import { bottomRun } from '../leaf';
 import type { PlacedLayout, PlacedPicture, PlacedWindow } from '../layout';
 import { nearPairs, separation } from '../neighbours';
 import type { Show } from '../show';
