@@ -15,8 +15,6 @@ export const SHAPE_KINDS = [
 ] as const;
 export const MOST_SIDES = 60;
 export const MOST_STEPS = 12;
-/** Longer path data is refused, characters. */
-export const LONGEST_PATH = 400_000;
 
 const rectangle = z.strictObject({ kind: z.literal('rectangle') });
 const rounded = z.strictObject({

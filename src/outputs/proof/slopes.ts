@@ -1,5 +1,5 @@
 /** Slopes on the proof: the bevels round windows and the members of the moulding, with their light and shade. */
-import { SIDES, type Box, type Point, type Side } from '../../core/geometry/box';
+import { SIDES, towards, type Box, type Point, type Side } from '../../core/geometry/box';
 import { line } from '../../core/geometry/edge';
 import { pathData } from '../../core/geometry/path-data';
 import { stripBetween } from '../../core/geometry/strip';
@@ -17,12 +17,6 @@ const BEVEL_LIGHT: Readonly<Record<Side, number>> = { left: -0.1, top: -0.16, ri
 /** A moulding stands up: its upper and left members are lit. */
 const MOULDING_LIGHT: Readonly<Record<Side, number>> = { left: 0.1, top: 0.18, right: -0.12, bottom: -0.2 };
 
-/** The light between the four sides, by how much of each a slope faces. */
-function lightTowards({ x, y }: Point): number {
-  const { left, top, right, bottom } = BEVEL_LIGHT;
-  return (x < 0 ? left : right) * x * x + (y < 0 ? bottom : top) * y * y;
-}
-
 /** The bevel round one opening, where it shows the core. */
 export function bevelOf(
   { name, opening, face, outlines }: NamedOpening,
@@ -34,7 +28,7 @@ export function bevelOf(
   const light = { class: 'bevel', 'data-window': name };
   if (pieces) {
     return pieces.map(({ edges, normal }) =>
-      element('path', { d: pathData(edges, place, FINE), fill: shaded(core, lightTowards(normal)), ...light }),
+      element('path', { d: pathData(edges, place, FINE), fill: shaded(core, towards(BEVEL_LIGHT, normal)), ...light }),
     );
   }
   // Some bends have vanished on the way to the face: the slope as a whole, without light and shade.

@@ -5,28 +5,34 @@ import { lightColour } from './colour';
 import { blankOf } from './draw-front';
 import { mitredSide, ringOf, type Shape } from './drawing';
 import { shadowOutside } from './light';
+import { curvedSlopes, edgeRing } from './shape-rings';
 
 const BOARD_BACK = '#f3efe4';
 const BENCH = '#b9b2a4';
+const LIGHT = { left: -0.16, top: -0.16, right: 0.3, bottom: 0.3 };
 
 export function drawBack(layout: Layout, layerNumber: number): Shape[] {
   const layer = layout.layers[layerNumber - 1];
   if (layer === undefined) return [];
   const cuts = layout.windows.map((window) => window.layers[layerNumber - 1]).filter((cut) => cut !== undefined);
   const reverse = layer.bevel.direction === 'reverse';
-  const slopes = SIDES.map((side): Shape => ({
-    kind: 'area',
-    key: `back bevel ${side}`,
-    rings: cuts.map((cut) => mitredSide(cut.back, cut.face, side)),
-    fill: lightColour(layer.core, side === 'left' || side === 'top' ? -0.16 : 0.3),
-  }));
+  const curved = cuts.flatMap(({ outlines }) => outlines ?? []);
+  const slopes = [
+    ...SIDES.map((side): Shape => ({
+      kind: 'area',
+      key: `back bevel ${side}`,
+      rings: cuts.filter(({ outlines }) => !outlines).map((cut) => mitredSide(cut.back, cut.face, side)),
+      fill: lightColour(layer.core, LIGHT[side]),
+    })),
+    ...curvedSlopes('back curved bevel', layer.core, curved, LIGHT, 'back'),
+  ];
   return [
     ...shadowOutside('bench', blankOf(layout), 5, 0.26),
-    { kind: 'area', key: 'bench openings', rings: cuts.map((cut) => ringOf(cut.back)), fill: BENCH },
+    { kind: 'area', key: 'bench openings', rings: cuts.map((cut) => edgeRing(cut, 'back')), fill: BENCH },
     {
       kind: 'area',
       key: 'back of the board',
-      rings: [ringOf(blankOf(layout)), ...cuts.map((cut) => ringOf(cut.back))],
+      rings: [ringOf(blankOf(layout)), ...cuts.map((cut) => edgeRing(cut, 'back'))],
       fill: BOARD_BACK,
     },
     ...(reverse ? slopes : []),

@@ -3,6 +3,7 @@ import { grow, SIDES, type Box } from '../../core/geometry/box';
 import type { Layout, LayerOpening, LayoutLayer } from '../../core/layout/layout';
 import { lightColour } from './colour';
 import { mitredPair, mitredSide, overlapOf, ringOf, type Ring, type Shape } from './drawing';
+import { curvedSlopes, edgeRing } from './shape-rings';
 import { type Detail, MOULDING_LIGHT, shadowInside, shadowOutside, SLOPE_LIGHT } from './light';
 
 const BACKING = '#e7e2d6';
@@ -56,7 +57,14 @@ function drawPictures(layout: Layout, images: PictureImages): Shape[] {
     const image = overlapOf(picture.image, windowAtFace);
     if (sheet && !(image && covers(image, sheet))) sheets.push(ringOf(sheet));
     if (image && file)
-      files.push({ kind: 'image', key: `image ${name}`, box: picture.image, clip: image, image: file });
+      files.push({
+        kind: 'image',
+        key: `image ${name}`,
+        box: picture.image,
+        turned: picture.turned ?? 0,
+        clip: image,
+        image: file,
+      });
     else if (image) cards[picture.index % TONES.length]?.push(ringOf(image));
   }
   return [
@@ -77,7 +85,7 @@ function boardRings(layout: Layout, index: number): Ring[] {
   if (index === 0) return [ringOf(blankOf(layout))];
   return layout.windows.flatMap((window) => {
     const above = window.layers[index - 1];
-    return above ? [ringOf(above.face)] : [];
+    return above ? [edgeRing(above, 'face')] : [];
   });
 }
 
@@ -88,18 +96,25 @@ function drawLayer(layout: Layout, layer: LayoutLayer, detail: Detail): Shape[] 
   const board: Shape = {
     kind: 'area',
     key,
-    rings: [...boardRings(layout, index), ...cuts.map((cut) => ringOf(cut.face))],
+    rings: [...boardRings(layout, index), ...cuts.map((cut) => edgeRing(cut, 'face'))],
     fill: layer.colour,
   };
   const shadow = shadowInside(
     `${key} shadow`,
-    cuts.map((cut) => cut.opening),
+    cuts.map((cut) => (cut.outlines ? edgeRing(cut, 'opening') : cut.opening)),
     layer.thickness * 1.5,
     0.3,
     detail.shadows,
   );
   if (layer.bevel.direction === 'reverse') return [...shadow, board];
-  return [...shadow, board, ...drawSlopes(key, layer.core, cuts, detail)];
+  const curved = cuts.flatMap(({ outlines }) => outlines ?? []);
+  const straight = curved.length === 0 ? cuts : cuts.filter(({ outlines }) => !outlines);
+  return [
+    ...shadow,
+    board,
+    ...drawSlopes(key, layer.core, straight, detail),
+    ...curvedSlopes(`${key} curved bevel`, layer.core, curved, SLOPE_LIGHT),
+  ];
 }
 
 function drawSlopes(key: string, core: string, cuts: readonly LayerOpening[], detail: Detail): Shape[] {

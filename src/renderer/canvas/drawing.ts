@@ -1,5 +1,6 @@
 /** A drawing as plain data: the shapes a canvas has to show, from the wall up, in millimetres of the front view. */
 import type { Box, Point, Side } from '../../core/geometry/box';
+import type { QuarterTurn } from '../../core/job/job';
 
 export type Ring = readonly Point[];
 
@@ -18,6 +19,8 @@ export interface ImageShape {
   readonly kind: 'image';
   readonly key: string;
   readonly box: Box;
+  /** Degrees anticlockwise by which the image was turned to fill the box. */
+  readonly turned: QuarterTurn;
   readonly clip: Box;
   readonly image: HTMLImageElement;
 }

@@ -1,7 +1,8 @@
 /** What lies under a point of the mat: a border line, the edge of a gap, or a window. */
 import type { Box, Point, Side } from '../../core/geometry/box';
 import { SIDES } from '../../core/geometry/box';
-import type { Layout } from '../../core/layout/layout';
+import { isInside } from '../../core/geometry/nearness';
+import type { Layout, PlacedWindow } from '../../core/layout/layout';
 
 export type Hit =
   | { readonly kind: 'border'; readonly side: Side }
@@ -20,7 +21,7 @@ export function hitAt(layout: Layout, point: Point, reach: number): Hit | undefi
 
 /** A freely placed window lies over everything and is moved as a whole. */
 function freeWindowHit(layout: Layout, point: Point): Hit | undefined {
-  const window = layout.windows.findLastIndex((each) => each.at.startsWith('free') && within(each.window, point, 0));
+  const window = layout.windows.findLastIndex((each) => each.at.startsWith('free') && inWindow(each, point));
   return window < 0 ? undefined : { kind: 'window', window };
 }
 
@@ -51,8 +52,14 @@ function gapHit(layout: Layout, point: Point, reach: number): Hit | undefined {
 }
 
 function windowHit(layout: Layout, point: Point): Hit | undefined {
-  const window = layout.windows.findLastIndex((each) => within(each.window, point, 0));
+  const window = layout.windows.findLastIndex((each) => inWindow(each, point));
   return window < 0 ? undefined : { kind: 'window', window };
+}
+
+/** Inside the opening itself: beside an oval lies the board. */
+function inWindow({ window, layers }: PlacedWindow, point: Point): boolean {
+  const outline = layers.at(-1)?.outlines?.opening;
+  return within(window, point, 0) && (outline === undefined || isInside(outline, point));
 }
 
 function within(box: Box, point: Point, by: number): boolean {

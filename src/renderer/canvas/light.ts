@@ -1,6 +1,7 @@
 /** Light from the upper left: how bright each slope is, and the soft shadow an edge throws on what lies below it. */
 import { grow, type Box, type Side } from '../../core/geometry/box';
 import type { AreaShape, Ring } from './drawing';
+import { shiftedPair } from './shape-rings';
 
 /** Brightness of the slopes that fall towards an opening: those at the left and top face away from the light. */
 export const SLOPE_LIGHT: Readonly<Record<Side, number>> = { left: -0.17, top: -0.26, right: 0.32, bottom: 0.5 };
@@ -31,15 +32,19 @@ export function detailAt(scale: number, muchMoves = false): Detail {
   return scale >= 0.6 ? MEDIUM : COARSE;
 }
 
-/** The shadow inside openings along their left and top edges, as `count` nested strips that add up to a soft one; `depth` mm wide. */
+/** The shadow inside openings, boxes or rings, along their left and top edges: `count` nested strips that add up to a soft one, `depth` mm wide. */
 export function shadowInside(
   key: string,
-  openings: readonly Box[],
+  openings: readonly (Box | Ring)[],
   depth: number,
   strength: number,
   count: number,
 ): AreaShape[] {
-  return steps(key, count, strength, (share) => openings.map((opening) => shadowStrip(opening, depth * share)));
+  return steps(key, count, strength, (share) =>
+    openings.flatMap((opening) =>
+      'left' in opening ? [shadowStrip(opening, depth * share)] : shiftedPair(opening, depth * share),
+    ),
+  );
 }
 
 /** The shadow of a board or a frame on the wall, thrown down and to the right; `depth` mm wide. */

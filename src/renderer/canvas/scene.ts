@@ -108,16 +108,12 @@ export class Scene {
 
 function makeImage(scope: paper.PaperScope, shape: ImageShape): paper.Item {
   const raster = new scope.Raster(shape.image);
-  const { box, clip } = shape;
+  const { box, clip, turned } = shape;
+  const [width, height] = turned % 180 === 0 ? [widthOf(box), heightOf(box)] : [heightOf(box), widthOf(box)];
   // The view is drawn y up, an image y down.
-  raster.matrix = new scope.Matrix(
-    widthOf(box) / shape.image.naturalWidth,
-    0,
-    0,
-    -heightOf(box) / shape.image.naturalHeight,
-    (box.left + box.right) / 2,
-    (box.top + box.bottom) / 2,
-  );
+  raster.matrix = new scope.Matrix(1, 0, 0, 1, (box.left + box.right) / 2, (box.top + box.bottom) / 2)
+    .rotate(turned, 0, 0)
+    .scale(width / shape.image.naturalWidth, -height / shape.image.naturalHeight);
   const mask = new scope.Path.Rectangle(new scope.Point(clip.left, clip.bottom), new scope.Point(clip.right, clip.top));
   return new scope.Group({ children: [mask, raster], clipped: true });
 }
@@ -133,7 +129,12 @@ function moveItem(shown: Shown, shape: Shape): boolean {
 
 function sameImage(a: Shape, b: Shape): boolean {
   return (
-    a.kind === 'image' && b.kind === 'image' && a.image === b.image && sameBox(a.box, b.box) && sameBox(a.clip, b.clip)
+    a.kind === 'image' &&
+    b.kind === 'image' &&
+    a.image === b.image &&
+    a.turned === b.turned &&
+    sameBox(a.box, b.box) &&
+    sameBox(a.clip, b.clip)
   );
 }
 
