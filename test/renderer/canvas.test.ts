@@ -56,11 +56,11 @@ describe('what lies under a point', () => {
   const middle = (content.bottom + content.top) / 2;
 
   it('is a border line, the edge of a gap, a window or nothing', () => {
-    expect(hitAt(layout, { x: content.left + 1, y: middle }, 2)).toEqual({ kind: 'border', side: 'left' });
+    expect(hitAt(layout, [], { x: content.left + 1, y: middle }, 2)).toEqual({ kind: 'border', side: 'left' });
     const gap = layout.gaps.find((each) => each.at === 'windows.gap');
-    expect(hitAt(layout, { x: gap?.to ?? 0, y: middle }, 2)).toMatchObject({ kind: 'gap', end: 'to' });
-    expect(hitAt(layout, { x: content.left + 30, y: middle }, 2)).toEqual({ kind: 'window', window: 0 });
-    expect(hitAt(layout, { x: 2, y: 2 }, 2)).toBeUndefined();
+    expect(hitAt(layout, [], { x: gap?.to ?? 0, y: middle }, 2)).toMatchObject({ kind: 'gap', end: 'to' });
+    expect(hitAt(layout, [], { x: content.left + 30, y: middle }, 2)).toEqual({ kind: 'window', window: 0 });
+    expect(hitAt(layout, [], { x: 2, y: 2 }, 2)).toBeUndefined();
   });
 });
 

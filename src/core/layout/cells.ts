@@ -3,7 +3,7 @@ import type { Box, Point, Size } from '../geometry/box';
 import type { Outline } from '../geometry/outline';
 import type { GapRule, WindowItem, WindowShape } from '../job/job';
 import type { PlacedPicture } from './layout';
-import type { Misfit } from './leaf-shape';
+import type { Measure } from './leaf-shape';
 
 /** `across` runs from left to right, `up` from the top down as rows are read. */
 export type Axis = 'across' | 'up';
@@ -27,7 +27,7 @@ export interface Leaf {
   /** From the window's lower left corner; undefined of a plain rectangle. */
   readonly outline?: Outline;
   /** A measure of the shape that the window has no room for. */
-  readonly misfit?: Misfit;
+  readonly misfit?: Measure;
   readonly picture?: LeafPicture;
   /** Groups it stands in, outermost first. */
   readonly groups: readonly Group[];

@@ -5,8 +5,8 @@ import { boundsOf, mirrorOutline, quarterTurned, shiftOutline, type Outline } fr
 import { outlineOf, polygonHeight, type Shape } from '../geometry/shapes';
 import type { QuarterTurn, WindowShape } from '../job/job';
 
-/** A measure of a shape that its window has no room for, mm. */
-export interface Misfit {
+/** The measure of a shape that a window must have room for, mm. */
+export interface Measure {
   readonly key: 'radius' | 'rise' | 'cut' | 'step';
   readonly value: number;
   readonly least?: number;
@@ -17,7 +17,8 @@ export interface Shaped {
   readonly size: Size;
   /** From its lower left corner; undefined of a plain rectangle, and where nothing is left. */
   readonly outline?: Outline;
-  readonly misfit?: Misfit;
+  /** Where there is no room for it. */
+  readonly misfit?: Measure;
 }
 
 /** Of an equilateral pointed arch over its half width. */
@@ -72,12 +73,21 @@ function fittedTo(shape: WindowShape, size: Size): Size {
 
 const SLACK = 1e-9;
 
-function misfitOf(shape: WindowShape, { width, height }: Size): Misfit | undefined {
+function misfitOf(shape: WindowShape, size: Size): Measure | undefined {
+  const measure = measureOf(shape, size);
+  const fits = !measure || (measure.value <= measure.most + SLACK && measure.value >= (measure.least ?? 0) - SLACK);
+  return fits ? undefined : measure;
+}
+
+/** The measure of a shape in a window of this size, and between what it must lie; undefined of shapes that have none. */
+export function measureOf(shape: WindowShape, { width, height }: Size): Measure | undefined {
   const half = Math.min(width, height) / 2;
-  const within = (key: Misfit['key'], value: number, most: number, least?: number): Misfit | undefined =>
-    value > most + SLACK || (least !== undefined && value < least - SLACK)
-      ? { key, value, most, ...(least === undefined ? {} : { least }) }
-      : undefined;
+  const within = (key: Measure['key'], value: number, most: number, least?: number): Measure => ({
+    key,
+    value,
+    most,
+    ...(least === undefined ? {} : { least }),
+  });
   switch (shape.kind) {
     case 'rounded':
     case 'scooped':

@@ -10,8 +10,10 @@ import type { Edit } from '../../core/problem';
 import { stepLength, type Showing } from '../../core/units';
 import { changeBorder, measuredBorders } from '../edits/borders';
 import { moveFreeEdits } from '../edits/free-windows';
+import { exactText } from '../edits/exact-text';
 import { spellOut } from '../edits/spell-out';
 import { lengthToStore } from '../fields/written-length';
+import type { Handle } from './handles';
 import type { Hit } from './hit';
 import { snapWindow, toStep, type Guide } from './snap';
 
@@ -41,6 +43,8 @@ export interface Gesture {
 /** The gesture that grabbing something begins; undefined for what cannot be dragged. */
 export function beginGesture(ground: Ground, hit: Hit): Gesture | undefined {
   switch (hit.kind) {
+    case 'handle':
+      return dragHandle(ground, hit.handle);
     case 'border':
       return dragBorder(ground, hit.side);
     case 'gap':
@@ -48,6 +52,22 @@ export function beginGesture(ground: Ground, hit: Hit): Gesture | undefined {
     case 'window':
       return dragFree(ground, hit.window);
   }
+}
+
+function dragHandle({ job, showing }: Ground, { at, label, along, value, least, most, edits }: Handle): Gesture {
+  const reach = along.x ** 2 + along.y ** 2;
+  const step = stepLength(showing);
+  return {
+    label,
+    lights: at,
+    move: (by) => {
+      const wanted = toStep(value + (by.x * along.x + by.y * along.y) / reach, step);
+      // At the ends the value need not lie on the step.
+      const mm = Math.max(Math.max(least, Math.min(step, most)), Math.min(most, wanted));
+      const text = mm === wanted ? lengthToStore(mm, job.units, showing) : exactText(mm, job.units);
+      return { edits: nearly(mm, value, showing) ? [] : edits(text), guides: [] };
+    },
+  };
 }
 
 function dragBorder(ground: Ground, side: Side): Gesture {

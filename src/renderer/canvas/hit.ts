@@ -3,20 +3,28 @@ import type { Box, Point, Side } from '../../core/geometry/box';
 import { SIDES } from '../../core/geometry/box';
 import { isInside } from '../../core/geometry/nearness';
 import type { Layout, PlacedWindow } from '../../core/layout/layout';
+import type { Handle } from './handles';
 
 export type Hit =
+  | { readonly kind: 'handle'; readonly handle: Handle }
   | { readonly kind: 'border'; readonly side: Side }
   | { readonly kind: 'gap'; readonly gap: number; readonly end: 'from' | 'to' }
   | { readonly kind: 'window'; readonly window: number };
 
-/** `reach`: how near a line the point must be, mm. */
-export function hitAt(layout: Layout, point: Point, reach: number): Hit | undefined {
+/** `reach`: how near a line the point must be, mm; a handle is drawn larger and may be a little further off. */
+export function hitAt(layout: Layout, handles: readonly Handle[], point: Point, reach: number): Hit | undefined {
   return (
+    handleHit(handles, point, reach * 1.5) ??
     freeWindowHit(layout, point) ??
     borderHit(layout.content, layout, point, reach) ??
     gapHit(layout, point, reach) ??
     windowHit(layout, point)
   );
+}
+
+function handleHit(handles: readonly Handle[], { x, y }: Point, reach: number): Hit | undefined {
+  const handle = handles.find(({ point }) => Math.hypot(point.x - x, point.y - y) <= reach);
+  return handle && { kind: 'handle', handle };
 }
 
 /** A freely placed window lies over everything and is moved as a whole. */
@@ -68,6 +76,7 @@ function within(box: Box, point: Point, by: number): boolean {
 
 /** The path a hit lights up, in the panel as on the canvas. */
 export function pathOfHit(layout: Layout, hit: Hit): string | undefined {
+  if (hit.kind === 'handle') return hit.handle.at;
   if (hit.kind === 'border') return `borders.${hit.side}`;
   if (hit.kind === 'gap') return layout.gaps[hit.gap]?.at;
   return layout.windows[hit.window]?.at;

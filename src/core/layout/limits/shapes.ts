@@ -2,11 +2,11 @@
 import type { Problem } from '../../problem';
 import { allLeaves, type Cell, type Leaf } from '../cells';
 import type { LayoutLayer, PlacedLayout } from '../layout';
-import type { Misfit } from '../leaf-shape';
+import type { Measure } from '../leaf-shape';
 import type { Show } from '../show';
 import { SLACK, titled, worstSide } from './slack';
 
-const MEASURES: Readonly<Record<Misfit['key'], string>> = {
+const MEASURES: Readonly<Record<Measure['key'], string>> = {
   radius: 'radius of its corners',
   rise: 'rise of its arch',
   cut: 'cut of its corners',
