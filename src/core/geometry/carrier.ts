@@ -75,6 +75,9 @@ export function partBeside(edge: Edge, at: Point): number {
   return (gone > (swept + whole) / 2 ? gone - whole : gone) / swept;
 }
 
+/** Nearer the longer axis, of the shorter one, a point is as good as on it, and the steps would lose themselves in rounding. */
+const ON_AXIS = 1e-12;
+
 /** More steps than the slowest case needs, a point all but on the longer axis. */
 const MOST = 60;
 
@@ -88,7 +91,7 @@ function footOn({ x: a, y: b }: Point, { x, y }: Point): number {
   const ratio = (a / b) ** 2;
   let cos: number;
   let sin: number;
-  if (v > 0) {
+  if (v > ON_AXIS) {
     let s = Math.max(v - 1, ratio * (u - 1));
     for (let step = 0; step < MOST; step += 1) {
       const [p, q] = [(ratio * u) / (s + ratio), v / (s + 1)];
