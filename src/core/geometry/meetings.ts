@@ -70,11 +70,17 @@ function partWithin(edge: Edge, point: Point): number | undefined {
 function crossings(a: Edge, b: Edge): Point[] {
   if (a.kind === 'oval') return alongOval(a, b);
   if (b.kind === 'oval') return alongOval(b, a);
-  return carriersMeet(a, b);
+  return plainCarriersMeet(a, b);
 }
 
-/** Where the whole lines and circles meet that two edges lie on. */
-export function carriersMeet(a: LineEdge | ArcEdge, b: LineEdge | ArcEdge): Point[] {
+/** Where the whole lines, circles and ovals meet that two edges lie on. */
+export function carriersMeet(a: Edge, b: Edge): Point[] {
+  if (a.kind === 'oval') return alongOval({ ...a, sweep: 2 * Math.PI }, b);
+  if (b.kind === 'oval') return alongOval({ ...b, sweep: 2 * Math.PI }, a);
+  return plainCarriersMeet(a, b);
+}
+
+function plainCarriersMeet(a: LineEdge | ArcEdge, b: LineEdge | ArcEdge): Point[] {
   if (a.kind === 'line') return b.kind === 'line' ? lineWithLine(a, b) : lineWithCircle(a, b);
   return b.kind === 'line' ? lineWithCircle(b, a) : circleWithCircle(a, b);
 }

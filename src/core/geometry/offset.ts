@@ -1,6 +1,9 @@
 /** Parallel curves of outlines: every edge moved square to itself by one distance, corners kept as corners. */
 import type { Point } from './box';
-import { arc, directionOn, distance, oval, startAngle, type ArcEdge, type Edge, type LineEdge } from './edge';
+import { partBeside } from './carrier';
+import { cleaned, isConvex } from './clean';
+import { arc, directionOn, distance, oval, startAngle, type ArcEdge, type Edge } from './edge';
+import { carriersMeet } from './meetings';
 import type { Outline } from './outline';
 
 export interface Parallel {
@@ -21,10 +24,20 @@ interface Tracked {
 
 /**
  * The curve at a distance outward (negative: inward), mm. Undefined where nothing is left: an inward distance larger than
- * the outline has room for, or than the tightest bend of an oval. Corners stay corners, outward and inward: neighbours
- * are lengthened or shortened to where they meet. An edge that has shrunk to nothing is left out, its neighbours meet.
+ * the outline has room for, or than the tightest bend of an oval; and where it falls into several pieces. Corners stay
+ * corners, outward and inward: neighbours are lengthened or shortened to where they meet. Where curves would not meet, or
+ * only further away than a sharp corner is let run out, the corner is rounded at the distance. An edge that has shrunk to
+ * nothing is left out, its neighbours meet.
  */
 export function parallelTo(outline: Outline, away: number): Parallel | undefined {
+  const raw = healedParallel(outline, away);
+  if (!raw || isConvex(outline)) return raw;
+  const simple = cleaned(raw.outline);
+  return simple && { ...raw, outline: simple };
+}
+
+/** Right near every edge; parts of the outline far from one another may run into each other. */
+function healedParallel(outline: Outline, away: number): Parallel | undefined {
   let edges: readonly Tracked[] = outline.map((edge, index) => ({ edge, index }));
   const vanished: number[] = [];
   let rest = away;
@@ -37,7 +50,7 @@ export function parallelTo(outline: Outline, away: number): Parallel | undefined
     const gone = goneFrom(at, rest - near);
     const left = at.filter((one) => !gone.includes(one));
     if (gone.length === 0 || left.length < 2) return undefined;
-    vanished.push(...gone.map(({ index }) => index));
+    vanished.push(...gone.map(({ index }) => index).filter((index) => index !== ADDED));
     const healed = moveAll(left, 0);
     if (!healed) return undefined;
     edges = healed;
@@ -65,7 +78,7 @@ function goneFrom(edges: readonly Tracked[], rest: number): readonly Tracked[] {
   const further = Math.sign(rest) * VANISHING;
   const meets = (before: Tracked | undefined, after: Tracked | undefined) => {
     const [moved, next] = [before && moveEdge(before.edge, further), after && moveEdge(after.edge, further)];
-    return before && after && moved && next && join(before.edge, after.edge, moved, next) !== undefined;
+    return before && after && moved && next && join(before.edge, after.edge, moved, next, further) !== undefined;
   };
   return edges.filter((one, place) => {
     const before = edges[(place + edges.length - 1) % edges.length];
@@ -81,7 +94,7 @@ function isGone(edge: Edge, rest: number): boolean {
     const going = edge.sweep > 0 ? rest : -rest;
     return edge.radius * Math.abs(edge.sweep) <= VANISHING || (going < 0 && edge.radius <= VANISHING);
   }
-  return false;
+  return distance(edge.from, edge.to) <= VANISHING;
 }
 
 /** What is left of a vanishing edge where the search for its end stops, mm. */
@@ -95,17 +108,23 @@ function moveAll(edges: readonly Tracked[], away: number): readonly Tracked[] | 
     const next = (index + 1) % edges.length;
     const [here, there] = [moved[index], moved[next]];
     const after = edges[next];
-    return here && there && after ? join(one.edge, after.edge, here, there) : undefined;
+    return here && there && after ? join(one.edge, after.edge, here, there, away) : undefined;
   });
-  const joined = edges.map(({ index }, place) => {
-    const from = corners[(place + edges.length - 1) % edges.length];
-    const to = corners[place];
+  const joined: Tracked[] = [];
+  for (const [place, { index }] of edges.entries()) {
+    const start = corners[(place + edges.length - 1) % edges.length];
+    const end = corners[place];
     const edge = moved[place];
-    const cut = edge && from && to ? between(edge, from, to) : undefined;
-    return cut && { edge: cut, index };
-  });
-  return joined.every((one) => one !== undefined) ? joined : undefined;
+    const cut = edge && start && end && between(edge, start.leaves, end.arrives);
+    if (!cut) return undefined;
+    joined.push({ edge: cut, index });
+    if (end.round) joined.push({ edge: end.round, index: ADDED });
+  }
+  return joined;
 }
+
+/** Index of an edge that is none of the outline's own: the rounding of a corner. */
+const ADDED = -1;
 
 /** An edge moved outward, its ends square from where they were. */
 function moveEdge(edge: Edge, away: number): Edge | undefined {
@@ -135,13 +154,32 @@ function moveEdge(edge: Edge, away: number): Edge | undefined {
   }
 }
 
-/** Where two moved neighbours meet. */
-function join(before: Edge, after: Edge, moved: Edge, next: Edge): Point | undefined {
+/** A corner between two moved neighbours: where the one arrives and the other leaves, and the arc between if it is rounded. */
+interface Corner {
+  readonly arrives: Point;
+  readonly leaves: Point;
+  readonly round?: ArcEdge;
+}
+
+/** A corner that opens runs out no further than so many times the distance. */
+const LONGEST_CORNER = 8;
+
+function join(before: Edge, after: Edge, moved: Edge, next: Edge, away: number): Corner | undefined {
   const [a, b] = [directionOn(before, 1), directionOn(after, 0)];
-  if (Math.abs(a.x * b.y - a.y * b.x) < SMOOTH && a.x * b.x + a.y * b.y > 0) return moved.to;
-  if (moved.kind === 'oval' || next.kind === 'oval') return undefined;
-  const points = meetings(moved, next);
-  return nearest(points, middle(moved.to, next.from));
+  const turn = a.x * b.y - a.y * b.x;
+  if (Math.abs(turn) < SMOOTH && a.x * b.x + a.y * b.y > 0) return { arrives: moved.to, leaves: moved.to };
+  const point = nearest(carriersMeet(moved, next), middle(moved.to, next.from));
+  if (!(turn * away > 0)) return point && { arrives: point, leaves: point };
+  if (point && distance(point, before.to) <= LONGEST_CORNER * Math.abs(away)) return { arrives: point, leaves: point };
+  // A hollow that no longer reaches its neighbours is at its end, and they meet without it.
+  if (!point && (isHollow(before, away) || isHollow(after, away))) return undefined;
+  const sweep = Math.atan2(turn, a.x * b.x + a.y * b.y);
+  return { arrives: moved.to, leaves: next.from, round: arc(moved.to, next.from, before.to, sweep) };
+}
+
+/** True of a bend that the distance takes away from. */
+function isHollow(edge: Edge, away: number): boolean {
+  return edge.kind !== 'line' && edge.sweep * away < 0;
 }
 
 function middle(a: Point, b: Point): Point {
@@ -150,45 +188,6 @@ function middle(a: Point, b: Point): Point {
 
 function nearest(points: readonly Point[], to: Point): Point | undefined {
   return points.toSorted((a, b) => distance(a, to) - distance(b, to))[0];
-}
-
-/** Where the whole lines and circles that two edges lie on meet. */
-function meetings(a: LineEdge | ArcEdge, b: LineEdge | ArcEdge): Point[] {
-  if (a.kind === 'line') return b.kind === 'line' ? lineWithLine(a, b) : lineWithCircle(a, b);
-  return b.kind === 'line' ? lineWithCircle(b, a) : circleWithCircle(a, b);
-}
-
-function lineWithLine(a: LineEdge, b: LineEdge): Point[] {
-  const [u, v] = [directionOn(a, 0), directionOn(b, 0)];
-  const cross = u.x * v.y - u.y * v.x;
-  if (Math.abs(cross) < SMOOTH) return [];
-  const along = ((b.from.x - a.from.x) * v.y - (b.from.y - a.from.y) * v.x) / cross;
-  return [{ x: a.from.x + along * u.x, y: a.from.y + along * u.y }];
-}
-
-function lineWithCircle(of: LineEdge, { centre, radius }: ArcEdge): Point[] {
-  const u = directionOn(of, 0);
-  const to = { x: centre.x - of.from.x, y: centre.y - of.from.y };
-  const along = to.x * u.x + to.y * u.y;
-  const off = to.x * u.y - to.y * u.x;
-  const square = radius ** 2 - off ** 2;
-  if (square < -NOTHING * radius) return [];
-  const half = Math.sqrt(Math.max(0, square));
-  return [along - half, along + half].map((at) => ({ x: of.from.x + at * u.x, y: of.from.y + at * u.y }));
-}
-
-function circleWithCircle(a: ArcEdge, b: ArcEdge): Point[] {
-  const apart = distance(a.centre, b.centre);
-  if (apart < NOTHING) return [];
-  const along = (apart ** 2 + a.radius ** 2 - b.radius ** 2) / (2 * apart);
-  const square = a.radius ** 2 - along ** 2;
-  if (square < -NOTHING * a.radius) return [];
-  const half = Math.sqrt(Math.max(0, square));
-  const u = { x: (b.centre.x - a.centre.x) / apart, y: (b.centre.y - a.centre.y) / apart };
-  return [half, -half].map((side) => ({
-    x: a.centre.x + along * u.x - side * u.y,
-    y: a.centre.y + along * u.y + side * u.x,
-  }));
 }
 
 /** A moved edge from corner to corner; undefined where it would run backwards. */
@@ -208,7 +207,10 @@ function between(edge: Edge, from: Point, to: Point): Edge | undefined {
         ? { ...made, radius: edge.radius, sweep }
         : undefined;
     }
-    case 'oval':
-      return edge;
+    case 'oval': {
+      const [start, end] = [partBeside(edge, from), partBeside(edge, to)];
+      const ends = { from, to, start: edge.start + edge.sweep * start, sweep: edge.sweep * (end - start) };
+      return end > start && distance(from, to) > NOTHING ? { ...edge, ...ends } : undefined;
+    }
   }
 }

@@ -78,6 +78,21 @@ export interface WindowItem extends Item {
   readonly turned: QuarterTurn;
   /** The shape alone, left for right, before it is turned. */
   readonly mirrored: boolean;
+  /** Openings that become one with it. */
+  readonly joined: readonly JoinedPart[];
+}
+
+/** From the edges of the window it is joined to, inward; what is left out is centred. */
+export interface JoinedPart extends Item {
+  readonly title: string;
+  readonly size: Size;
+  readonly shape: WindowShape;
+  readonly turned: QuarterTurn;
+  readonly mirrored: boolean;
+  readonly left?: number;
+  readonly right?: number;
+  readonly top?: number;
+  readonly bottom?: number;
 }
 
 export interface SpreadItem extends Item {

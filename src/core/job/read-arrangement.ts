@@ -1,6 +1,7 @@
 /** Reads the tree of windows: groups, windows, spreads, and the windows placed freely. */
 import { defaultLength } from './defaults';
 import type { Arrangement, FreeWindow, GapRule, Picture, SpreadItem, WindowItem } from './job';
+import { readJoined, refuseAxes } from './read-joined';
 import { readShape } from './read-shape';
 import type { Reader } from './reader';
 import {
@@ -126,6 +127,8 @@ export class ArrangementReader {
               `window ${title === '' ? use : `"${title.slice(0, 40)}"`}`,
             ),
           };
+    const shape = readShape(written.shape, `${at}.shape`, this.reader);
+    if (written.joined?.length) refuseAxes(shape, at, this.reader);
     return {
       kind: 'window',
       at,
@@ -133,9 +136,10 @@ export class ArrangementReader {
       title,
       ...(picture === undefined ? {} : { picture }),
       ...size,
-      shape: readShape(written.shape, `${at}.shape`, this.reader),
+      shape,
       turned: written.turned ?? 0,
       mirrored: written.mirrored ?? false,
+      joined: readJoined(written.joined, `${at}.joined`, this.reader),
     };
   }
 

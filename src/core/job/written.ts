@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { length, size } from './written-lengths';
 import { borders } from './written-borders';
+import { joinedPart, MOST_JOINED } from './written-joined';
 import { shape } from './written-shape';
 
 // Sandboxed screens forbid code made from text, which zod would otherwise probe for.
@@ -129,6 +130,11 @@ const windowFields = {
     .boolean()
     .optional()
     .describe('True where the shape is turned over, left for right, before it is turned.'),
+  joined: z
+    .array(joinedPart)
+    .max(MOST_JOINED)
+    .optional()
+    .describe('Openings that overlap or touch the window and become one with it.'),
 };
 
 const window = z.strictObject({ kind: z.literal('window'), ...windowFields }).meta({

@@ -15,6 +15,28 @@ export interface LeafPicture extends Pick<PlacedPicture, 'index' | 'part' | 'tur
   readonly image: Box;
 }
 
+/** What is wrong with a shape before it has a place on the mat; `at` is the path of the opening it concerns. */
+export type ShapeFault =
+  /** A measure that the opening has no room for. */
+  | {
+      readonly kind: 'misfit';
+      readonly at: string;
+      readonly title: string;
+      readonly shape: WindowShape;
+      readonly size: Size;
+      readonly measure: Measure;
+    }
+  /** A joined opening that does not reach the rest; `number` counts the window itself as 1. */
+  | {
+      readonly kind: 'apart';
+      readonly at: string;
+      readonly title: string;
+      readonly number: number;
+      readonly distance: number;
+    }
+  /** Joined openings that leave a loose piece of board between them. */
+  | { readonly kind: 'island'; readonly at: string; readonly size: Size };
+
 /** One window. */
 export interface Leaf {
   readonly kind: 'leaf';
@@ -26,8 +48,10 @@ export interface Leaf {
   readonly shape: WindowShape;
   /** From the window's lower left corner; undefined of a plain rectangle. */
   readonly outline?: Outline;
-  /** A measure of the shape that the window has no room for. */
-  readonly misfit?: Measure;
+  /** What keeps the shape from being cut. */
+  readonly faults: readonly ShapeFault[];
+  /** Openings joined to it, from the window's lower left corner. */
+  readonly parts?: readonly { readonly title: string; readonly box: Box }[];
   readonly picture?: LeafPicture;
   /** Groups it stands in, outermost first. */
   readonly groups: readonly Group[];

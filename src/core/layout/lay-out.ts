@@ -1,5 +1,5 @@
 /** Lays out a job: solves the borders, places every window and layer, and says what is wrong or worth a look. */
-import { around, boxAt, eachSide, grow, insets, type Box, type PerSide, type Size } from '../geometry/box';
+import { around, boxAt, eachSide, grow, insets, shift, type Box, type PerSide, type Size } from '../geometry/box';
 import { shiftOutline } from '../geometry/outline';
 import { nameOfSize } from '../frame/ready-made';
 import type { FreeWindow, Job } from '../job/job';
@@ -23,7 +23,7 @@ import type {
 } from './layout';
 import { emptyWindows } from './limits/board';
 import { findProblems } from './limits/find-problems';
-import { misfits } from './limits/shapes';
+import { shapeFaults } from './limits/shape-faults';
 import { place, type Starts } from './place';
 import { showFor } from './show';
 import { plainOpening, shapedOpenings } from './shaped-openings';
@@ -38,7 +38,7 @@ export function layOut(job: Job): Laid {
   const root = job.windows && cellOf(job.windows, job);
   const free = job.free.map((window) => ({ window, leaf: cellOf(window.window, job) as Leaf }));
   const freeLeaves = free.map(({ leaf }) => leaf);
-  const impossible = [...emptyWindows(root, freeLeaves, showFor(job)), ...misfits(root, freeLeaves, showFor(job))];
+  const impossible = [...emptyWindows(root, freeLeaves, showFor(job)), ...shapeFaults(root, freeLeaves, showFor(job))];
   if (impossible.length > 0) return bad(impossible);
   const arranged = root ? arrange(job, root) : undefined;
   if (arranged && !arranged.ok) return bad(arranged.problems);
@@ -191,13 +191,19 @@ function placeWindow(
     title: leaf.title,
     at: leaf.at,
     use: leaf.use,
-    shape: leaf.shape.kind,
+    shape: leaf.parts ? 'joined' : leaf.shape.kind,
     window,
+    ...(leaf.parts ? { parts: placedParts(leaf.parts, window) } : {}),
     windowAtFace: openings.at(-1)?.face ?? window,
     ...(picture ? { picture } : {}),
     layers: openings,
     borders: insets(boxAt({ x: 0, y: 0 }, blank), window),
   };
+}
+
+function placedParts(parts: NonNullable<Leaf['parts']>, window: Box): PlacedWindow['parts'] {
+  const corner = { x: window.left, y: window.bottom };
+  return parts.map(({ title, box }) => ({ title, box: shift(box, corner) }));
 }
 
 function placePicture(picture: NonNullable<Leaf['picture']>, window: Box): PlacedPicture {
@@ -223,7 +229,7 @@ function placePicture(picture: NonNullable<Leaf['picture']>, window: Box): Place
 /** The openings of all layers round a window, from the top layer down; each reveal is added going up. */
 function openingsOf(window: Box, leaf: Leaf, layers: readonly LayoutLayer[]): readonly LayerOpening[] {
   if (leaf.outline) {
-    const way = leaf.shape.kind === 'oval' ? leaf.shape.reveal : 'parallel';
+    const way = leaf.shape.kind === 'oval' && !leaf.parts ? leaf.shape.reveal : 'parallel';
     return shapedOpenings(window, shiftOutline(leaf.outline, { x: window.left, y: window.bottom }), way, layers);
   }
   const openings: LayerOpening[] = [];

@@ -53,7 +53,9 @@ export interface PlacedWindow {
   /** Path of the item in the written job, such as `windows.items[1]`; for a window made from the job's defaults `windows`. */
   readonly at: string;
   readonly use: 'picture' | 'title' | 'caption' | 'signature' | 'empty';
-  readonly shape: WindowShape['kind'];
+  readonly shape: WindowShape['kind'] | 'joined';
+  /** Boxes of the openings joined to it, with what is seen in each. */
+  readonly parts?: readonly { readonly title: string; readonly box: Box }[];
   /** The window: the opening of the bottom layer. */
   readonly window: Box;
   /** The bottom layer's edge on its face. */

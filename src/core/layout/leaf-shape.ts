@@ -1,7 +1,6 @@
-/** The shape of one window: its outline in the size the window has, and whether its measures fit that size. */
-import { sizeOf, type Size } from '../geometry/box';
-import { parallelTo } from '../geometry/offset';
-import { boundsOf, mirrorOutline, quarterTurned, shiftOutline, type Outline } from '../geometry/outline';
+/** The shape of one window: its outline in the size it was given, and whether its measures fit that size. */
+import type { Size } from '../geometry/box';
+import { boundsOf, boxOutline, mirrorOutline, quarterTurned, shiftOutline, type Outline } from '../geometry/outline';
 import { outlineOf, polygonHeight, type Shape } from '../geometry/shapes';
 import type { QuarterTurn, WindowShape } from '../job/job';
 
@@ -13,10 +12,9 @@ export interface Measure {
   readonly most: number;
 }
 
-export interface Shaped {
-  readonly size: Size;
-  /** From its lower left corner; undefined of a plain rectangle, and where nothing is left. */
-  readonly outline?: Outline;
+export interface Drawn {
+  /** In a box of the size, its lower left corner at the origin; of a shape without room for its measure the plain box. */
+  readonly outline: Outline;
   /** Where there is no room for it. */
   readonly misfit?: Measure;
 }
@@ -24,18 +22,13 @@ export interface Shaped {
 /** Of an equilateral pointed arch over its half width. */
 const EQUILATERAL = Math.sqrt(3);
 
-/** The shape in a size; `run` is how far the opening lies inside the size that was given. */
-export function shapeIn(shape: WindowShape, size: Size, run: number): Shaped {
-  if (shape.kind === 'rectangle') return { size: smaller(size, run) };
+export function drawnIn(shape: WindowShape, size: Size): Drawn {
   const misfit = misfitOf(shape, size);
-  if (misfit || !(size.width > 2 * run && size.height > 2 * run)) {
-    return { size: smaller(size, run), ...(misfit ? { misfit } : {}) };
+  if (misfit || shape.kind === 'rectangle') {
+    const outline = boxOutline({ left: 0, bottom: 0, right: size.width, top: size.height });
+    return { outline, ...(misfit ? { misfit } : {}) };
   }
-  const drawn = outlineOf(withMeasures(shape, size), fittedTo(shape, size));
-  const opening = run === 0 ? drawn : parallelTo(drawn, -run)?.outline;
-  if (!opening) return { size: { width: 0, height: 0 } };
-  const box = boundsOf(opening);
-  return { size: sizeOf(box), outline: shiftOutline(opening, { x: -box.left, y: -box.bottom }) };
+  return { outline: outlineOf(withMeasures(shape, size), fittedTo(shape, size)) };
 }
 
 /** The outline of a window of this size, turned over and turned; its lower left corner stays the origin. */
@@ -46,10 +39,6 @@ export function turnedOutline(outline: Outline, { width }: Size, turned: Quarter
     made = shiftOutline(made, { x: -boundsOf(made).left, y: 0 });
   }
   return made;
-}
-
-function smaller({ width, height }: Size, run: number): Size {
-  return { width: width - 2 * run, height: height - 2 * run };
 }
 
 function withMeasures(shape: WindowShape, { width }: Size): Shape {

@@ -33,6 +33,7 @@ export function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): 
       title: `${item.title} (${index + 1} of ${item.shares.length})`,
       size: sizeOf(part),
       shape: { kind: 'rectangle' },
+      faults: [],
       picture: {
         index: item.picture,
         // Split: each part is a sheet of its own, with as much beyond its window as the whole has beyond the outer ones.

@@ -1,57 +1,8 @@
-/** Windows that are no rectangles: measures that fit, reveals they can follow, corners that vanish on the way. */
+/** Windows that are no rectangles: reveals they can follow, corners that vanish on the way. */
 import type { Problem } from '../../problem';
-import { allLeaves, type Cell, type Leaf } from '../cells';
 import type { LayoutLayer, PlacedLayout } from '../layout';
-import type { Measure } from '../leaf-shape';
 import type { Show } from '../show';
 import { SLACK, titled, worstSide } from './slack';
-
-const MEASURES: Readonly<Record<Measure['key'], string>> = {
-  radius: 'radius of its corners',
-  rise: 'rise of its arch',
-  cut: 'cut of its corners',
-  step: 'step of its corners',
-};
-
-/** Measures of shapes that their windows have no room for. */
-export function misfits(root: Cell | undefined, free: readonly Leaf[], show: Show): Problem[] {
-  return [...(root ? allLeaves(root) : []), ...free].flatMap((leaf): Problem[] => {
-    const { misfit, shape, at, title, size } = leaf;
-    if (!misfit) return [];
-    const { key, value, least = 0, most } = misfit;
-    const nearest = value > most ? Math.max(0, show.stepDown(most)) : show.stepUp(least);
-    const impossible = least > most + SLACK || most <= 0 || !(nearest > 0);
-    const limit = value > most ? `${show.limit(most)} or less` : `${show.limit(least)} or more`;
-    const message = `Window ${titled(title)}of ${show.size(size)}: the ${MEASURES[key]} is ${show.missing(value, value > most ? most : least)}`;
-    const remedy = impossible ? 'another shape, or a window of other proportions' : limit;
-    return [
-      {
-        code: 'shape-does-not-fit',
-        severity: 'error',
-        at: `${at}.shape`,
-        message: impossible
-          ? `${message}, for which it has no room; take ${remedy}.`
-          : `${message}; it must be ${limit}.`,
-        value: show.length(value),
-        limit,
-        remedy,
-        ...(impossible
-          ? {}
-          : {
-              fix: {
-                label: `Make it ${show.limit(nearest)}`,
-                edits: [{ at: `${at}.shape`, value: { ...writtenOf(shape), [key]: show.exact(nearest) } }],
-              },
-            }),
-      },
-    ];
-  });
-}
-
-/** What of a shape is no length. */
-function writtenOf(shape: Leaf['shape']): object {
-  return shape.kind === 'stepped' ? { kind: shape.kind, count: shape.count } : { kind: shape.kind };
-}
 
 /** Problems and notes of the shapes in a layout. */
 export function shapeProblems(layout: PlacedLayout, show: Show): Problem[] {
