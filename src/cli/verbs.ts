@@ -3,6 +3,7 @@ import type { Verb } from './verb';
 import { check } from './verbs/check';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
+import { fit } from './verbs/fit';
 import { schema } from './verbs/schema';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, schema];
+export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, schema];
