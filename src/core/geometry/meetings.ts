@@ -145,6 +145,8 @@ function alongOval(edge: OvalEdge, other: Edge): Point[] {
   const longest = longestStep(edge, count);
   const parts: number[] = [];
   let last = sample(0);
+  // A meeting at the very start lies between no two samples where rounding puts both ends of a whole turn on one side.
+  if (Math.abs(last.value) <= TOUCH) parts.push(0);
   for (let step = 1; step <= count; step += 1) {
     const next = sample(step / count);
     if (Math.abs(last.value) + Math.abs(next.value) <= longest) parts.push(...rootsBetween(sample, last, next));

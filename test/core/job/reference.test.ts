@@ -52,6 +52,7 @@ const KEYS: readonly (readonly [string, SchemaPart['properties']])[] = [
   ['Layer', part('Layer')],
   ['Bevel', part('Layer', 'bevel')],
   ['Window', part('Window')],
+  ['Joined', part('Joined')],
   ['Spread', part('Spread')],
   ['Row', part('Row')],
   ['Column', part('Column')],
@@ -75,7 +76,7 @@ describe('the tables of keys', () => {
 
   it('has every definition of the schema, and of a free window the keys it has beyond a window', () => {
     expect(Object.keys(schema.$defs).filter((name) => schema.$defs[name]!.properties).sort()).toEqual(
-      ['Borders', 'Column', 'Frame', 'FreeWindow', 'Grid', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'Spread', 'Window'],
+      ['Borders', 'Column', 'Frame', 'FreeWindow', 'Grid', 'Joined', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'Spread', 'Window'],
     ); // prettier-ignore
     const beyond = Object.keys(part('FreeWindow')).filter((key) => !(key in part('Window')));
     expect(tableOf('Free window', 'key').map(({ name }) => name)).toEqual(beyond);

@@ -2,7 +2,7 @@
 import type { Problem } from '../../problem';
 import type { LayoutLayer, PlacedLayout } from '../layout';
 import type { Show } from '../show';
-import { SLACK, titled, worstSide } from './slack';
+import { SLACK, titled } from './slack';
 
 /** Problems and notes of the shapes in a layout. */
 export function shapeProblems(layout: PlacedLayout, show: Show): Problem[] {
@@ -10,7 +10,7 @@ export function shapeProblems(layout: PlacedLayout, show: Show): Problem[] {
   if (!shaped) return [];
   return [
     ...layout.layers.flatMap((layer) => unevenReveal(layout, layer, show)),
-    ...unfollowed(layout, show),
+    ...unfollowed(layout),
     ...vanishedCorners(layout),
     ...ovalReveals(layout, show),
   ];
@@ -36,7 +36,7 @@ function unevenReveal({ windows }: PlacedLayout, { number, reveal }: LayoutLayer
 }
 
 /** Shapes of which nothing is left so far from the bottom opening. */
-function unfollowed({ windows, layers }: PlacedLayout, show: Show): Problem[] {
+function unfollowed({ windows, layers }: PlacedLayout): Problem[] {
   return windows.flatMap((window): Problem[] => {
     if (window.shape === 'rectangle') return [];
     const layer = layers.findLast((_, index) => window.layers[index]?.outlines === undefined);
@@ -46,7 +46,7 @@ function unfollowed({ windows, layers }: PlacedLayout, show: Show): Problem[] {
         code: 'shape-cannot-be-followed',
         severity: 'error',
         at: window.at,
-        message: `Window ${window.name} ${titled(window.title)}is too small or too hollow for its reveals: in layer ${layer.number} its outline runs into itself. Make the window larger, its corners less hollow, or the reveal narrower than ${show.length(layer.reveal[worstSide(layer.reveal)])}.`,
+        message: `Window ${window.name} ${titled(window.title)}is too small or too hollow for its reveals: in layer ${layer.number} its outline runs into itself. Make the window larger, its corners less hollow, or the reveals narrower.`,
         remedy: 'a larger window, less hollow corners, or a narrower reveal',
       },
     ];
