@@ -1,5 +1,5 @@
 /** A window with openings joined to it: one outline round all of them, or what keeps them from being one. */
-import { heightOf, shift, widthOf, type Box, type Point, type Size } from '../geometry/box';
+import { heightOf, widthOf, type Box, type Size } from '../geometry/box';
 import { nearest } from '../geometry/nearness';
 import { boundsOf, shiftOutline, type Outline } from '../geometry/outline';
 import { unionOf } from '../geometry/union';
@@ -74,13 +74,4 @@ function faultOf(
   const outline = drawn[index]?.outline ?? [];
   const distance = Math.min(...outlines.map((one) => nearest(one, outline).distance));
   return { kind: 'apart', at: joined[index]?.at ?? '', number: index + 2, title: joined[index]?.title ?? '', distance };
-}
-
-/** Everything moved. */
-export function shiftJoining({ outline, parts, faults }: Joining, by: Point): Joining {
-  return {
-    ...(outline ? { outline: shiftOutline(outline, by) } : {}),
-    parts: parts.map((box) => shift(box, by)),
-    faults,
-  };
 }

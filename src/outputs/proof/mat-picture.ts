@@ -21,7 +21,8 @@ export function pictureCards(
   const titled = windows.filter(({ picture }) => !picture || !pictures.has(picture.index));
   return [
     ...windows.flatMap((window) => card(window, pictures, place)),
-    ...titled.flatMap((window) => words(window, place)),
+    ...titled.flatMap(({ title, window, picture }) => words(title, window, picture ? CARD : PAPER, place)),
+    ...windows.flatMap(({ parts = [] }) => parts.flatMap(({ title, box }) => words(title, box, PAPER, place))),
   ];
 }
 
@@ -74,18 +75,17 @@ function turnedRectangle({ image, turned = 0 }: PlacedPicture, place: Place): Re
 /** Below this a title cannot be read, mm. */
 const SMALLEST_TITLE = 2.5;
 
-/** A title in the middle of its window, as large as it allows; what does not fit is cut with …. */
-function words(window: PlacedWindow, place: Place): readonly string[] {
-  const box = window.window;
-  if (window.title === '') return [];
-  const signs = Array.from(window.title);
+/** A title in the middle of a box, as large as it allows; what does not fit is cut with …. */
+function words(title: string, box: Box, ground: string, place: Place): readonly string[] {
+  if (title === '') return [];
+  const signs = Array.from(title);
   const size = Math.min(8, heightOf(box) * 0.3, Math.max(SMALLEST_TITLE, (widthOf(box) * 1.5) / signs.length));
   const most = Math.floor((widthOf(box) * 1.5) / size);
-  const shown = signs.length > most ? `${signs.slice(0, Math.max(0, most - 1)).join('')}…` : window.title;
+  const shown = signs.length > most ? `${signs.slice(0, Math.max(0, most - 1)).join('')}…` : title;
   const middle = place({ x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 });
-  const style = { 'font-size': size, 'text-anchor': 'middle', fill: inkOn(window.picture ? CARD : PAPER) };
+  const style = { 'font-size': size, 'text-anchor': 'middle', fill: inkOn(ground) };
   // Hovering tells the whole of a title that was cut short.
-  const whole = shown === window.title ? [] : [textElement('title', {}, window.title)];
+  const whole = shown === title ? [] : [textElement('title', {}, title)];
   return [element('text', { x: middle.x, y: middle.y + size * 0.35, ...style }, [escaped(shown), ...whole])];
 }
 
