@@ -1,6 +1,7 @@
 /** A curve followed by a smooth chain of circular arcs, as few as keep near enough to it. */
 import type { Point } from '../geometry/box';
 import { distance, line, unit, type Edge } from '../geometry/edge';
+import { assert } from '../problem';
 import { biarcBetween, distanceFrom, type Biarc, type Station } from './biarc';
 import { onEllipse, pointAt, turningsOf, type CubicPiece, type CurvedPiece, type EllipsePiece } from './piece';
 
@@ -52,8 +53,8 @@ interface Fit {
   readonly end: number;
 }
 
-/** The trials settle on a step long before. */
-const TRIALS = 60;
+/** The trials settle on a step, or come down to a short chord, long before. */
+const TRIALS = 200;
 
 /** The error of a biarc grows with the third power of its length, which tells the next step to try. */
 function longestFit(piece: CurvedPiece, part: number, end: number, guess: number): Fit {
@@ -77,7 +78,8 @@ function longestFit(piece: CurvedPiece, part: number, end: number, guess: number
       step = low > 0 ? (low + high) / 2 : Math.max(0.1 * step, Math.min(0.8 * step, wanted));
     }
   }
-  return evened(piece, part, end, best ?? { edges: [line(pointAt(piece, part), pointAt(piece, end))], end });
+  assert(best, 'no arcs keep near a curve');
+  return evened(piece, part, end, best);
 }
 
 /** Two equal stretches rather than a long one and a splinter. */

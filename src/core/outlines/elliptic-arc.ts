@@ -13,7 +13,10 @@ export interface ArcCommand {
 }
 
 /** SVG 1.1, appendix F.6: from ends to centre; a straight line where a radius is nothing, radii too small made larger. */
-export function arcBetween(from: Point, { radii, turnDegrees, large, growing, to }: ArcCommand): EllipsePiece | LinePiece {
+export function arcBetween(
+  from: Point,
+  { radii, turnDegrees, large, growing, to }: ArcCommand,
+): EllipsePiece | LinePiece {
   const [rx, ry] = [Math.abs(radii.x), Math.abs(radii.y)];
   if (rx === 0 || ry === 0) return { kind: 'line', from, to };
   const angle = (turnDegrees * Math.PI) / 180;
@@ -22,6 +25,7 @@ export function arcBetween(from: Point, { radii, turnDegrees, large, growing, to
   const [dx, dy] = [(from.x - to.x) / 2, (from.y - to.y) / 2];
   const [ux, uy] = [(cos * dx + sin * dy) / rx, (cos * dy - sin * dx) / ry];
   const half = Math.hypot(ux, uy);
+  if (half === 0) return { kind: 'line', from, to };
   const grow = Math.max(1, half);
   const away = (large === growing ? -1 : 1) * Math.sqrt(Math.max(0, (grow - half) * (grow + half)));
   const [cx, cy] = [(away * uy) / half, (-away * ux) / half];
