@@ -1,9 +1,9 @@
 /** The outline that path data draws, made as wide and as high as asked. */
-import { heightOf, widthOf, type Size } from '../geometry/box';
+import { heightOf, widthOf, type Point, type Size } from '../geometry/box';
 import { distance, line, reversed, type Edge } from '../geometry/edge';
 import { areaOf, type Outline } from '../geometry/outline';
 import { crossingOf } from '../geometry/region';
-import { bad, good, type Result } from '../problem';
+import { bad, good, type Problem, type Result } from '../problem';
 import { edgesOf } from './edges-of';
 import { joinArcs } from './join-arcs';
 import { boundsOfPieces, mapPiece, type Piece } from './piece';
@@ -47,6 +47,7 @@ interface Loop {
 
 const sizedOutline = remembering<Result<Outline>>(REMEMBERED);
 const loops = remembering<Result<Loop>>(REMEMBERED);
+const crossings = remembering<Point | undefined>(REMEMBERED);
 
 function readLoop(path: string): Result<Loop> {
   return loops(path, () => makeLoop(path));
@@ -74,7 +75,7 @@ function makeLoop(path: string): Result<Loop> {
 const DRAW = 'draw one closed outline';
 
 /** More subpaths, or more shapes, than the one that is wanted. */
-export function manyOutlines(count: number) {
+export function manyOutlines(count: number): Problem {
   const found = `There are ${count} outlines where one is wanted; holes count too.`;
   return refusal('outline-many', found, 'keep one of them, or unite them to one in the drawing program');
 }
@@ -92,16 +93,22 @@ function makeOutline(path: string, size: Size): Result<Outline> {
   const [across, up] = [size.width / own.width, size.height / own.height];
   const placed = pieces.map((piece) => mapPiece(piece, [across, 0, 0, -up, -left * across, lowest * up]));
   const drawn = mergeLines(withoutNothings(placed).flatMap(edgesOf));
-  const crossing = crossingOf(drawn);
-  if (crossing) {
-    const found = `The outline crosses or touches itself ${mmText(crossing.x)} mm from its left and ${mmText(crossing.y)} mm from its bottom.`;
-    return bad([
-      refusal('outline-crosses-itself', found, 'draw it so that it goes round once and meets itself nowhere'),
-    ]);
-  }
+  const crossing = crossings(path, () => partsOf(crossingOf(drawn), size));
+  if (crossing) return bad([crosses(crossing, size)]);
   const area = areaOf(drawn);
   if (!(Math.abs(area) > 0)) return bad([refusal('outline-empty', 'The outline has nothing inside.', DRAW)]);
   return good(area > 0 ? drawn : drawn.toReversed().map(reversed));
+}
+
+/** A place in parts of the width and height: no size makes an outline cross itself, or keeps it from that. */
+function partsOf(point: Point | undefined, { width, height }: Size): Point | undefined {
+  return point && { x: point.x / width, y: point.y / height };
+}
+
+function crosses(parts: Point, { width, height }: Size): Problem {
+  const [x, y] = [mmText(parts.x * width), mmText(parts.y * height)];
+  const found = `The outline crosses or touches itself ${x} mm from its left and ${y} mm from its bottom.`;
+  return refusal('outline-crosses-itself', found, 'draw it so that it goes round once and meets itself nowhere');
 }
 
 /** What is shorter than nothing left out, its neighbours made to meet. */
