@@ -69,6 +69,29 @@ it('stops where the shape has no more room, and gives the exact value there', ()
   expect(moved?.edits).toEqual([{ at: 'windows.shape.radius', value: '4' }]);
 });
 
+it('moves a joined opening by the side it is held by, turned and turned over with its window', () => {
+  for (const turned of [undefined, 90, 180, 270] as const) {
+    const joined = [{ size: '3 x 2 in', at: { bottom: '-1 in', left: '1 in' } }];
+    const written = window({ shape: 'rounded', turned, mirrored: true, joined });
+    const ground = { written, ...laid(written), showing: SHOWING, reach: 1 };
+    const handles = handlesOf(ground.job, ground.layout, 'windows');
+    const outline = ground.layout.windows[0]?.layers.at(-1)?.outlines?.opening ?? [];
+    expect(handles.map(({ label }) => label)).toEqual([
+      'Radius of the corners',
+      'Joined opening 1 from the left',
+      'Joined opening 1 from the bottom',
+    ]);
+    const [radius, , bottom] = handles;
+    if (!radius || !bottom) throw new Error('no handle');
+    expect(nearestOnOutline(outline, radius.point)).toBeLessThan(1e-9);
+    expect(nearestOnOutline(outline, bottom.point)).toBeLessThan(1e-9);
+    const by = { x: bottom.along.x * -12.7, y: bottom.along.y * -12.7 };
+    expect(beginGesture(ground, { kind: 'handle', handle: bottom })?.move(by).edits).toEqual([
+      { at: 'windows.joined[0].at.bottom', value: '-1 1/2' },
+    ]);
+  }
+});
+
 it('has no handle for a rectangle, an oval, a polygon or a row', () => {
   for (const shape of ['rectangle', 'oval', 'polygon'] as const) {
     const { job, layout } = laid(window({ shape }));

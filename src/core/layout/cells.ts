@@ -50,7 +50,9 @@ export interface Leaf {
   readonly outline?: Outline;
   /** What keeps the shape from being cut. */
   readonly faults: readonly ShapeFault[];
-  /** Openings joined to it, from the window's lower left corner. */
+  /** Of the window itself without what is joined to it, from its lower left corner; said only where something is. */
+  readonly main?: Box;
+  /** Openings joined to it, likewise. */
   readonly parts?: readonly { readonly title: string; readonly box: Box }[];
   readonly picture?: LeafPicture;
   /** Groups it stands in, outermost first. */

@@ -193,6 +193,7 @@ function placeWindow(
     use: leaf.use,
     shape: leaf.parts ? 'joined' : leaf.shape.kind,
     window,
+    ...(leaf.main ? { main: shift(leaf.main, { x: window.left, y: window.bottom }) } : {}),
     ...(leaf.parts ? { parts: placedParts(leaf.parts, window) } : {}),
     windowAtFace: openings.at(-1)?.face ?? window,
     ...(picture ? { picture } : {}),

@@ -54,6 +54,8 @@ export interface PlacedWindow {
   readonly at: string;
   readonly use: 'picture' | 'title' | 'caption' | 'signature' | 'empty';
   readonly shape: WindowShape['kind'] | 'joined';
+  /** Its own part without what is joined to it, in the bottom layer; said only where something is. */
+  readonly main?: Box;
   /** Boxes of the openings joined to it, with what is seen in each. */
   readonly parts?: readonly { readonly title: string; readonly box: Box }[];
   /** The window: the opening of the bottom layer. */

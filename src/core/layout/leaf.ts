@@ -53,7 +53,10 @@ export function leafOf(item: WindowItem, job: Job, groups: readonly Group[]): Le
     faults: opening.faults,
     ...(opening.outline ? { outline: opening.outline } : {}),
     ...(item.joined.length > 0
-      ? { parts: opening.parts.map((box, index) => ({ title: item.joined[index]?.title ?? '', box })) }
+      ? {
+          main: opening.main,
+          parts: opening.parts.map((box, index) => ({ title: item.joined[index]?.title ?? '', box })),
+        }
       : {}),
     ...(boxes ? { picture: behind(boxes, opening.main, item.picture ?? 0) } : {}),
   };
@@ -109,17 +112,19 @@ function behind({ window, sheet, image }: PictureBoxes, main: Box, index: number
 
 /** Size, parts and picture turned; the outline is turned already. */
 function turnedLeaf(leaf: Leaf, turned: QuarterTurn): Leaf {
-  let { size, picture, parts } = leaf;
+  let { size, picture, main, parts } = leaf;
   for (let turn = 0; turn < turned; turn += 90) {
     const { height } = size;
     const over = (box: Box) => quarterTurnedBox(box, height);
     if (picture) picture = { ...picture, sheet: over(picture.sheet), image: over(picture.image) };
+    main = main && over(main);
     parts = parts?.map((part) => ({ ...part, box: over(part.box) }));
     size = swapped(size);
   }
   return {
     ...leaf,
     size,
+    ...(main ? { main } : {}),
     ...(parts ? { parts } : {}),
     ...(picture ? { picture: { ...picture, turned } } : {}),
   };

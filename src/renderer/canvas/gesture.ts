@@ -62,8 +62,8 @@ function dragHandle({ job, showing }: Ground, { at, label, along, value, least, 
     lights: at,
     move: (by) => {
       const wanted = toStep(value + (by.x * along.x + by.y * along.y) / reach, step);
-      // At the ends the value need not lie on the step.
-      const mm = Math.max(Math.max(least, Math.min(step, most)), Math.min(most, wanted));
+      // At the ends the value need not lie on the step; a measure of nothing is none.
+      const mm = Math.max(least < 0 ? least : Math.max(least, Math.min(step, most)), Math.min(most, wanted));
       const text = mm === wanted ? lengthToStore(mm, job.units, showing) : exactText(mm, job.units);
       return { edits: nearly(mm, value, showing) ? [] : edits(text), guides: [] };
     },

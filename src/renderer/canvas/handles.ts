@@ -1,8 +1,8 @@
 /** Points on the mat to drag a shape's measure by: where each lies, what it changes and how far it can go. */
-import { heightOf, widthOf, type Box, type Point, type Size } from '../../core/geometry/box';
+import { grow, heightOf, SIDES, widthOf, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
 import { itemAt } from '../../core/job/item-at';
 import type { Job, RingItem, WindowItem } from '../../core/job/job';
-import type { Layout } from '../../core/layout/layout';
+import type { Layout, PlacedWindow } from '../../core/layout/layout';
 import { measureOf, type Measure } from '../../core/layout/leaf-shape';
 import type { Edit } from '../../core/problem';
 import { exactText } from '../edits/exact-text';
@@ -25,7 +25,7 @@ export interface Handle {
 /** The handles of what is selected; none of a plain rectangle or a row. */
 export function handlesOf(job: Job, layout: Layout, selected: string | undefined): readonly Handle[] {
   const item = selected === undefined ? undefined : itemAt(job, selected);
-  if (item?.kind === 'window') return shapeHandle(item, job, layout);
+  if (item?.kind === 'window') return [...shapeHandle(item, job, layout), ...joinedHandles(item, layout)];
   return item?.kind === 'ring' ? ellipseHandles(item, job, layout) : [];
 }
 
@@ -39,7 +39,7 @@ const LABELS: Readonly<Record<Measure['key'], string>> = {
 function shapeHandle(item: WindowItem, job: Job, layout: Layout): readonly Handle[] {
   const placed = layout.windows.find(({ at }) => at === item.at);
   if (!placed) return [];
-  const box = job.measuredAt === 'face' ? placed.windowAtFace : placed.window;
+  const box = measuredBox(placed, job, layout);
   const [width, height] = item.turned % 180 === 0 ? [widthOf(box), heightOf(box)] : [heightOf(box), widthOf(box)];
   const measure = measureOf(item.shape, { width, height });
   if (!measure) return [];
@@ -59,6 +59,13 @@ function shapeHandle(item: WindowItem, job: Job, layout: Layout): readonly Handl
   ];
 }
 
+/** Round the window itself, where its size is meant. */
+function measuredBox({ main, window, windowAtFace }: PlacedWindow, job: Job, layout: Layout): Box {
+  const bevel = layout.layers.at(-1)?.bevel;
+  if (job.measuredAt === 'opening' || bevel?.direction !== 'standard') return main ?? window;
+  return main ? grow(main, bevel.run) : windowAtFace;
+}
+
 interface Spot {
   readonly point: Point;
   readonly along: Point;
@@ -72,20 +79,53 @@ function inItsSize({ shape }: WindowItem, key: Measure['key'], value: number, { 
 }
 
 function turnedWith(item: WindowItem, box: Box, { width, height }: Size, { point, along }: Spot): Spot {
-  const corner = { x: box.left, y: box.bottom };
-  const middle = { x: width / 2, y: height / 2 };
-  const over = item.mirrored ? -1 : 1;
-  const turn = (item.turned * Math.PI) / 180;
+  const way = turnedWay(item);
+  const fromMiddle = way({ x: point.x - width / 2, y: point.y - height / 2 });
+  const middle = middleOf(box);
+  return { point: { x: middle.x + fromMiddle.x, y: middle.y + fromMiddle.y }, along: way(along) };
+}
+
+/** How directions turn with a window. */
+function turnedWay({ turned, mirrored }: WindowItem): (way: Point) => Point {
+  const over = mirrored ? -1 : 1;
+  const turn = (turned * Math.PI) / 180;
   const [cos, sin] = [Math.round(Math.cos(turn)), Math.round(Math.sin(turn))];
-  const way = ({ x, y }: Point): Point => ({ x: over * x * cos - y * sin, y: over * x * sin + y * cos });
-  const fromMiddle = way({ x: point.x - middle.x, y: point.y - middle.y });
-  return {
-    point: {
-      x: corner.x + widthOf(box) / 2 + fromMiddle.x,
-      y: corner.y + heightOf(box) / 2 + fromMiddle.y,
-    },
-    along: way(along),
-  };
+  return ({ x, y }) => ({ x: over * x * cos - y * sin, y: over * x * sin + y * cos });
+}
+
+function middleOf({ left, right, bottom, top }: Box): Point {
+  return { x: (left + right) / 2, y: (bottom + top) / 2 };
+}
+
+/** Inward from each edge of a window. */
+const INWARD: Readonly<Record<Side, Point>> = {
+  left: { x: 1, y: 0 },
+  right: { x: -1, y: 0 },
+  bottom: { x: 0, y: 1 },
+  top: { x: 0, y: -1 },
+};
+
+/** In the middle of each side that a joined opening is held by. */
+function joinedHandles(item: WindowItem, layout: Layout): readonly Handle[] {
+  const parts = layout.windows.find(({ at }) => at === item.at)?.parts ?? [];
+  const way = turnedWay(item);
+  const most = Math.max(layout.frame.blank.width, layout.frame.blank.height);
+  return item.joined.flatMap((part, index) =>
+    SIDES.flatMap((side): Handle[] => {
+      const box = parts[index]?.box;
+      const value = part[side];
+      if (!box || value === undefined) return [];
+      const along = way(INWARD[side]);
+      const middle = middleOf(box);
+      const point = {
+        x: middle.x - (along.x * widthOf(box)) / 2,
+        y: middle.y - (along.y * heightOf(box)) / 2,
+      };
+      const at = `${part.at}.at.${side}`;
+      const label = `Joined opening ${index + 1} from the ${side}`;
+      return [{ at, label, point, along, value, least: -most, most, edits: (text) => [{ at, value: text }] }];
+    }),
+  );
 }
 
 /** The ends of the right and the upper axis of the ellipse that a ring's windows stand on. */

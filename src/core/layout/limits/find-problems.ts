@@ -4,6 +4,7 @@ import { bySeverity, type Problem } from '../../problem';
 import type { Leaf } from '../cells';
 import type { PlacedLayout } from '../layout';
 import { showFor } from '../show';
+import { cutBehind } from './behind';
 import { seenBorders, seenStrips } from './borders';
 import { narrowBridges } from './bridges';
 import { offTheBoard, tinyWindows } from './board';
@@ -23,6 +24,7 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
     ...heldPictures(job, layout, leaves, show),
     ...sheetsInEachOther(layout, show),
     ...seenStrips(layout, show),
+    ...cutBehind(job, layout, show),
     ...notes(job, layout, show),
   ]);
 }
