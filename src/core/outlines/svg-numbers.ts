@@ -2,8 +2,7 @@
 
 const NUMBER = String.raw`[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?`;
 const LENGTH = new RegExp(`^(${NUMBER})([a-z%]*)$`, 'i');
-const LIST = new RegExp(String.raw`^\s*(?:${NUMBER}(?:\s*,\s*|\s+|(?=[-+.])))*(?:${NUMBER})?\s*$`);
-const EACH = new RegExp(NUMBER, 'g');
+const NEXT = new RegExp(String.raw`(?:\s*,)?\s*(${NUMBER})`, 'y');
 
 /** CSS Values and Units 3, 5.2: absolute lengths in px, of which an inch has 96. */
 const PX: Readonly<Record<string, number>> = {
@@ -30,7 +29,13 @@ export function readPx(text: string, whole?: number): number | undefined {
 
 /** Numbers parted by spaces or commas; undefined where there is anything else. */
 export function readNumbers(text: string): number[] | undefined {
-  if (!LIST.test(text)) return undefined;
-  const numbers = (text.match(EACH) ?? []).map(Number);
-  return numbers.every(Number.isFinite) ? numbers : undefined;
+  const list = text.trim();
+  const numbers: number[] = [];
+  for (let at = 0; at < list.length; at = NEXT.lastIndex) {
+    NEXT.lastIndex = at;
+    const number = list.startsWith(',') ? NaN : Number(NEXT.exec(list)?.[1] ?? NaN);
+    if (!Number.isFinite(number)) return undefined;
+    numbers.push(number);
+  }
+  return numbers;
 }

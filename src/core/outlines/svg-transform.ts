@@ -3,7 +3,7 @@ import { compose, SAME_PLACE, type Affine } from './affine';
 import { axisOf } from './elliptic-arc';
 import { readNumbers } from './svg-numbers';
 
-const ONE = /\s*([a-zA-Z]+)\s*\(([^()]*)\)[\s,]*/y;
+const ONE = /([a-zA-Z]+)\s*\(([^()]*)\)[\s,]*/y;
 
 type Maker = (numbers: readonly number[]) => Affine | undefined;
 
@@ -34,13 +34,14 @@ function slope(degrees: number): number {
 }
 
 /** The whole chain, the last of it first; undefined where a part is none of the six kinds or has another count of numbers. */
-export function readTransform(text: string): Affine | undefined {
+export function readTransform(written: string): Affine | undefined {
+  const text = written.trim();
   let map: Affine = SAME_PLACE;
   let at = 0;
-  while (text.slice(at).trim() !== '') {
+  while (at < text.length) {
     ONE.lastIndex = at;
-    const [whole = '', name = '', written = ''] = ONE.exec(text) ?? [];
-    const numbers = readNumbers(written);
+    const [whole = '', name = '', list = ''] = ONE.exec(text) ?? [];
+    const numbers = readNumbers(list);
     const made = Object.hasOwn(MAKERS, name) && numbers && numbers.length > 0 ? MAKERS[name]?.(numbers) : undefined;
     if (!made) return undefined;
     map = compose(map, made);
