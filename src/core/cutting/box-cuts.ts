@@ -1,7 +1,7 @@
 /** The four cuts of a rectangle. */
 import { eachSide, insets, SIDES, type Box, type PerSide, type Point, type Side } from '../geometry/box';
 import { assert } from '../problem';
-import { overcutAt, type Manner } from './manner';
+import { guideOf, overcutAt, type Manner } from './manner';
 import type { CutLine } from './plan';
 
 /** By their sides in the view. */
@@ -24,7 +24,7 @@ export function boxCuts(box: Box, board: Box, manner: Manner): PerSide<CutLine> 
       overcutEnd: overcut,
       bevelSide,
       slopesTo,
-      guideSetting: settings[side],
+      ...guideOf(settings[side], manner),
     };
   });
 }

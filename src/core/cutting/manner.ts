@@ -10,6 +10,8 @@ export interface Manner {
   readonly run: number;
   /** What the user has set it to at a square corner, mm. */
   readonly overcut?: number;
+  /** Longest setting of the guide, mm; undefined: long enough. */
+  readonly reach?: number;
 }
 
 /** Directions that differ by less go on smoothly, radians: far below what a hand or a machine can tell. */
@@ -28,4 +30,12 @@ export function overcutAt(turn: number, { slopesTo, run, overcut }: Manner): num
   const wider = turn > 0 ? 'border' : 'window';
   const square = overcut !== undefined && turn > 0 ? overcut : slopesTo === wider ? (overcut ?? run) : 0;
   return Math.abs(Math.abs(turn) - Math.PI / 2) < 1e-9 ? square : square * Math.min(MOST, Math.tan(Math.abs(turn) / 2));
+}
+
+/** A setting longer than the guide's reach by no more than this is within it, mm. */
+const REACHED = 1e-6;
+
+/** The guide setting of a cut along an edge, or how far the guide would have to reach. */
+export function guideOf(setting: number, { reach }: Manner): Pick<CutLine, 'guideSetting' | 'beyondReach'> {
+  return reach !== undefined && setting > reach + REACHED ? { beyondReach: setting } : { guideSetting: setting };
 }

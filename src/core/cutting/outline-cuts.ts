@@ -3,7 +3,7 @@ import { insets, type Box, type Point, type Side } from '../geometry/box';
 import { continued, directionOn, distance, lengthOfEdge, reversed, type Edge } from '../geometry/edge';
 import type { Outline } from '../geometry/outline';
 import { assert } from '../problem';
-import { overcutAt, SMOOTH, type Manner } from './manner';
+import { guideOf, overcutAt, SMOOTH, type Manner } from './manner';
 import type { CutLine } from './plan';
 
 /** One cut on its way: edges that follow one another smoothly, and how the outline turns at either end, radians. */
@@ -88,7 +88,7 @@ function lineOf(stretch: Stretch, side: Side | undefined, name: string, board: B
     overcutEnd,
     bevelSide: manner.bevelSide,
     slopesTo: manner.slopesTo,
-    ...(side ? { guideSetting: settingOf(first.from, side, board) } : {}),
+    ...(side ? guideOf(settingOf(first.from, side, board), manner) : {}),
   };
 }
 

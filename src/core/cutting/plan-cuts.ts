@@ -5,6 +5,7 @@ import type { Job } from '../job/job';
 import type { Layout, LayoutLayer, LayerOpening } from '../layout/layout';
 import { assert } from '../problem';
 import { boxCuts } from './box-cuts';
+import { overcutFor } from './cutter';
 import type { Manner } from './manner';
 import { FREE_RULE, orderCuts, ORDER_RULE } from './order-cuts';
 import { outlineCuts } from './outline-cuts';
@@ -12,13 +13,22 @@ import type { CutLine, CutPlan, LayerPlan, View, WindowPlan } from './plan';
 
 /** Every cut of every layer, in both views. A layout has no errors, so this always succeeds. */
 export function planCuts(job: Job, layout: Layout): CutPlan {
-  const free = layout.windows.some((window) => window.layers.some(({ outlines }) => outlines));
+  const { waste, cutter } = job.cutting;
+  const layers = layout.layers.map((layer, index) => planLayer(job, layout, layer, index));
+  const way = layers.length > 1 ? job.cutting.layers : 'apart';
+  const free = layers.some(({ windows }) => windows.some(hasFreeCuts));
   return {
     blank: layout.frame.blank,
-    waste: job.cutting.waste,
+    waste,
+    way,
+    ...(cutter ? { cutter } : {}),
     orderRule: free ? `${ORDER_RULE} ${FREE_RULE}` : ORDER_RULE,
-    layers: layout.layers.map((layer, index) => planLayer(job, layout, layer, index)),
+    layers,
   };
+}
+
+function hasFreeCuts({ outlines, cuts }: WindowPlan): boolean {
+  return outlines !== undefined || [...cuts.front, ...cuts.back].some((cut) => cut.guideSetting === undefined);
 }
 
 function planLayer(job: Job, layout: Layout, layer: LayoutLayer, index: number): LayerPlan {
@@ -32,8 +42,12 @@ function planLayer(job: Job, layout: Layout, layer: LayoutLayer, index: number):
     return { name, title, shape, index: place, ...cutAs, borders, cuts: planWindow(job, board, layer, cutAs) };
   });
   const order = { front: orderCuts(windows, 'front'), back: orderCuts(windows, 'back') };
-  const { number, colour, thickness, bevel } = layer;
-  return { number, board: layer.board, colour, thickness, blank, bevel, windows, order };
+  const { number, board: name, colour, thickness, bevel } = layer;
+  const behind = job.cutting.layers === 'behind' && index > 0;
+  const guideOn = behind ? { number: 1, board: layout.layers[0]?.board ?? name } : { number, board: name };
+  const trim = behind ? job.cutting.behindTrim : 0;
+  const overcut = overcutFor(job.cutting, thickness, bevel.run);
+  return { number, board: name, colour, thickness, blank, bevel, overcut, guideOn, trim, windows, order };
 }
 
 /** The cuts of one opening in both views. */
@@ -62,11 +76,20 @@ export function mirrorSide(side: Side): Side {
 
 /** What the cuts of one layer have in common in one view. */
 function mannerOf(job: Job, layer: LayoutLayer, view: View): Manner {
-  const { waste, overcut } = job.cutting;
+  const { waste, cutter } = job.cutting;
+  const overcut = overcutFor(job.cutting, layer.thickness, layer.bevel.run);
+  const reach = cutter?.reach;
   const slopesTo = slopeOf(layer, view);
   const border = waste === 'right' ? 'left' : 'right';
   const bevelSide = slopesTo === 'none' ? 'none' : slopesTo === 'border' ? border : waste;
-  return { waste, slopesTo, bevelSide, run: layer.bevel.run, ...(overcut === undefined ? {} : { overcut }) };
+  return {
+    waste,
+    slopesTo,
+    bevelSide,
+    run: layer.bevel.run,
+    ...(overcut.from === 'board' ? {} : { overcut: overcut.length }),
+    ...(reach === undefined ? {} : { reach }),
+  };
 }
 
 /** Towards the border when the edge on the far side of the board is the wider one. */

@@ -1,7 +1,9 @@
 /** The cut plan: for each layer, every cut with its lines in both views, its guide setting and its place in the order. */
 import type { Box, PerSide, Point, Side, Size } from '../geometry/box';
 import type { Edge } from '../geometry/edge';
+import type { Cutter, Cutting } from '../job/job';
 import type { PlacedWindow, ShapedOpening } from '../layout/layout';
+import type { UsedOvercut } from './cutter';
 
 export type View = 'front' | 'back';
 
@@ -28,6 +30,8 @@ export interface CutLine {
   readonly slopesTo: 'border' | 'window' | 'none';
   /** From the edge of the blank parallel to the cut, on the cut's own side in this view; undefined where no parallel guide can lead it. */
   readonly guideSetting?: number;
+  /** The guide setting it would need, where that is more than the cutter's guide reaches. */
+  readonly beyondReach?: number;
 }
 
 export interface WindowPlan {
@@ -74,6 +78,12 @@ export interface LayerPlan {
   readonly thickness: number;
   readonly blank: Size;
   readonly bevel: { readonly angleDegrees: number; readonly direction: 'standard' | 'reverse'; readonly run: number };
+  /** How far cuts run past a square corner. */
+  readonly overcut: UsedOvercut;
+  /** The board whose edges lie at the guide: of a layer that is cut behind the top one, the top one. */
+  readonly guideOn: { readonly number: number; readonly board: string };
+  /** By how much the board is smaller than the blank on every side while it is cut. */
+  readonly trim: number;
   readonly windows: readonly WindowPlan[];
   /** The order for a guided cut, in each view. */
   readonly order: Readonly<Record<View, readonly CutStep[]>>;
@@ -83,6 +93,9 @@ export interface CutPlan {
   readonly blank: Size;
   /** Seen in the direction of travel, the side the waste lies on. */
   readonly waste: 'right' | 'left';
+  /** `behind`: each lower layer is fixed behind the cut one above it. */
+  readonly way: Cutting['layers'];
+  readonly cutter?: Cutter;
   /** The rule of the cutting order, in words. */
   readonly orderRule: string;
   readonly layers: readonly LayerPlan[];

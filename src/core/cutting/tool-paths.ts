@@ -56,7 +56,7 @@ export interface ToolPaths {
 export interface ToolPathChoices {
   readonly view: View;
   readonly corner: Corner;
-  /** How far the blade runs past a square corner, mm; undefined: by each layer's bevel run. */
+  /** How far the blade runs past a square corner, mm; undefined: as each layer's cuts do. */
   readonly overcut?: number | undefined;
 }
 
@@ -76,7 +76,7 @@ export function planToolPaths({ layers, waste }: CutPlan, choices: ToolPathChoic
 
 function planLayer(layer: LayerPlan, { view, corner, overcut }: ToolPathChoices): LayerPaths {
   const lowerLeft = lowerLeftFrom(corner, layer.blank);
-  const waiting = layer.windows.map((window) => waitingOf(window, view, overcut ?? layer.bevel.run, lowerLeft));
+  const waiting = layer.windows.map((window) => waitingOf(window, view, overcut ?? layer.overcut.length, lowerLeft));
   const paths = inOrder(waiting);
   const last = paths.at(-1)?.to ?? ORIGIN;
   return {

@@ -18,6 +18,7 @@ const LENGTHS = {
   cornerStep: [25.4 / 2, 12],
   cornerCut: [25.4, 25],
   hollowRadius: [25.4, 25],
+  behindTrim: [25.4 / 4, 6],
 } as const;
 
 export type DefaultLength = keyof typeof LENGTHS;

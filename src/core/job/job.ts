@@ -171,6 +171,31 @@ export interface Borders {
   readonly step: number;
 }
 
+/** A cutter as its user has measured it. */
+export interface Cutter {
+  readonly name: string;
+  /** Longest setting of its guide; undefined: longer than any board. */
+  readonly reach?: number;
+  /** Scale reading less guide setting. */
+  readonly scaleOffset?: number;
+  /** From the thinnest board to the thickest. */
+  readonly overcuts: readonly { readonly thickness: number; readonly overcut: number }[];
+  readonly bevelAngleDegrees?: number;
+  /** The side of its blade that the waste lies on, seen in the direction of travel. */
+  readonly waste?: 'right' | 'left';
+}
+
+export interface Cutting {
+  /** As the user gave it, whatever the board. */
+  readonly overcut?: number;
+  readonly waste: 'right' | 'left';
+  readonly cutter?: Cutter;
+  /** `behind`: a lower layer is fixed behind the cut one above it and cut from its edges. */
+  readonly layers: 'apart' | 'behind';
+  /** By how much a layer that is cut behind is smaller on every side. */
+  readonly behindTrim: number;
+}
+
 export interface Job {
   readonly title: string;
   readonly units: Unit;
@@ -186,5 +211,5 @@ export interface Job {
   readonly impliedWindows?: WrittenNode;
   readonly free: readonly FreeWindow[];
   readonly borders: Borders;
-  readonly cutting: { readonly overcut?: number; readonly waste: 'right' | 'left' };
+  readonly cutting: Cutting;
 }

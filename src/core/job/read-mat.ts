@@ -6,13 +6,18 @@ import type { Reader } from './reader';
 import type { WrittenLayer } from './written';
 
 /** Steepest slope that can be cut and still be a cut, degrees from the normal. */
-const MOST_BEVEL_DEGREES = 75;
+export const MOST_BEVEL_DEGREES = 75;
 
-export function readLayers(written: readonly WrittenLayer[], reader: Reader): Layer[] {
-  return written.map((layer, index) => readLayer(layer, index, reader));
+/** @param bevelDegrees of layers that do not say their own. */
+export function readLayers(
+  written: readonly WrittenLayer[],
+  reader: Reader,
+  bevelDegrees: number = DEFAULT_BEVEL_DEGREES,
+): Layer[] {
+  return written.map((layer, index) => readLayer(layer, index, reader, bevelDegrees));
 }
 
-function readLayer(written: WrittenLayer, index: number, reader: Reader): Layer {
+function readLayer(written: WrittenLayer, index: number, reader: Reader, bevelDegrees: number): Layer {
   const at = `mat.layers[${index}]`;
   const name = `layer ${index + 1}`;
   const usual = DEFAULT_LAYERS[index] ?? DEFAULT_LAYERS[0];
@@ -44,7 +49,7 @@ function readLayer(written: WrittenLayer, index: number, reader: Reader): Layer 
         `Bevel angle of ${name}`,
         0,
         MOST_BEVEL_DEGREES,
-        DEFAULT_BEVEL_DEGREES,
+        bevelDegrees,
       ),
       direction: written.bevel?.direction ?? 'standard',
     },

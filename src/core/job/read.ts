@@ -5,6 +5,7 @@ import type { Arrangement, FreeWindow, Job, Picture } from './job';
 import { migrate } from './migrate';
 import { ArrangementReader } from './read-arrangement';
 import { readBorders } from './read-borders';
+import { compareLayers, readCutting } from './read-cutting';
 import { readFrame } from './read-frame';
 import { readLayers } from './read-mat';
 import { readPictures } from './read-picture';
@@ -51,7 +52,9 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
   const reader = new Reader(units, steps);
   const pictures = readPictures(written.pictures ?? [], reader);
   const frame = readFrame(written.frame ?? {}, reader);
-  const layers = readLayers(written.mat?.layers ?? [{}], reader);
+  const cutting = readCutting(written.cutting ?? {}, reader);
+  const layers = readLayers(written.mat?.layers ?? [{}], reader, cutting.cutter?.bevelAngleDegrees);
+  compareLayers(cutting, layers, reader);
   const arrangement = new ArrangementReader(pictures, reader);
   const free = (written.free ?? []).map((item, index) => arrangement.free(item, `free[${index}]`));
   const implied = written.windows === undefined ? allPictures(pictures, free) : undefined;
@@ -64,11 +67,6 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
       message: 'The job has no picture and no window; add a picture with its size.',
     });
   }
-  const overcut = reader.optionalLength(written.cutting?.overcut, 'cutting.overcut', {
-    name: 'Overcut',
-    least: 0,
-    most: 50,
-  });
   const job: Job = {
     title: written.title ?? 'Untitled',
     units,
@@ -81,7 +79,7 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     ...(implied === undefined ? {} : { impliedWindows: implied }),
     free,
     borders: readBorders(written.borders ?? {}, frame.blank !== undefined, reader),
-    cutting: { ...(overcut === undefined ? {} : { overcut }), waste: written.cutting?.waste ?? 'right' },
+    cutting,
   };
   return { job, problems: reader.problems };
 }

@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { length, size } from './written-lengths';
 import { borders } from './written-borders';
+import { cutting } from './written-cutter';
 import { joinedPart, MOST_JOINED } from './written-joined';
 import { shape } from './written-shape';
 
@@ -299,19 +300,7 @@ export const writtenJob = z
     windows: z.union([name, node]).optional().describe('How the windows are arranged. Default: a row of all pictures.'),
     free: z.array(freeWindow).max(MAX_WINDOWS).optional(),
     borders: borders.optional(),
-    cutting: z
-      .strictObject({
-        overcut: length
-          .optional()
-          .describe(
-            "How far each straight cut runs past its corner. Default: what the board's thickness and bevel ask for.",
-          ),
-        waste: z
-          .enum(['right', 'left'])
-          .optional()
-          .describe('On which side of the blade the waste lies, seen in the direction of travel. Default "right".'),
-      })
-      .optional(),
+    cutting: cutting.optional(),
   })
   .meta({
     id: 'MatwrightJob',

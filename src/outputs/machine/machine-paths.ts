@@ -13,10 +13,10 @@ export interface MachinePaths {
   readonly unit: 'in' | 'mm';
 }
 
-export function machinePaths({ plan, job, options }: OutputContext): MachinePaths {
+export function machinePaths({ plan, options }: OutputContext): MachinePaths {
   const choices = machineChoices(options.machine);
   const { view, units } = options;
-  const table = planToolPaths(plan, { view, corner: choices.corner, overcut: job.cutting.overcut });
+  const table = planToolPaths(plan, { view, corner: choices.corner });
   const layers = table.layers.map((layer) => ({
     ...layer,
     paths: layer.paths.map((path) => ({ ...path, edges: withoutSpecks(path.edges) })),

@@ -61,6 +61,8 @@ const KEYS: readonly (readonly [string, SchemaPart['properties']])[] = [
   ['Place', part('FreeWindow', 'at')],
   ['Borders', part('Borders')],
   ['Cutting', part('MatwrightJob', 'cutting')],
+  ['Cutter', part('Cutter')],
+  ['Overcuts', schema.$defs['Cutter']!.properties!['overcuts']!.items!.properties],
 ];
 
 describe('the tables of keys', () => {
@@ -76,7 +78,7 @@ describe('the tables of keys', () => {
 
   it('has every definition of the schema, and of a free window the keys it has beyond a window', () => {
     expect(Object.keys(schema.$defs).filter((name) => schema.$defs[name]!.properties).sort()).toEqual(
-      ['Borders', 'Column', 'Frame', 'FreeWindow', 'Grid', 'Joined', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'Spread', 'Window'],
+      ['Borders', 'Column', 'Cutter', 'Frame', 'FreeWindow', 'Grid', 'Joined', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'Spread', 'Window'],
     ); // prettier-ignore
     const beyond = Object.keys(part('FreeWindow')).filter((key) => !(key in part('Window')));
     expect(tableOf('Free window', 'key').map(({ name }) => name)).toEqual(beyond);
@@ -118,6 +120,7 @@ describe('the defaults', () => {
     ['Spread', 'gap', (from) => (row(from)?.items[1] as { gap?: number }).gap],
     ['Borders', 'amount', ({ borders }) => borders.amount],
     ['Borders', 'step', ({ borders }) => borders.step],
+    ['Cutting', 'behindTrim', ({ cutting }) => cutting.behindTrim],
   ];
 
   it.each(READ)('%s: %s is the length that is told, in inch jobs and in metric ones', (section, key, read) => {
