@@ -42,7 +42,10 @@ export function meetingsWithin(a: Edge, b: Edge): Meeting[] {
   // Ends first, so that what lies at an end has that end's very point.
   for (const end of [0, 1] as const) endOn(a, end, b, (part, point) => add({ a: end, b: part, point }));
   for (const end of [0, 1] as const) endOn(b, end, a, (part, point) => add({ a: part, b: end, point }));
-  if (onOneCarrier(a, b)) return found;
+  if (onOneCarrier(a, b)) {
+    for (const meeting of ownCrossings(a, b)) add(meeting);
+    return found;
+  }
   for (const point of crossings(a, b)) {
     const [partA, partB] = [partWithin(a, point), partWithin(b, point)];
     if (partA !== undefined && partB !== undefined) add({ a: partA, b: partB, point });
@@ -64,6 +67,33 @@ function partWithin(edge: Edge, point: Point): number | undefined {
   if (part >= 0 && part <= 1) return part;
   const beyond = (part < 0 ? -part : part - 1) * lengthOfEdge(edge);
   return beyond <= SAME ? Math.round(part) : undefined;
+}
+
+/**
+ * Where two parts of one carrier cross: inside an ellipse its parallel curve does so on the longer axis, at two points of the
+ * ellipse that lie across the axis from one another.
+ */
+function ownCrossings(a: Edge, b: Edge): Meeting[] {
+  if (a.kind !== 'oval' || b.kind !== 'oval' || a.away >= 0) return [];
+  const { x, y } = a.radii;
+  const [long, short] = [Math.max(x, y), Math.min(x, y)];
+  // There the normal is as long, down to the axis, as the distance: sqrt(a² sin²t + b² cos²t) b / a, t from the longer axis.
+  const bend = (a.away * long) / short;
+  const square = (bend * bend - short * short) / ((long - short) * (long + short));
+  if (!(square > 0 && square < 1)) return [];
+  const turn = Math.asin(Math.sqrt(square));
+  return [turn, -turn, Math.PI - turn, Math.PI + turn].flatMap((one) => {
+    const [t, mirrored] = x > y ? [one, -one] : [Math.PI / 2 + one, Math.PI / 2 - one];
+    const [partA, partB] = [partAt(a, t), partAt(b, mirrored)];
+    return partA <= 1 && partB <= 1 ? [{ a: partA, b: partB, point: pointOn(a, partA) }] : [];
+  });
+}
+
+/** The part of an oval edge at an anomaly; more than 1 beyond its ends. */
+function partAt({ start, sweep }: OvalEdge, t: number): number {
+  const whole = 2 * Math.PI;
+  const gone = (sweep > 0 ? t - start : start - t) % whole;
+  return (gone < 0 ? gone + whole : gone) / Math.abs(sweep);
 }
 
 /** Where the carriers cross or touch; with an oval, along that oval's own stretch. */

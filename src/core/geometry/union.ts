@@ -5,6 +5,7 @@ import { directionOn, distance, line, partOf, pointOn, type Edge } from './edge'
 import { meetingsOf } from './meetings';
 import { isInside, nearestOn } from './nearness';
 import { areaOf, type Outline } from './outline';
+import { pointsAsOne, stitch } from './stitch';
 import { SAME } from './tolerance';
 
 /** A connected piece of the plane. */
@@ -21,25 +22,10 @@ export interface Region {
  */
 export function unionOf(outlines: readonly Outline[]): readonly Region[] {
   const pieces = splitAtMeetings(outlines).filter((piece) => isBoundary(piece, outlines));
-  const loops = loopsOf(pieces.map(({ edge }) => edge));
+  const loops = stitch(pieces.map(({ edge }) => edge)).map(merged);
   const outers = loops.filter((loop) => areaOf(loop) > 0);
   const holes = loops.filter((loop) => areaOf(loop) < 0);
   return outers.map((outer) => ({ outer, holes: holes.filter((hole) => holds(outer, hole, outers)) }));
-}
-
-/** The pieces of a curve between the places where it crosses or touches itself. */
-export function splitAtCrossings(outline: Outline): Edge[] {
-  const corner = cornersAt();
-  return outline.flatMap((edge, index) => {
-    const others = outline.filter((_, place) => place !== index);
-    const parts = new Map(others.flatMap((each) => meetingsOf(edge, each).map(({ a, point }) => [a, point] as const)));
-    return splitAt(edge, parts, corner);
-  });
-}
-
-/** Closed loops of pieces that end in the very points where others begin. */
-export function loopsOf(pieces: readonly Edge[]): Outline[] {
-  return stitch(pieces).map(merged);
 }
 
 interface Piece {
@@ -49,7 +35,7 @@ interface Piece {
 }
 
 function splitAtMeetings(outlines: readonly Outline[]): Piece[] {
-  const corner = cornersAt();
+  const corner = pointsAsOne();
   return outlines.flatMap((outline, of) =>
     outline.flatMap((edge): Piece[] => {
       const parts = new Map<number, Point>();
@@ -60,16 +46,6 @@ function splitAtMeetings(outlines: readonly Outline[]): Piece[] {
       return splitAt(edge, parts, corner).map((piece) => ({ edge: piece, of }));
     }),
   );
-}
-
-/** Points that are one by the tolerance become the very same point. */
-function cornersAt(): (point: Point) => Point {
-  const known: Point[] = [];
-  return (point) => {
-    const found = known.find((one) => distance(one, point) <= 2 * SAME);
-    if (!found) known.push(point);
-    return found ?? point;
-  };
 }
 
 function splitAt(edge: Edge, meetings: ReadonlyMap<number, Point>, corner: (point: Point) => Point): Edge[] {
@@ -110,39 +86,6 @@ function directionNear(edge: Edge, at: Point): Point {
   for (let index = 1; index <= count; index += 1)
     if (distance(pointOn(edge, index / count), at) < distance(pointOn(edge, best), at)) best = index / count;
   return directionOn(edge, best);
-}
-
-/** Loops of edges that follow one another. Where several go on, the sharpest turn to the left keeps to its own region. */
-function stitch(edges: readonly Edge[]): Edge[][] {
-  const leaving = new Map<Point, Edge[]>();
-  for (const edge of edges) leaving.set(edge.from, [...(leaving.get(edge.from) ?? []), edge]);
-  const take = (edge: Edge) => {
-    const rest = (leaving.get(edge.from) ?? []).filter((each) => each !== edge);
-    leaving.set(edge.from, rest);
-  };
-  const loops: Edge[][] = [];
-  for (const first of edges) {
-    if (!leaving.get(first.from)?.includes(first)) continue;
-    const loop: Edge[] = [];
-    let next: Edge | undefined = first;
-    while (next) {
-      take(next);
-      loop.push(next);
-      if (next.to === first.from) break;
-      next = leftmost(next, leaving.get(next.to) ?? []);
-    }
-    if (loop.at(-1)?.to === first.from) loops.push(loop);
-  }
-  return loops;
-}
-
-function leftmost(edge: Edge, followers: readonly Edge[]): Edge | undefined {
-  const along = directionOn(edge, 1);
-  const turn = (next: Edge) => {
-    const way = directionOn(next, 0);
-    return Math.atan2(along.x * way.y - along.y * way.x, along.x * way.x + along.y * way.y);
-  };
-  return followers.toSorted((a, b) => turn(b) - turn(a))[0];
 }
 
 /** Neighbours that are parts of one line, circle or oval become one edge again. */
