@@ -1,5 +1,6 @@
 /** Finds the job that was named: reads it, understands it, lays it out; or says why that can't be. */
 import { basename, dirname, resolve } from 'node:path';
+import { beyondReach } from '../core/cutting/beyond-reach';
 import type { Job } from '../core/job/job';
 import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
@@ -52,7 +53,7 @@ export async function findJob(name: string, world: World): Promise<FoundJob | No
   }
   const { job } = opened.value;
   const layout = layOut(job);
-  const problems = [...opened.problems, ...layout.problems];
+  const problems = [...opened.problems, ...layout.problems, ...(layout.ok ? beyondReach(job, layout.value) : [])];
   if (!layout.ok) return { ok: false, code: 1, problems };
   const place =
     name === '-'

@@ -23,3 +23,9 @@ export function tabledOvercut({ overcuts }: Pick<Cutter, 'overcuts'>, thickness:
   if (between === 0) return below.overcut;
   return below.overcut + ((above.overcut - below.overcut) * (thickness - below.thickness)) / between;
 }
+
+/** What the scale reads at a guide setting, mm; undefined where it reads the setting itself. */
+export function scaleReading(setting: number, cutter: Cutter | undefined): number | undefined {
+  const offset = cutter?.scaleOffset ?? 0;
+  return offset === 0 ? undefined : setting + offset;
+}

@@ -57,8 +57,13 @@ function turnBetween(before: Edge, after: Edge, away: number): 'smooth' | 'opens
 export function isPassedOver(before: Side, hollow: Side, after: Side, away: number): boolean {
   const { edge } = hollow;
   if (edge.kind !== 'arc' || edge.sweep * away > 0 || edge.radius > Math.abs(away)) return false;
-  const opens = [turnBetween(before.edge, edge, away), turnBetween(edge, after.edge, away)];
-  return opens.every((turn) => turn === 'opens') && ledOn(before, after, away) !== undefined;
+  const neighbours: readonly [Edge, Edge][] = [
+    [before.edge, edge],
+    [edge, after.edge],
+    [before.edge, after.edge],
+  ];
+  const opens = neighbours.every(([one, other]) => turnBetween(one, other, away) === 'opens');
+  return opens && ledOn(before, after, away) !== undefined;
 }
 
 function atPoint(point: Point, shortens: boolean): Corner {

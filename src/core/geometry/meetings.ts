@@ -145,9 +145,11 @@ function circleWithCircle(a: ArcEdge, b: ArcEdge): Point[] {
   const along = (apart + ((a.radius - b.radius) / apart) * sum) / 2;
   const half = touches ? 0 : Math.sqrt(Math.max(0, (a.radius - along) * (a.radius + along)));
   const u = { x: (b.centre.x - a.centre.x) / apart, y: (b.centre.y - a.centre.y) / apart };
+  // Of circles that all but coincide rounding would show in the radius, but for this.
+  const scale = a.radius / Math.hypot(along, half);
   const at = (side: number): Point => ({
-    x: a.centre.x + along * u.x - side * u.y,
-    y: a.centre.y + along * u.y + side * u.x,
+    x: a.centre.x + scale * (along * u.x - side * u.y),
+    y: a.centre.y + scale * (along * u.y + side * u.x),
   });
   return half === 0 ? [at(0)] : [at(half), at(-half)];
 }

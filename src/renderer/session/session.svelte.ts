@@ -1,4 +1,5 @@
 /** The session: the written job with its history, and everything that follows from it: the understood job, the layout, the cut plan, the problems. */
+import { beyondReach } from '../../core/cutting/beyond-reach';
 import { planCuts } from '../../core/cutting/plan-cuts';
 import { setAll } from '../../core/job/edit';
 import { commit, redo, settle, startHistory, undo, type History } from '../../core/job/history';
@@ -54,7 +55,9 @@ export class Session {
   readonly #reading = $derived(readJob(this.written));
   readonly #outcome = $derived(this.#reading.ok ? layOut(this.#reading.value.job) : undefined);
   readonly problems = $derived.by<readonly Problem[]>(() => {
-    const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? [])]);
+    const reached =
+      this.#reading.ok && this.#outcome?.ok ? beyondReach(this.#reading.value.job, this.#outcome.value) : [];
+    const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? []), ...reached]);
     if (JSON.stringify(found) !== JSON.stringify(this.#lastProblems)) this.#lastProblems = found;
     return this.#lastProblems;
   });
