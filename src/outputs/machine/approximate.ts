@@ -14,9 +14,9 @@ import {
 } from '../../core/geometry/edge';
 
 /** Where along a piece its distance from the curve is looked at. */
-const LOOKS = [1, 2, 3, 4, 5, 6, 7, 8, 9].map((tenth) => tenth / 10);
+const LOOKS = Array.from({ length: 19 }, (_, index) => (index + 1) / 20);
 /** Between two looks it may be a little farther. */
-const SURE = 0.95;
+const SURE = 0.9;
 /** Halvings of one edge; as fine as doubles go long before. */
 const MOST_HALVINGS = 16;
 
