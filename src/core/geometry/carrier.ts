@@ -103,7 +103,7 @@ function footOn({ x: a, y: b }: Point, { x, y }: Point): number {
     [cos, sin] = [(ratio * u) / (s + ratio), v / (s + 1)];
   } else {
     // On the longer axis: the way to the curve is square to it, or leads to its end.
-    cos = Math.min(1, (ratio * u) / (ratio - 1 || 1));
+    cos = ratio > 1 ? Math.min(1, (ratio * u) / (ratio - 1)) : 1;
     sin = Math.sqrt(1 - cos * cos);
   }
   return Math.atan2(y < 0 ? -sin : sin, x < 0 ? -cos : cos);

@@ -1,10 +1,11 @@
 /** Corners of parallel curves: how two neighbours, moved, are joined. */
 import type { Point } from './box';
-import { partBeside } from './carrier';
+import { carrierOf, levelOf, partBeside } from './carrier';
 import { arc, directionOn, distance, line, unit, type Edge } from './edge';
 import { carriersMeet } from './meetings';
 import type { MovedEdge } from './moved-edge';
 import { linesWithin, type Strand } from './strand';
+import { SAME } from './tolerance';
 
 /** Where the first of two moved neighbours now ends, where the second now begins, and what leads from one to the other. */
 export interface Corner {
@@ -52,7 +53,8 @@ function turnBetween(before: Edge, after: Edge, away: number): 'smooth' | 'opens
 
 /**
  * True of an arc, hollow as a scooped corner is, that the distance leaves no radius, where the edges before and after it
- * meet without it: they do so in a corner, as those of a plain one would.
+ * meet without it: they do so in a corner, as those of a plain one would. Neither may reach beyond the other's line: the
+ * corner would come too near to its end.
  */
 export function isPassedOver(before: Side, hollow: Side, after: Side, away: number): boolean {
   const { edge } = hollow;
@@ -62,8 +64,15 @@ export function isPassedOver(before: Side, hollow: Side, after: Side, away: numb
     [edge, after.edge],
     [before.edge, after.edge],
   ];
+  if (liesBeyond(edge.from, after.edge) || liesBeyond(edge.to, before.edge)) return false;
   const opens = neighbours.every(([one, other]) => turnBetween(one, other, away) === 'opens');
   return opens && ledOn(before, after, away) !== undefined;
+}
+
+/** True of a point on the outer side of the whole line, circle or oval that an edge lies on. */
+function liesBeyond(point: Point, edge: Edge): boolean {
+  const { value } = levelOf(carrierOf(edge), point);
+  return (edge.kind !== 'line' && edge.sweep > 0 ? value : -value) > SAME;
 }
 
 function atPoint(point: Point, shortens: boolean): Corner {
