@@ -7,6 +7,7 @@ import { directionOn, distance, pointOn, type Edge } from '../../../src/core/geo
 import { parallelTo } from '../../../src/core/geometry/offset';
 import { areaOf, flatten, isClosed, lengthOf, type Outline } from '../../../src/core/geometry/outline';
 import { crossingOf } from '../../../src/core/geometry/region';
+import { outlineOf } from '../../../src/core/geometry/shapes';
 import { anyChain, anyPolygon, anyShape, anyStar } from './random-outlines';
 import { trueDistance } from './true-distance';
 
@@ -66,6 +67,16 @@ function check(outline: Outline, away: number): void {
 }
 
 describe('the parallel curve', () => {
+  it('of a circle drawn as an ellipse of equal axes is a smaller or a larger circle', () => {
+    for (const radius of [30, 299.9999999999992])
+      for (const away of [-20, -0.5, 0.5, 30]) {
+        const circle = outlineOf({ kind: 'oval' }, { width: 2 * radius, height: 2 * radius });
+        const found = parallelTo(circle, away)?.outline ?? [];
+        expect(areaOf(found) / (Math.PI * (radius + away) ** 2)).toBeCloseTo(1, 12);
+        expect(lengthOf(found) / (2 * Math.PI * (radius + away))).toBeCloseTo(1, 12);
+      }
+  });
+
   it.each([
     ['shapes of every kind', anyShape, 6000],
     ['polygons', anyPolygon, 1500],
@@ -78,6 +89,15 @@ describe('the parallel curve', () => {
     },
   );
 });
+
+/** mm. */
+const NECK = 0.002;
+
+/** Areas of the pieces that Clipper2 makes. */
+function inflated(outline: Outline, away: number): number[] {
+  const paths = inflatePathsD([flatten(outline, FLATNESS)], away, JoinType.Miter, EndType.Polygon, 8, 5);
+  return paths.map((path) => areaD(path));
+}
 
 /** By how much what chords lie off a curve grows on the way to the parallel curve: as the radius of its tightest bend does. */
 function spreading(outline: Outline, away: number): number {
@@ -101,12 +121,13 @@ describe('beside Clipper2 (Angus Johnson, an independent library) on finely flat
         const runsOut = openCorners(outline, away).some(({ turn }) => 1 / Math.cos(turn / 2) > 7.9);
         fc.pre(!runsOut);
         const found = parallelTo(outline, away)?.outline;
-        const paths = inflatePathsD([flatten(outline, FLATNESS)], away, JoinType.Miter, EndType.Polygon, 8, 5);
-        const areas = paths.map((path) => areaD(path)).filter((area) => Math.abs(area) > SPECK);
         if (!found) {
-          expect(areas.length).not.toBe(1);
+          // Where a neck is just closing, chords close it a little sooner or later.
+          const counts = [0, NECK, -NECK].map((more) => inflated(outline, away + more).length);
+          expect(counts.some((count) => count !== 1)).toBe(true);
           return;
         }
+        const areas = inflated(outline, away).filter((area) => Math.abs(area) > SPECK);
         const sum = areas.reduce((total, area) => total + area, 0);
         const slack = SPECK + 2 * FLATNESS * (lengthOf(outline) + lengthOf(found) * spreading(outline, away));
         expect(Math.abs(areaOf(found) - sum)).toBeLessThan(slack);
