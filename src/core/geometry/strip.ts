@@ -1,7 +1,8 @@
 /** The strip between two parallel outlines, in pieces that face nearly one way: what a bevel shows of its slope. */
 import type { Point } from './box';
-import { directionOn, line, partOf, reversed, type Edge } from './edge';
+import { directionOn, distance, line, partOf, reversed, type Edge } from './edge';
 import type { Outline } from './outline';
+import { SAME } from './tolerance';
 
 export interface StripPiece {
   /** Closed. */
@@ -15,10 +16,10 @@ const TURN = Math.PI / 15;
 
 /**
  * Pieces anticlockwise. Both outlines must have the same edges, moved apart, as an outline and its parallel curve have;
- * undefined where some have vanished on the way from one to the other.
+ * undefined where some have vanished on the way from one to the other, or corners were rounded.
  */
 export function stripBetween(inner: Outline, outer: Outline): readonly StripPiece[] | undefined {
-  if (inner.length !== outer.length) return undefined;
+  if (inner.length !== outer.length || !inner.every((edge, index) => runsBeside(edge, outer[index]))) return undefined;
   return inner.flatMap((edge, index) => {
     const beside = outer[index] ?? edge;
     const count = edge.kind === 'line' ? 1 : Math.max(1, Math.ceil(Math.abs(edge.sweep) / TURN));
@@ -32,4 +33,14 @@ export function stripBetween(inner: Outline, outer: Outline): readonly StripPiec
       };
     });
   });
+}
+
+/** True of an edge and the same edge moved square to itself. */
+function runsBeside(edge: Edge, other: Edge | undefined): boolean {
+  if (edge.kind === 'line') {
+    if (other?.kind !== 'line') return false;
+    const [a, b] = [directionOn(edge, 0), directionOn(other, 0)];
+    return Math.hypot(a.x - b.x, a.y - b.y) < SAME;
+  }
+  return other?.kind === edge.kind && distance(edge.centre, other.centre) < SAME && edge.sweep * other.sweep > 0;
 }

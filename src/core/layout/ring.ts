@@ -67,21 +67,72 @@ function inwardTo(distance: (far: number) => number, wanted: number, from: numbe
   return far;
 }
 
-/** Newton's method on all directions at once: the distance from each window to the next comes out the same all round. */
+/** Directions in which the distance from each window to the next is the same all round. */
 function evenGaps(outlines: readonly Centred[], place: PlaceAt, start: readonly number[]): readonly number[] {
-  const count = outlines.length;
-  if (count < 3) return start;
-  let angles = start;
-  for (let round = 0; round < 20; round += 1) {
+  if (outlines.length < 3) return start;
+  let angles = allAtOnce(outlines, place, start);
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const gaps = gapsOf(outlines, place, angles);
-    const mean = gaps.reduce((sum, gap) => sum + gap, 0) / count;
-    if (gaps.some((gap) => gap <= 0)) return start;
-    if (Math.max(...gaps.map((gap) => Math.abs(gap - mean))) < CLOSE * 10) return angles;
-    const turns = solveLinear(...equations(outlines, place, angles, gaps));
-    if (!turns) return start;
-    angles = angles.map((angle, index) => angle + clamp(turns[index - 1] ?? 0, Math.PI / count));
+    if (gaps.some((gap) => gap <= 0) || unevenness(gaps) < CLOSE * 10) break;
+    angles = allAtOnce(outlines, place, oneByOne(outlines, place, angles));
   }
   return angles;
+}
+
+/** Of moving windows one by one, where moving all at once has come to a stand. */
+const MOST_ROUNDS = 8;
+
+/** Each window but the first halfway between its neighbours, one after the other: slow, but never stuck in a kink. */
+function oneByOne(outlines: readonly Centred[], place: PlaceAt, start: readonly number[]): readonly number[] {
+  const angles = [...start];
+  const at = (index: number, angle: number) => shiftOutline(outlines[index] ?? [], place(index, angle));
+  for (let index = 1; index < angles.length; index += 1) {
+    const [last, next] = [index - 1, (index + 1) % angles.length];
+    const here = angles[index] ?? 0;
+    const neighbours = { last: at(last, angles[last] ?? 0), next: at(next, angles[next] ?? 0) };
+    // Clockwise is away from the last one: angles fall from window to window.
+    let [far, near] = [here - Math.PI / angles.length, here + Math.PI / angles.length];
+    for (let step = 0; step < 30; step += 1) {
+      const middle = (far + near) / 2;
+      const outline = at(index, middle);
+      if (nearest(outline, neighbours.last).distance > nearest(outline, neighbours.next).distance) far = middle;
+      else near = middle;
+    }
+    angles[index] = (far + near) / 2;
+  }
+  return angles;
+}
+
+/** Newton's method; no further than where it helps. */
+function allAtOnce(outlines: readonly Centred[], place: PlaceAt, start: readonly number[]): readonly number[] {
+  const count = outlines.length;
+  let [angles, gaps] = [start, gapsOf(outlines, place, start)];
+  if (gaps.some((gap) => gap <= 0)) return start;
+  for (let round = 0; round < 60 && unevenness(gaps) >= CLOSE * 10; round += 1) {
+    const turns = solveLinear(...equations(outlines, place, angles, gaps));
+    if (!turns) return start;
+    const from = angles;
+    // Corners make the gaps grow in kinks, over which a whole step may leap to and fro for ever: no step may make it worse.
+    for (let part = 1; ; part /= 2) {
+      const tried = from.map((angle, index) => angle + part * clamp(turns[index - 1] ?? 0, Math.PI / count));
+      const found = gapsOf(outlines, place, tried);
+      const isBetter = found.every((gap) => gap > 0) && unevenness(found) < unevenness(gaps);
+      if (!isBetter && part > LEAST_PART) continue;
+      if (!isBetter) return angles;
+      [angles, gaps] = [tried, found];
+      break;
+    }
+  }
+  return angles;
+}
+
+/** Of a step that is halved until it helps. */
+const LEAST_PART = 1e-4;
+
+/** How far gaps are from their mean, mm. */
+function unevenness(gaps: readonly number[]): number {
+  const mean = gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length;
+  return Math.max(...gaps.map((gap) => Math.abs(gap - mean)));
 }
 
 function clamp(value: number, most: number): number {

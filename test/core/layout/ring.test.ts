@@ -82,6 +82,28 @@ describe('equal gap is not equal offset of the middles', () => {
   });
 });
 
+it.each([
+  [25, 20, 348],
+  [30, 20, 348],
+  [30, 50, 71],
+])(
+  'round a square, with one of %s x %s mm among squares, corners do not keep the distances from coming out equal',
+  (width, height, start) => {
+    const items = [
+      '40 x 40 mm',
+      ...Array.from({ length: 5 }, (_, index) => (index === 2 ? `${width} x ${height} mm` : '20 x 20 mm')),
+    ];
+    const [, ...around] = ring(items.map(plain), { gap: '20 mm', start });
+    const between = around.map(({ window }, index) => {
+      const next = around[(index + 1) % around.length]!.window;
+      const across = Math.max(0, next.left - window.right, window.left - next.right);
+      const up = Math.max(0, next.bottom - window.top, window.bottom - next.top);
+      return Math.hypot(across, up);
+    });
+    for (const gap of between) expect(gap).toBeCloseTo(between[0]!, 6);
+  },
+);
+
 describe('on an ellipse', () => {
   it('the middles lie on it, and the gaps from one window to the next are equal', () => {
     const around = ring(
