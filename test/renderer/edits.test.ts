@@ -1,6 +1,7 @@
 /** Edits of the written job: the tree of windows, the list of pictures, units and layers. */
 import { describe, expect, it } from 'vitest';
 import { layOut } from '../../src/core/layout/lay-out';
+import { jobJsonSchema } from '../../src/core/job/json-schema';
 import { readJob } from '../../src/core/job/read';
 import type { WrittenJob, WrittenNode } from '../../src/core/job/written';
 import {
@@ -10,7 +11,7 @@ import { freeAll, removeFree } from '../../src/renderer/edits/free-windows';
 import { removeLayer } from '../../src/renderer/edits/layers';
 import { addPicture, duplicatePicture, movePicture, removePicture } from '../../src/renderer/edits/pictures';
 import { spellOut } from '../../src/renderer/edits/spell-out';
-import { arrangementOf } from '../../src/renderer/edits/tree';
+import { arrangementOf, isGroup } from '../../src/renderer/edits/tree';
 import { changeUnits } from '../../src/renderer/edits/units';
 
 const job = (windows?: WrittenNode, count = 3): WrittenJob => ({
@@ -30,6 +31,24 @@ function titles(written: WrittenJob): string[] {
   if (!layout.ok) throw new Error(layout.problems[0]?.message);
   return layout.value.windows.map((window) => window.title);
 }
+
+describe('a ring', () => {
+  const ring = { kind: 'ring', items: ['1', '2', '3'] } as const;
+
+  it('is a group: what is taken out of it, and what its pictures are called, is followed', () => {
+    expect(isGroup({ kind: 'ring', items: ['1'] })).toBe(true);
+    const left = removePicture({ ...job(), windows: { kind: 'ring', items: ['1', '2', '3'] } }, 0);
+    expect(left?.windows).toEqual({ kind: 'ring', items: ['1', '2'] });
+  });
+
+  it('keeps a gap that is a length, and drops one that is shared out', () => {
+    const made = (gap: string) =>
+      changeGroup({ ...job(), windows: { kind: 'row', items: [...ring.items], gap } }, 'windows', 'ring')?.written
+        .windows;
+    expect(made('1 in')).toEqual({ ...ring, gap: '1 in' });
+    expect(made('share between')).toEqual(ring);
+  });
+});
 
 describe('the tree of windows', () => {
   it('is, unsaid, what the job is read as', () => {
@@ -203,6 +222,33 @@ describe('the unit of a job', () => {
     expect(readings[1]).toEqual(readings[0]);
     expect(after.frame?.size).toBe('20x16"');
     expect(after.steps).toEqual({ in: '1/32' });
+  });
+
+  it('puts the old unit to every key that the schema says is a length, and to nothing that is counted', () => {
+    const { $defs } = jobJsonSchema() as { $defs: Readonly<Record<string, unknown>> };
+    const lengths = new Set<string>();
+    const refers = (part: unknown) =>
+      /^#\/\$defs\/(Length|Size|Overlap|Gap)$/.test((part as { $ref?: string }).$ref ?? '');
+    const isLength = (part: object) => [part, ...((part as { anyOf?: unknown[] }).anyOf ?? [])].some(refers);
+    const walk = (part: unknown): void => {
+      if (part === null || typeof part !== 'object') return;
+      for (const [key, value] of Object.entries(part)) {
+        if (key === 'properties')
+          for (const [name, of] of Object.entries(value as Record<string, object>)) if (isLength(of)) lengths.add(name);
+        walk(value);
+      }
+    };
+    walk($defs);
+    expect([...lengths]).toEqual(
+      expect.arrayContaining(['size', 'radius', 'rise', 'cut', 'step', 'on', 'gap', 'reach']),
+    );
+    for (const key of lengths) {
+      const written = { ...job(), units: 'in', some: { [key]: '1/4' } } as WrittenJob;
+      expect((changeUnits(written, 'mm') as unknown as { some: object }).some).toEqual({ [key]: '1/4 in' });
+    }
+    const counted = { kind: 'window', size: '8 x 8', shape: { kind: 'polygon', sides: 8 } } as const;
+    const { windows } = changeUnits({ ...job(), units: 'in', windows: counted }, 'mm');
+    expect(windows).toEqual({ ...counted, size: '8 x 8 in' });
   });
 });
 

@@ -1,11 +1,13 @@
 /** Changes to the arrangement of windows: adding, removing, moving, grouping; each gives the job anew and where the item went. */
-import type {
-  WrittenFreeWindow,
-  WrittenGroup,
-  WrittenJob,
-  WrittenLength,
-  WrittenNode,
-  WrittenSpread,
+import {
+  GAP_BETWEEN,
+  GAP_WITH_BORDERS,
+  type WrittenFreeWindow,
+  type WrittenGroup,
+  type WrittenJob,
+  type WrittenLength,
+  type WrittenNode,
+  type WrittenSpread,
 } from '../../core/job/written';
 import { readLength, type Unit } from '../../core/units';
 import { exactText } from './exact-text';
@@ -143,12 +145,18 @@ export function unwrapGroup(written: WrittenJob, path: string): Arranged | undef
   return { written: withArrangement(written, splice(whole, places, group.items)), path };
 }
 
-/** Makes a group a row, a column or a grid, keeping its items and its gap. */
+/** Makes a group a row, a column, a grid or a ring, keeping its items and its gap; a ring has no use for one that is shared out. */
 export function changeGroup(written: WrittenJob, path: string, kind: GroupKind): Arranged | undefined {
   const group = nodeAt(written, path);
   if (!isGroup(group) || group.kind === kind) return undefined;
   const gap = group.gap ?? (group.kind === 'grid' ? (group.columnGap ?? group.rowGap) : undefined);
-  return replaceItem(written, path, { ...asGroup(kind, group.items), ...(gap === undefined ? {} : { gap }) }, path);
+  const isKept = gap !== undefined && !(kind === 'ring' && (gap === GAP_WITH_BORDERS || gap === GAP_BETWEEN));
+  return replaceItem(
+    written,
+    path,
+    { ...asGroup(kind, group.items), ...(isKept ? { gap } : {}) } as WrittenGroup,
+    path,
+  );
 }
 
 export function replaceItem(written: WrittenJob, path: string, next: WrittenNode, went = path): Arranged {

@@ -24,7 +24,7 @@ export function pictureIndex(written: WrittenJob, reference: string | number | u
 }
 
 export function isGroup(node: WrittenNode | undefined): node is WrittenGroup {
-  return typeof node === 'object' && (node.kind === 'row' || node.kind === 'column' || node.kind === 'grid');
+  return typeof node === 'object' && node.kind !== 'window' && node.kind !== 'spread';
 }
 
 /** `windows.items[2].items[0]` as `[2, 0]`; undefined for a path outside the tree. */

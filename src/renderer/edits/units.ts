@@ -5,6 +5,7 @@ import { readLength, type Unit } from '../../core/units';
 const LENGTH_KEYS = new Set([
   'left', 'top', 'right', 'bottom', 'width', 'height', 'size', 'image', 'thickness', 'overlap', 'reveal', 'gap', 'columnGap', 'rowGap',
   'allowance', 'lip', 'mouldingWidth', 'rabbetDepth', 'all', 'sides', 'amount', 'step', 'overcut',
+  'radius', 'rise', 'cut', 'on', 'behindTrim', 'reach', 'scaleOffset',
 ]); // prettier-ignore
 
 export function changeUnits(written: WrittenJob, units: Unit): WrittenJob {
@@ -16,7 +17,11 @@ export function changeUnits(written: WrittenJob, units: Unit): WrittenJob {
 function withUnits(value: unknown, key: string | undefined, unit: Unit): unknown {
   if (Array.isArray(value)) return value.map((item) => withUnits(item, undefined, unit));
   if (value !== null && typeof value === 'object') {
-    return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, withUnits(item, name, unit)]));
+    // A polygon's sides are counted.
+    const isCounted = (name: string) => name === 'sides' && 'kind' in value;
+    return Object.fromEntries(
+      Object.entries(value).map(([name, item]) => [name, isCounted(name) ? item : withUnits(item, name, unit)]),
+    );
   }
   if (key === undefined || !LENGTH_KEYS.has(key) || (typeof value !== 'string' && typeof value !== 'number'))
     return value;
