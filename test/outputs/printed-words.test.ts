@@ -114,3 +114,29 @@ it('nothing in the head of the overview lies over anything else, with one layer 
     }
   }
 });
+
+it('a layer cut behind the one above has its boards told before its cuts, and scale readings beside the settings', async () => {
+  const cutting = { layers: 'behind', cutter: { name: 'Bench', scaleOffset: '1/16 in' } };
+  const job = {
+    pictures: [{ title: 'Fern', size: '8 x 10 in' }],
+    frame: { size: '16 x 20 in' },
+    mat: { layers: [{}, { reveal: '1/4 in' }] },
+    cutting,
+  };
+  for (const units of ['in', 'mm'] as const) {
+    const pages = await pagesOf(job, units);
+    const text = (page: ReadPage) => page.words.map((word) => word.text).join(' ');
+    const boards = pages.findIndex((page) => text(page).includes('The boards, layer 2'));
+    const list = pages.findIndex((page) => text(page).includes('Cutting list, layer 2'));
+    expect(boards).toBeGreaterThan(0);
+    expect(list).toBe(boards + 1);
+    const page = pages[list]!;
+    // Nothing in the table is cut short.
+    expect(text(page)).not.toContain('…');
+    // 8 x 10 less 1/8 on each side in 16 x 20: borders 4 1/8 and 5 1/8 in, and a sixteenth more on the scale.
+    const settings = units === 'in' ? ['5 1⁄8 (5 3⁄16)', '4 1⁄8 (4 3⁄16)'] : ['130.18 (131.76)', '104.78 (106.36)'];
+    for (const setting of settings) expect(text(page)).toContain(setting);
+  }
+  const apart = await pagesOf({ ...job, cutting: {} }, 'in');
+  expect(apart.some((page) => page.words.some(({ text }) => text.includes('The boards')))).toBe(false);
+});

@@ -1,7 +1,8 @@
 /** The order of cutting, layer by layer: guide setting, cut, and what to do first. */
 import type { CutPlan, CutStep, LayerPlan, View } from '../../core/cutting/plan';
 import { assert } from '../../core/problem';
-import { showSetting } from '../../core/units';
+import { guideWords } from '../../core/cutting/guide-words';
+import { handlingOf, type Handling } from '../../core/cutting/handling';
 import { columns, paragraph } from '../print/text';
 import type { Section } from './section';
 import type { Words } from './words';
@@ -13,17 +14,24 @@ export function orderSections(plan: CutPlan, view: View, words: Words): Section[
       heading: 'How the cutting order is made',
       lines: paragraph(plan.orderRule, 2, width),
     },
-    ...plan.layers.map((layer): Section => {
-      const rows = layer.order[view].map((step) => stepRow(layer, step, view, words));
+    ...plan.layers.map((layer, index): Section => {
+      const rows = layer.order[view].map((step) => stepRow(layer, plan, step, view, words));
+      const { before, after } = handlingOf(plan, index, words.showing);
       return {
         heading: `Cutting layer ${layer.number} of ${plan.layers.length}, “${layer.board}”, from the ${view}`,
         lines: [
+          ...handled(before, width),
           ...paragraph(manner(layer, plan, view, words), 2, width),
           ...columns([['step', 'guide', 'cut', ''], ...rows], { indent: 2, width, right: [0] }),
+          ...handled(after, width),
         ],
       };
     }),
   ];
+}
+
+function handled(steps: readonly Handling[], width: number): string[] {
+  return steps.flatMap(({ words }) => paragraph(words, 2, width));
 }
 
 /** What all cuts of a layer have in common. */
@@ -45,7 +53,7 @@ function manner({ windows, bevel }: LayerPlan, { waste }: CutPlan, view: View, {
   return `Left and right are as seen from the ${view}. The waste lies on the ${waste} of the travel; ${slant}; ${past}.`;
 }
 
-function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { showing }: Words): string[] {
+function stepRow({ windows }: LayerPlan, { cutter }: CutPlan, step: CutStep, view: View, { showing }: Words): string[] {
   const window = windows[step.window];
   const line = window?.cuts[view][step.cut];
   assert(window && line, 'every step makes a cut of a window');
@@ -56,7 +64,7 @@ function stepRow({ windows }: LayerPlan, step: CutStep, view: View, { showing }:
   const then = step.dropsOut ? ['the window falls out'] : [];
   return [
     String(step.number),
-    step.guideSetting === undefined ? 'by the line' : showSetting(step.guideSetting, showing).withUnit,
+    guideWords(step, cutter, showing),
     `${window.name} ${line.name}`,
     [first.join(', '), ...then].filter((part) => part !== '').join('; '),
   ];

@@ -42,7 +42,7 @@ function beforeBehind(plan: CutPlan, layer: LayerPlan, index: number, showing: S
     { kind: 'put back', words: puttingBack(plan, index, which) },
     {
       kind: 'fix',
-      words: `Fix layer ${number} face down on the back of layer ${above}, ${lengthText(trim, showing)} in from its edges all round. Tape or adhesive fit for conservation, at least ${lengthText(HOLD_BEHIND, showing)} outside every window: none may touch the picture. Fix each piece of fallout to layer ${number} too, well inside its window, with a bit of tape.`,
+      words: `Fix layer ${number} face down on the back of layer ${above}, its edges ${lengthText(trim, showing)} inside those of layer 1 all round. Tape or adhesive fit for conservation, at least ${lengthText(HOLD_BEHIND, showing)} outside every window: none may touch the picture. Fix each piece of fallout to layer ${number} too, well inside its window, with a bit of tape.`,
     },
     {
       kind: 'guide',

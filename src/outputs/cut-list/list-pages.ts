@@ -2,10 +2,12 @@
 import type { CutLine, CutStep, LayerPlan } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
 import { bevelWords } from '../../core/layout/bevel-words';
+import { scaleReading } from '../../core/cutting/cutter';
 import { decimalText, lengthText, showSetting, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
 import { PENS } from '../paper/pens';
+import { handlingPages } from './handling-page';
 import { drawTable, filling, inLots, ROW_HEIGHT, type Column, type TableRow } from '../paper/table';
 import type { Surface } from '../paper/surface';
 import { fractions } from '../paper/type';
@@ -26,14 +28,15 @@ interface ListPage {
 export function planListPages(context: OutputContext, paper: Size): readonly PagePlan[] {
   const { body } = planSheet(paper);
   const rowsPerPage = Math.floor((body.top - body.bottom - INTRODUCTION) / ROW_HEIGHT) - 1;
-  return context.plan.layers.flatMap((layer) =>
-    inLots(settingsRepeated(layer, context, rowsPerPage), rowsPerPage, rowsPerPage).map((rows) => ({
+  return context.plan.layers.flatMap((layer) => [
+    ...handlingPages(context, layer, paper),
+    ...inLots(settingsRepeated(layer, context, rowsPerPage), rowsPerPage, rowsPerPage).map((rows) => ({
       size: paper,
       step: `Writing the cutting list of layer ${layer.number}`,
       draw: (surface: Surface, { number, count }: { number: number; count: number }) =>
         drawListPage(surface, context, { layer, rows }, `Page ${number} of ${count}`),
     })),
-  );
+  ]);
 }
 
 function drawListPage(surface: Surface, context: OutputContext, { layer, rows }: ListPage, page: string): void {
@@ -63,7 +66,7 @@ function drawListPage(surface: Surface, context: OutputContext, { layer, rows }:
     { size: 8 },
   );
   const top = { x: room.left, y: room.top - INTRODUCTION };
-  const columns = filling(listColumns(showing), room.right - room.left);
+  const columns = filling(listColumns(showing, plan.cutter?.scaleOffset), room.right - room.left);
   drawTable(surface, top, columns, rows);
   drawGuideMoves(surface, top, room.right, rows);
 }
@@ -77,24 +80,31 @@ function introduction({ plan, options }: OutputContext, layer: LayerPlan, showin
     bevel.angleDegrees === 0
       ? 'Every cut goes straight down, without a bevel.'
       : `${capital(bevelWords(bevel))} from upright; left and right as seen along the cut.`,
+    ...(layer.guideOn.number === layer.number
+      ? []
+      : [`The guide runs along the edges of layer ${layer.guideOn.number}, which this one is fixed behind.`]),
   ].join(' ');
 }
 
-function listColumns(showing: Showing): readonly Column[] {
+function listColumns(showing: Showing, scaleOffset = 0): readonly Column[] {
   const number = { size: 8, tabular: true };
   const words = { size: 8 };
   const { unit } = showing;
+  const guide: Column =
+    scaleOffset === 0
+      ? { heading: 'Guide setting', width: 26, style: { size: 11, weight: 'bold' } }
+      : { heading: `Guide (scale), ${unit}`, width: 29, style: { size: 9, weight: 'bold' } };
   return [
-    { heading: 'Cut', width: 8, style: { size: 9, weight: 'bold' } },
-    { heading: 'Guide setting', width: 26, style: { size: 11, weight: 'bold' } },
-    { heading: 'Window, cut', width: 19, style: words },
-    { heading: `x1, ${unit}`, width: 15, align: 'right', style: number },
-    { heading: 'y1', width: 14.5, align: 'right', style: number },
-    { heading: 'x2', width: 14.5, align: 'right', style: number },
-    { heading: 'y2', width: 14.5, align: 'right', style: number },
-    { heading: 'Bevel to', width: 21, style: words },
-    { heading: 'Overcut', width: 13, align: 'right', style: words },
-    { heading: 'Mind', width: 23, style: words },
+    { heading: 'Cut', width: 7.5, style: { size: 9, weight: 'bold' } },
+    guide,
+    { heading: 'Window, cut', width: 17, style: words },
+    { heading: `x1, ${unit}`, width: 14.4, align: 'right', style: number },
+    { heading: 'y1', width: 14.4, align: 'right', style: number },
+    { heading: 'x2', width: 14.4, align: 'right', style: number },
+    { heading: 'y2', width: 14.4, align: 'right', style: number },
+    { heading: 'Bevel to', width: 18, style: words },
+    { heading: 'Overcut', width: 15, align: 'right', style: words },
+    { heading: 'Mind', width: 23.5, style: words },
   ];
 }
 
@@ -107,7 +117,21 @@ const UNIT_WORDS: Readonly<Record<Showing['unit'], string>> = { in: 'inches', mm
 /** Decimals that tell a hundredth of a millimetre apart. */
 const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 };
 
-function listRows(layer: LayerPlan, { options, showing }: OutputContext): readonly TableRow[] {
+function guideOf({ plan, showing }: OutputContext): (step: CutStep) => string {
+  return (step) => {
+    const reading = step.guideSetting === undefined ? undefined : scaleReading(step.guideSetting, plan.cutter);
+    if (step.guideSetting === undefined) return 'by the line';
+    const setting = showSetting(step.guideSetting, showing);
+    // The unit stands in the heading where both must have room.
+    return fractions(
+      reading === undefined ? setting.withUnit : `${setting.text} (${showSetting(reading, showing).text})`,
+    );
+  };
+}
+
+function listRows(layer: LayerPlan, context: OutputContext): readonly TableRow[] {
+  const { options, showing } = context;
+  const guide = guideOf(context);
   const number = (point: Point) => [point.x, point.y].map((mm) => decimalText(mm, showing.unit, DIGITS[showing.unit]));
   return layer.order[options.view].flatMap((step) => {
     const line = layer.windows[step.window]?.cuts[options.view][step.cut];
@@ -115,7 +139,7 @@ function listRows(layer: LayerPlan, { options, showing }: OutputContext): readon
     return [
       [
         String(step.number),
-        step.moveGuide || step.guideSetting === undefined ? setting(step, showing) : '',
+        step.moveGuide || step.guideSetting === undefined ? guide(step) : '',
         `${layer.windows[step.window]?.name ?? ''} ${line.name}`,
         ...number(line.start),
         ...number(line.end),
@@ -125,10 +149,6 @@ function listRows(layer: LayerPlan, { options, showing }: OutputContext): readon
       ],
     ];
   });
-}
-
-function setting({ guideSetting }: CutStep, showing: Showing): string {
-  return guideSetting === undefined ? 'by the line' : fractions(showSetting(guideSetting, showing).withUnit);
 }
 
 /** One length where both ends have the same, else that of the start and that of the end. */
@@ -143,7 +163,7 @@ function settingsRepeated(layer: LayerPlan, context: OutputContext, rowsPerPage:
   return listRows(layer, context).map((row, index) => {
     const step = steps[index];
     if (index % rowsPerPage !== 0 || step === undefined) return row;
-    return row.map((cell, column) => (column === 1 ? setting(step, context.showing) : cell));
+    return row.map((cell, column) => (column === 1 ? guideOf(context)(step) : cell));
   });
 }
 
