@@ -89,6 +89,8 @@ export interface Ring {
   readonly corners: readonly Point[];
   /** Of the gap from the middle window, or of the ellipse. */
   readonly gapAt: string;
+  /** From the first cell, in the middle, to each of the others; undefined on an ellipse. */
+  readonly gap?: number;
 }
 
 export type Group = Line | Grid | Ring;

@@ -1,9 +1,11 @@
 /** The gaps between neighbouring windows, with the bridges of board they leave. */
 import type { Box } from '../geometry/box';
+import { nearest } from '../geometry/nearness';
 import type { GapRule } from '../job/job';
 import type { Axis, Group, Leaf } from './cells';
 import type { Gap, PlacedWindow } from './layout';
 import { facingAcross, turned } from './neighbours';
+import { openingOutline } from './shaped-openings';
 
 /** Every gap across and up. `leaves` names the groups of each window; freely placed ones have none. */
 export function gapsOf(windows: readonly PlacedWindow[], leaves: readonly Leaf[]): Gap[] {
@@ -23,7 +25,9 @@ function gapsAlong(
     const top = windows[first]?.layers[0];
     const other = windows[second]?.layers[0];
     if (!a || !b || !top || !other) return [];
-    const group = stringing(axis, leaves[first], leaves[second]);
+    const common = commonGroup(leaves[first], leaves[second]);
+    // Round a ring windows stand askew, and from box to box is not from window to window.
+    if (common?.kind === 'ring' && !facesSquarely(windows[first], windows[second], b.left - a.right)) return [];
     const measure = (one: Box, two: Box) => (axis === 'across' ? two.left - one.right : two.bottom - one.top);
     return [
       {
@@ -35,10 +39,32 @@ function gapsAlong(
         gap: b.left - a.right,
         bridge: measure(top.opening, other.opening),
         faceBridge: measure(top.face, other.face),
-        ...(group ? { at: pathOf(group, axis), rule: ruleOf(group, axis) } : {}),
+        ...governing(axis, leaves[first], leaves[second]),
       },
     ];
   });
+}
+
+/** True where the straight way between two boxes is the shortest between their outlines. */
+function facesSquarely(one: PlacedWindow | undefined, other: PlacedWindow | undefined, gap: number): boolean {
+  const [a, b] = [one?.layers.at(-1), other?.layers.at(-1)];
+  return a !== undefined && b !== undefined && isNear(nearest(openingOutline(a), openingOutline(b)).distance, gap);
+}
+
+function isNear(a: number, b: number): boolean {
+  return Math.abs(a - b) < 1e-6;
+}
+
+/** The written gap that two windows are held apart by, and what it is. */
+function governing(axis: Axis, one: Leaf | undefined, other: Leaf | undefined): Pick<Gap, 'at' | 'rule'> {
+  const common = commonGroup(one, other);
+  if (common?.kind === 'ring') {
+    const [middle] = common.cells;
+    const isFromMiddle = common.gap !== undefined && (one === middle || other === middle);
+    return isFromMiddle ? { at: common.gapAt, rule: common.gap } : {};
+  }
+  const group = stringing(axis, one, other);
+  return group ? { at: pathOf(group, axis), rule: ruleOf(group, axis) } : {};
 }
 
 /** Path of the gap of the innermost group that holds both windows, if it strings them along this axis. */

@@ -14,6 +14,7 @@ export function ringOf(item: RingItem, job: Job, groups: readonly Group[]): Ring
     corners: [],
     size: { width: 0, height: 0 },
     gapAt: `${item.at}.${item.on ? 'on' : 'gap'}`,
+    ...(item.on ? {} : { gap: item.gap }),
   };
   const inside = [...groups, ring];
   const middle = item.middle && leafOf(item.middle, job, inside);

@@ -3,7 +3,7 @@ import { grow, type Box } from '../geometry/box';
 import { oval, type OvalEdge } from '../geometry/edge';
 import { greatestDistance, nearest } from '../geometry/nearness';
 import { parallelTo, type Parallel } from '../geometry/offset';
-import { boundsOf, type Outline } from '../geometry/outline';
+import { boundsOf, boxOutline, type Outline } from '../geometry/outline';
 import type { LayerOpening, LayoutLayer, ShapedOpening } from './layout';
 
 /** Whether each layer follows the one below at one distance, or is an ellipse with larger axes. */
@@ -63,6 +63,11 @@ function largerEllipse(outline: Outline, by: number): Parallel {
 
 function boxesOf({ opening, face, back }: ShapedOpening): LayerOpening {
   return { opening: boundsOf(opening), face: boundsOf(face), back: boundsOf(back) };
+}
+
+/** What is seen through, as an outline also where it is a plain box. */
+export function openingOutline({ opening, outlines }: LayerOpening): Outline {
+  return outlines?.opening ?? boxOutline(opening);
 }
 
 /** Round a plain rectangle, or in place of a shape that cannot be followed. */

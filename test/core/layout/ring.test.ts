@@ -153,6 +153,19 @@ it('a ring stands in a row like one window', () => {
   expect(middle!.window.bottom - bottom!.window.top).toBeCloseTo(IN, 6);
 });
 
+it('measures gaps only where windows face one another squarely, and knows which of them the written gap governs', () => {
+  const items = [circle('6'), ...Array.from({ length: 6 }, () => circle('3'))];
+  const { gaps } = planned({ frame: { size: '40 x 40 in' }, windows: { kind: 'ring', items, gap: '1 in' } }).layout;
+  const told = gaps.map(({ between, gap, at, rule }) => [between.toSorted((a, b) => a - b).join(), gap / IN, at, rule]);
+  // Middles on a circle of 5.5 in, 60 degrees apart: 5.5 - 3 in from edge to edge of those that stand above one another.
+  expect(told.toSorted()).toEqual([
+    ['0,1', expect.closeTo(1, 6), 'windows.gap', IN],
+    ['0,4', expect.closeTo(1, 6), 'windows.gap', IN],
+    ['2,3', expect.closeTo(2.5, 6), undefined, undefined],
+    ['5,6', expect.closeTo(2.5, 6), undefined, undefined],
+  ]);
+});
+
 it('linear equations: a system solved by hand, and one without an answer', () => {
   expect(solveLinear([[0, 2, 1], [1, 1, 1], [2, 0, -1]], [7, 6, -1])).toEqual([1, 2, 3].map((value) => expect.closeTo(value, 12) as number)); // prettier-ignore
   expect(solveLinear([[1, 1], [2, 2]], [1, 2])).toBeUndefined(); // prettier-ignore

@@ -1,6 +1,5 @@
 /** The board left between windows: wide enough to be cut and to hold. */
 import { apart } from '../../geometry/nearness';
-import { boxOutline } from '../../geometry/outline';
 import type { Job } from '../../job/job';
 import type { Edit, Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
@@ -8,6 +7,7 @@ import type { Leaf } from '../cells';
 import { gapPath } from '../gaps';
 import type { Gap, PlacedLayout, PlacedWindow } from '../layout';
 import { nearPairs, separation } from '../neighbours';
+import { openingOutline } from '../shaped-openings';
 import type { Show } from '../show';
 import { SLACK } from './slack';
 
@@ -62,7 +62,7 @@ function bridgesOf(layout: PlacedLayout, leaves: readonly Leaf[]): Bridge[] {
 function widthBetween(one: PlacedWindow | undefined, other: PlacedWindow | undefined): number | undefined {
   const [a, b] = [one?.layers[0], other?.layers[0]];
   if (!a || !b || !(a.outlines ?? b.outlines)) return undefined;
-  return apart(a.outlines?.opening ?? boxOutline(a.opening), b.outlines?.opening ?? boxOutline(b.opening));
+  return apart(openingOutline(a), openingOutline(b));
 }
 
 function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: number, show: Show): Problem {
