@@ -2,6 +2,7 @@
 import { defaultLength } from './defaults';
 import type { Arrangement, FreeWindow, GapRule, Picture, SpreadItem, WindowItem } from './job';
 import { readJoined, refuseAxes } from './read-joined';
+import { readPlace } from './read-place';
 import { readShape } from './read-shape';
 import type { Reader } from './reader';
 import {
@@ -59,33 +60,10 @@ export class ArrangementReader {
   }
 
   free(written: WrittenFreeWindow, at: string): FreeWindow {
-    const { left, right, top, bottom } = written.at;
-    for (const [one, other, keys] of [
-      [left, right, 'left and right'],
-      [top, bottom, 'top and bottom'],
-    ] as const) {
-      if (one !== undefined && other !== undefined) {
-        this.reader.say({
-          code: 'place-said-twice',
-          at: `${at}.at`,
-          message: `A freely placed window is held from ${keys} at once; its size is its own, so keep one of them.`,
-        });
-      }
-    }
-    const edge = (key: 'left' | 'right' | 'top' | 'bottom') => {
-      const value = this.reader.optionalLength(written.at[key], `${at}.at.${key}`, {
-        name: `Distance from the ${key}`,
-        least: 0,
-      });
-      return value === undefined ? {} : { [key]: value };
-    };
-    const { at: _place, ...fields } = written;
+    const { at: place, ...fields } = written;
     return {
       window: this.window({ kind: 'window', ...fields }, at),
-      ...edge('left'),
-      ...edge('right'),
-      ...edge('top'),
-      ...edge('bottom'),
+      ...readPlace(place, `${at}.at`, { what: 'A freely placed window', least: 0 }, this.reader),
     };
   }
 

@@ -1,10 +1,9 @@
 /** Reads the openings joined to a window. */
 import type { JoinedPart, WindowShape } from './job';
+import { readPlace } from './read-place';
 import { readShape } from './read-shape';
 import type { Reader } from './reader';
 import type { WrittenJoined } from './written-joined';
-
-const SIDES = ['left', 'right', 'top', 'bottom'] as const;
 
 export function readJoined(
   written: readonly WrittenJoined[] | undefined,
@@ -29,24 +28,6 @@ export function refuseAxes(shape: WindowShape, at: string, reader: Reader): void
 
 function readPart(written: WrittenJoined, at: string, reader: Reader): JoinedPart {
   const { title = '', turned = 0, mirrored = false } = written;
-  const place = written.at ?? {};
-  for (const [one, other] of [
-    ['left', 'right'],
-    ['top', 'bottom'],
-  ] as const) {
-    if (place[one] === undefined || place[other] === undefined) continue;
-    reader.say({
-      code: 'place-said-twice',
-      at: `${at}.at`,
-      message: `The joined opening is held from the ${one} and from the ${other} at once; its size is given, so keep one of them.`,
-      remedy: `take away "${one}" or "${other}"`,
-      fix: { label: `Take away the ${other}`, edits: [{ at: `${at}.at.${other}`, value: undefined }] },
-    });
-  }
-  const held = SIDES.map((side) => {
-    const name = `Place of the joined opening from the ${side}`;
-    return [side, reader.optionalLength(place[side], `${at}.at.${side}`, { name })] as const;
-  });
   const shape = readShape(written.shape, `${at}.shape`, reader);
   refuseAxes(shape, at, reader);
   return {
@@ -56,6 +37,6 @@ function readPart(written: WrittenJoined, at: string, reader: Reader): JoinedPar
     size: reader.size(written.size, `${at}.size`, title === '' ? 'the joined opening' : `"${title.slice(0, 40)}"`),
     turned,
     mirrored,
-    ...Object.fromEntries(held.filter(([, length]) => length !== undefined)),
+    ...readPlace(written.at ?? {}, `${at}.at`, { what: 'The joined opening' }, reader),
   };
 }

@@ -1,6 +1,6 @@
 /** What a job file may say of openings joined to a window. */
 import * as z from 'zod';
-import { length, size } from './written-lengths';
+import { place, size } from './written-lengths';
 import { shape } from './written-shape';
 
 export const MOST_JOINED = 12;
@@ -18,13 +18,7 @@ export const joinedPart = z
       .boolean()
       .optional()
       .describe('True where its shape is turned over, left for right, before it is turned.'),
-    at: z
-      .strictObject({
-        left: length.optional(),
-        right: length.optional(),
-        top: length.optional(),
-        bottom: length.optional(),
-      })
+    at: place
       .optional()
       .describe(
         'From the edges of the window it is joined to, inward; what is negative reaches out of it. One across and one up; what is left out is centred.',

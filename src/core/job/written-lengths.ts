@@ -12,3 +12,13 @@ export const size = z.union([z.string().max(80), z.strictObject({ width: length,
   description:
     'Width x height as the piece hangs: "8 x 10 in", "204 x 291 mm", an ISO 216 name such as "A4" (upright) or "A4 landscape", or { "width": ..., "height": ... }.',
 });
+
+/** From the edges of something. */
+export const place = z.strictObject({
+  left: length.optional(),
+  right: length.optional(),
+  top: length.optional(),
+  bottom: length.optional(),
+});
+
+export type WrittenPlace = z.infer<typeof place>;

@@ -1,6 +1,6 @@
 /** What a job file may say: the one definition that checks it and that its published JSON Schema is made from. */
 import * as z from 'zod';
-import { length, size } from './written-lengths';
+import { length, place, size } from './written-lengths';
 import { borders } from './written-borders';
 import { cutting } from './written-cutter';
 import { joinedPart, MOST_JOINED } from './written-joined';
@@ -226,14 +226,9 @@ const node = z.discriminatedUnion('kind', [window, spread, row, column, grid, ri
 const freeWindow = z
   .strictObject({
     ...windowFields,
-    at: z
-      .strictObject({
-        left: length.optional(),
-        right: length.optional(),
-        top: length.optional(),
-        bottom: length.optional(),
-      })
-      .describe('From the edges of the blank to the window. One across and one up; what is left out is centred.'),
+    at: place.describe(
+      'From the edges of the blank to the window. One across and one up; what is left out is centred.',
+    ),
   })
   .meta({ id: 'FreeWindow', description: 'A window placed by coordinates, outside the arrangement.' });
 
