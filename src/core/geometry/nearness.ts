@@ -1,5 +1,6 @@
 /** How near outlines come to one another, and whether a point lies inside one. */
-import type { Point } from './box';
+import type { Box, Point } from './box';
+import { partBeside } from './carrier';
 import { directionOn, distance, pointOn, unit, type Edge } from './edge';
 import { boundsOf, flatten, shiftOutline, type Outline } from './outline';
 
@@ -19,13 +20,17 @@ const SAMPLES = 24;
  * nearest to the other, then the stretch round them searched.
  */
 export function nearest(one: Outline, other: Outline): Nearest {
+  const others = other.map((edge) => ({ edge, box: boundsOf([edge]) }));
+  const pairs = one.flatMap((a) => {
+    const box = boundsOf([a]);
+    return others.map(({ edge: b, box: beside }) => ({ a, b, least: boxesApart(box, beside) }));
+  });
   let best: Nearest = { distance: Infinity, one: ORIGIN, other: ORIGIN };
-  for (const a of one) {
-    for (const b of other) {
-      if (boundsApart(a, b) >= best.distance) continue;
-      const found = nearestOf(a, b);
-      if (found.distance < best.distance) best = found;
-    }
+  // Those that can come nearest first: most of the others are then too far off to be looked at.
+  for (const { a, b, least } of pairs.sort((x, y) => x.least - y.least)) {
+    if (least >= best.distance) break;
+    const found = nearestOf(a, b, best.distance);
+    if (found && found.distance < best.distance) best = found;
   }
   return best;
 }
@@ -35,21 +40,25 @@ const ORIGIN: Point = { x: 0, y: 0 };
 const TURNS = 40;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-function nearestOf(a: Edge, b: Edge): Nearest {
+/** Undefined where they come no nearer than `limit`. */
+function nearestOf(a: Edge, b: Edge, limit: number): Nearest | undefined {
   const pairTo = (part: number): Nearest => {
     const one = pointOn(a, part);
     const other = nearestOn(b, one);
     return { distance: distance(one, other), one, other };
   };
   const count = samplesIn(a);
-  const pairs = Array.from({ length: count + 1 }, (_, index) => pairTo(index / count));
-  const lowest = pairs.map(({ distance }, index) => ({ distance, index })).sort((x, y) => x.distance - y.distance);
-  // Two stretches may come equally near, as the two ends of a strip do.
-  const found = lowest.slice(0, 2).map(({ index }) => search(pairTo, (index - 1) / count, (index + 1) / count));
-  return [...found, pairs[lowest[0]?.index ?? 0]].reduce<Nearest>(
-    (best, one) => (one && one.distance < best.distance ? one : best),
-    { distance: Infinity, one: a.from, other: b.from },
+  const pairs = Array.from({ length: count + 1 }, (_, index) => ({ index, pair: pairTo(index / count) }));
+  const [first, second] = pairs.toSorted((x, y) => x.pair.distance - y.pair.distance);
+  // Between two samples the edge comes no nearer than by the way from one to the next.
+  const step = Math.max(
+    ...pairs.slice(1).map(({ pair }, index) => distance(pair.one, pairs[index]?.pair.one ?? pair.one)),
   );
+  if (!first || first.pair.distance - step >= limit) return undefined;
+  // Two stretches may come equally near, as the two ends of a strip do.
+  const apart = second && Math.abs(second.index - first.index) > 1 ? [first, second] : [first];
+  const found = apart.map(({ index }) => search(pairTo, (index - 1) / count, (index + 1) / count));
+  return found.reduce((best, pair) => (pair.distance < best.distance ? pair : best), first.pair);
 }
 
 /** The nearest pair within a stretch of the first edge. */
@@ -147,7 +156,9 @@ export function nearestOn(edge: Edge, to: Point): Point {
     const part = (((way % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)) / Math.abs(edge.sweep);
     return part <= 1 ? pointOn(edge, part) : nearerEnd(edge, to);
   }
-  return onCurve(edge, to);
+  // The point of the whole curve that is nearest, if it is on this part of it.
+  const part = partBeside(edge, to);
+  return part >= 0 && part <= 1 ? pointOn(edge, part) : onCurve(edge, to);
 }
 
 function onLine(edge: Edge, to: Point): Point {
@@ -178,17 +189,11 @@ function onCurve(edge: Edge, to: Point): Point {
   return pointOn(edge, (low + high) / 2);
 }
 
-/** A lower bound of the distance of two edges, from boxes that surely hold them. */
-function boundsApart(a: Edge, b: Edge): number {
-  const [one, other] = [reachOf(a), reachOf(b)];
-  return distance(one.middle, other.middle) - one.radius - other.radius;
-}
-
-/** A circle that holds the edge: round the middle of its chord, or round its centre. */
-function reachOf(edge: Edge): { middle: Point; radius: number } {
-  if (edge.kind === 'line') return { middle: pointOn(edge, 0.5), radius: distance(edge.from, edge.to) / 2 };
-  const radius = edge.kind === 'arc' ? edge.radius : Math.max(edge.radii.x, edge.radii.y) + Math.abs(edge.away);
-  return { middle: edge.centre, radius };
+/** How far two boxes lie from one another: what they hold comes no nearer. */
+function boxesApart(a: Box, b: Box): number {
+  const across = Math.max(0, a.left - b.right, b.left - a.right);
+  const up = Math.max(0, a.bottom - b.top, b.bottom - a.top);
+  return Math.hypot(across, up);
 }
 
 /** How finely an outline is followed to tell inside from outside, mm. */
