@@ -12,6 +12,8 @@ export default defineConfig({
   test: {
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // Vitest itself would leave one of two cores idle.
+    maxWorkers: 2,
     reporters: ['default', ['json', { outputFile: 'out/unit-tests.json' }]],
     projects: [
       {
