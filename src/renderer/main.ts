@@ -48,7 +48,7 @@ async function openDemo(bench: Workbench): Promise<void> {
 /** What takes the demo job's place: unsaved work of another time, or the file asked for. */
 async function openWanted(bench: Workbench): Promise<void> {
   if (await offerKept(bench)) return;
-  if (bench.info.startWith !== undefined) await openPath(bench, bench.info.startWith);
+  if (bench.info.startWith !== undefined) await openPath(bench, bench.info.startWith, { atStart: true });
 }
 
 async function open(target: HTMLElement): Promise<void> {

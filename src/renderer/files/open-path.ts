@@ -3,7 +3,7 @@ import type { Workbench } from '../workbench';
 import { readText } from './read-text';
 
 /** Opens a file over whatever is on the screen; says so when that cannot be done, and leaves the screen as it was. */
-export async function openPath(bench: Workbench, path: string): Promise<boolean> {
+export async function openPath(bench: Workbench, path: string, { atStart = false } = {}): Promise<boolean> {
   const { host, session, file, look, stage, dialogs, notice } = bench;
   const reply = await host.call('readJob', { path });
   if (!reply.ok) {
@@ -20,7 +20,8 @@ export async function openPath(bench: Workbench, path: string): Promise<boolean>
   await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
   session.start(read.written);
   file.isIn(reply.value, read.written);
-  look.startJob();
+  // A view that somebody chose while the program was still opening its first job stays.
+  look.startJob(atStart ? look.view : 'pictures');
   stage.fit();
   notice.say(`Opened ${file.name ?? path}.`);
   return true;

@@ -26,12 +26,12 @@ export class Look {
   theme = $state<Theme | undefined>(rememberedTheme());
 
   /** Another job is on the screen: nothing of the last one stays chosen. */
-  startJob(): void {
+  startJob(view: ViewId = 'pictures'): void {
     this.fromBack = false;
     this.layer = 1;
     this.openPicture = 0;
     this.problemsOpen = false;
-    this.view = 'pictures';
+    this.view = view;
     // Unit and paper are the job's; those of another would round it.
     this.exported = undefined;
   }
