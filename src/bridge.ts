@@ -1,4 +1,5 @@
 /** The one typed map of host calls: what a screen may ask of the machine it runs on, the same for every host. */
+import type { MachineOptions } from './core/cutting/machine-options';
 import type { Problem } from './core/problem';
 
 /** A job file as it lies on disk. `stamp` names this very content, so that a save can notice another's change. */
@@ -82,28 +83,8 @@ export interface ExportOptions {
   readonly only: readonly OutputKind[];
   /** Prints every second tile head down, so that a printer that draws a trapezoid does not add up its drift. */
   readonly turnEverySecondPage: boolean;
-  /** What is not said is as `outputs/machine/choices.ts` has it. */
+  /** What is not said is as `core/cutting/machine-options.ts` has it. */
   readonly machine?: Partial<MachineOptions> | undefined;
-}
-
-/** How files for machines are written; lengths in mm. */
-export interface MachineOptions {
-  /** Corner of the board, in the view, that coordinates run from; x to the right, y up. */
-  readonly corner: 'lower-left' | 'lower-right' | 'upper-left' | 'upper-right';
-  /** `lines`: every curve as straight pieces within the tolerance. */
-  readonly curves: 'arcs' | 'lines';
-  /** How far what is written may lie from a curve that the format has no word for. */
-  readonly tolerance: number;
-  /** Height of the lifted tool over the side of the board that faces it (G-code). */
-  readonly safeHeight: number;
-  /** How deep the tool goes down from that side; undefined: as deep as each board is thick (G-code). */
-  readonly depth: number | undefined;
-  /** mm per minute (G-code). */
-  readonly feed: number;
-  /** Axis that turns a knife into the direction of travel; undefined: none (G-code). */
-  readonly rotary: 'A' | 'B' | 'C' | undefined;
-  /** A turned knife is lifted where the path turns by more, degrees (G-code). */
-  readonly liftAngleDegrees: number;
 }
 
 export interface ExportedFile {

@@ -1,10 +1,16 @@
 /** Options of `export` that concern files for machines. */
 import { InvalidArgumentError, Option } from 'commander';
-import type { MachineKind, MachineOptions } from '../bridge';
+import type { MachineKind } from '../bridge';
+import {
+  MACHINE_DEFAULTS,
+  MACHINE_LIMITS,
+  ROTARY_AXES,
+  type MachineMeasure,
+  type MachineOptions,
+} from '../core/cutting/machine-options';
 import { CORNERS } from '../core/cutting/tool-paths';
 import { readLength } from '../core/units';
-import { CAUTION } from '../outputs/machine/caution';
-import { MACHINE_DEFAULTS, MACHINE_LIMITS, type MachineMeasure } from '../outputs/machine/choices';
+import { MACHINE_CAUTION } from '../core/cutting/machine-caution';
 
 export const MACHINE_KINDS = ['dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json'] as const satisfies readonly MachineKind[];
 
@@ -13,8 +19,8 @@ export const MACHINE_HELP = `Machines cut by NAME-cuts.dxf, .svg, .csv, .json (a
 are in inches, or in millimetres where --units is mm or cm; in svg and json always in
 millimetres; in hpgl in whole units of 0.025 mm. Paths stand in the order of cutting and run so
 that the bevel slopes the right way; of dxf's arcs and ellipses alone no direction can be told.
-${CAUTION[0]}
-${CAUTION[1]}`;
+${MACHINE_CAUTION[0]}
+${MACHINE_CAUTION[1]}`;
 
 /** What the words of the command line say, lengths in mm. */
 export interface MachineWords {
@@ -57,7 +63,7 @@ export function machineOptions(): Option[] {
     new Option(
       '--rotary <axis>',
       'gcode: axis that turns a knife into the direction of travel (default: none)',
-    ).choices(['A', 'B', 'C']),
+    ).choices(ROTARY_AXES),
     new Option(
       '--lift-angle <degrees>',
       `gcode: lift a turned knife where the path turns by more (default: ${liftAngleDegrees})`,

@@ -1,8 +1,8 @@
 /** Checks what comes over the wire before any handler sees it: a screen is not trusted to send well-formed requests. */
 import { z } from 'zod';
 import type { CallName, HostCalls } from '../bridge';
+import { MACHINE_LIMITS, ROTARY_AXES, type MachineMeasure } from '../core/cutting/machine-options';
 import { CORNERS } from '../core/cutting/tool-paths';
-import { MACHINE_LIMITS, type MachineMeasure } from '../outputs/machine/choices';
 
 /** Longest path of the common systems (Linux: PATH_MAX, 4096 bytes). */
 const path = z.string().min(1).max(4096);
@@ -20,7 +20,7 @@ const machine = z.strictObject({
   safeHeight: within('safeHeight').optional(),
   depth: within('depth').optional(),
   feed: within('feed').optional(),
-  rotary: z.enum(['A', 'B', 'C']).optional(),
+  rotary: z.enum(ROTARY_AXES).optional(),
   liftAngleDegrees: within('liftAngleDegrees').optional(),
 });
 

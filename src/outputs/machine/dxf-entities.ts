@@ -1,5 +1,5 @@
 /** Edges as entities of DXF: LINE, ARC and ELLIPSE as they are; what it has no word for as LWPOLYLINE of arcs or of lines. */
-import type { MachineOptions } from '../../bridge';
+import type { MachineOptions } from '../../core/cutting/machine-options';
 import { startAngle, type ArcEdge, type Edge, type OvalEdge } from '../../core/geometry/edge';
 import type { Point } from '../../core/geometry/box';
 import { arcsOf, asCircle, chordsOf } from './approximate';

@@ -3,7 +3,7 @@ import type { LayerPaths, ToolPath } from '../../core/cutting/tool-paths';
 import type { Point } from '../../core/geometry/box';
 import { directionOn, type Edge } from '../../core/geometry/edge';
 import { arcsOf, chordsOf } from './approximate';
-import { CAUTION } from './caution';
+import { MACHINE_CAUTION } from '../../core/cutting/machine-caution';
 import type { MachinePaths } from './machine-paths';
 import { asciiText, degrees, lengthNumber, plainNumber } from './numbers';
 
@@ -47,7 +47,7 @@ function headOf({ layer, blank, cutLength, travel }: LayerPaths, program: Progra
   return [
     `Mat: ${asciiText(title, 80)}`,
     `Layer ${layer.number} of ${layerCount}, ${asciiText(layer.board, 40)}, ${length(blank.width)} x ${length(blank.height)}, cut from the ${table.view}`,
-    ...CAUTION,
+    ...MACHINE_CAUTION,
     `X0 Y0 is the ${table.corner.replace('-', ' ')} corner of the board as it lies, Z0 the side that faces the tool`,
     `The waste lies on the ${table.waste} of the travel`,
     `Cut ${length(cutLength)}, travel ${length(travel)}, curves within ${length(choices.tolerance)}`,

@@ -2,7 +2,7 @@
 import type { LayerPaths } from '../../core/cutting/tool-paths';
 import type { Point } from '../../core/geometry/box';
 import { pointOn, type ArcEdge, type Edge } from '../../core/geometry/edge';
-import type { MachineOptions } from '../../bridge';
+import type { MachineOptions } from '../../core/cutting/machine-options';
 import { asCircle, chordsOf } from './approximate';
 import { degrees, plainNumber } from './numbers';
 

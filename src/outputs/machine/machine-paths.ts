@@ -1,5 +1,5 @@
 /** The table of paths that every format for machines is written from. */
-import type { MachineOptions } from '../../bridge';
+import type { MachineOptions } from '../../core/cutting/machine-options';
 import { planToolPaths, type ToolPaths } from '../../core/cutting/tool-paths';
 import type { Edge } from '../../core/geometry/edge';
 import type { OutputContext } from '../context';

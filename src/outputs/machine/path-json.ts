@@ -2,7 +2,7 @@
 import { PATH_RULE, type LayerPaths, type ToolPath } from '../../core/cutting/tool-paths';
 import { good, type Result } from '../../core/problem';
 import { titleOf, type OutputContext } from '../context';
-import { CAUTION } from './caution';
+import { MACHINE_CAUTION } from '../../core/cutting/machine-caution';
 import { chosenEdges, machinePaths, type MachinePaths } from './machine-paths';
 
 /** Angles in radians, anticlockwise; an `oval` edge lies `away` from the ellipse `centre + (radii.x cos t, radii.y sin t)`. */
@@ -18,7 +18,7 @@ export function makePathJson(context: OutputContext): Promise<Result<Uint8Array>
     origin: corner,
     waste,
     order: PATH_RULE,
-    caution: CAUTION.join(' '),
+    caution: MACHINE_CAUTION.join(' '),
     cutLength,
     travel,
     layers: layers.map((layer) => layerRecord(layer, paths)),

@@ -38,6 +38,11 @@ export function bothUnits(mm: number, showing: Showing): string {
   return `${nearText(mm, showing)} · ${otherUnit(mm, showing)}`;
 }
 
+/** A measure that is known in millimetres, with inches in decimals beside it. */
+export function bothExact(mm: number): string {
+  return `${mm} mm (${Number(decimalText(mm, 'in', mm < 1 ? 5 : 3))} in)`;
+}
+
 /** A length in the system it is not shown in. */
 export function otherUnit(mm: number, showing: Showing): string {
   if (showing.unit !== 'in') return nearText(mm, { ...showing, unit: 'in' });

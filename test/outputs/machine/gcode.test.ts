@@ -1,6 +1,6 @@
 /** G-code: words, heights, units, and a knife that always points the way it goes. */
 import { describe, expect, it } from 'vitest';
-import type { MachineOptions } from '../../../src/bridge';
+import type { MachineOptions } from '../../../src/core/cutting/machine-options';
 import { fileOf, GRID, jobOf, machineFiles, SHAPES } from './fixtures';
 import { lengthOfPiece, lengthOfStrokes, travelOf, wayAt, type Piece } from './pieces';
 import { readGcode, type ReadProgram } from './read-gcode';
