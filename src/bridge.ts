@@ -68,7 +68,7 @@ export interface SampleJob {
 }
 
 /** The files an export can make. */
-export type OutputKind = 'template' | 'cut-list' | 'proof' | MachineKind;
+export type OutputKind = 'template' | 'cut-card' | 'cut-list' | 'proof' | MachineKind;
 /** The tool's paths for a machine, each in a format of its own. */
 export type MachineKind = 'dxf' | 'svg' | 'hpgl' | 'gcode' | 'csv' | 'json';
 export type PaperName = 'blank' | 'letter' | 'legal' | 'tabloid' | 'a4' | 'a3';

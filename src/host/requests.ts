@@ -28,7 +28,9 @@ const options = z.strictObject({
   paper: z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']),
   view: z.enum(['back', 'front']),
   units: z.enum(['in', 'mm', 'cm']),
-  only: z.array(z.enum(['template', 'cut-list', 'proof', 'dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json'])).max(9),
+  only: z
+    .array(z.enum(['template', 'cut-card', 'cut-list', 'proof', 'dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json']))
+    .max(10),
   turnEverySecondPage: z.boolean(),
   machine: machine.optional(),
 });

@@ -8,6 +8,7 @@ import { good, type Problem, type Result } from '../core/problem';
 import { showingOf } from '../core/units';
 import { loadPictures, NO_PICTURES } from './proof/load-pictures';
 import type { Fonts, MakerHooks, OutputContext } from './context';
+import { makeCutCard } from './cut-card/cut-card';
 import { makeCutList } from './cut-list/cut-list';
 import { makeDxf } from './machine/dxf';
 import { makePathCsv } from './machine/path-csv';
@@ -44,6 +45,7 @@ type Output = WholeOutput | LayerOutput;
 
 const OUTPUTS: Readonly<Record<OutputKind, Output>> = {
   template: { ending: '-template.pdf', words: 'Making the template', weight: 20, make: makeTemplate },
+  'cut-card': { ending: '-cut-card.pdf', words: 'Writing the cut cards', weight: 4, make: makeCutCard },
   'cut-list': { ending: '-cut-list.csv', words: 'Writing the cutting list', weight: 1, make: makeCutList },
   proof: { ending: '-proof.svg', words: 'Drawing the proof', weight: 1, make: makeProof },
   ...machineOutputs(),

@@ -87,7 +87,7 @@ describe('misuse gives 2 and a hint, and nothing on standard output', () => {
     [['export', sample, '--paper', 'a5'], 'Allowed choices are blank, letter, legal, tabloid, a4, a3'],
     [['export', sample, '--view', 'side'], 'Allowed choices are back, front'],
     [['export', sample, '--units', 'yd'], 'Allowed choices are in, mm, cm'],
-    [['export', sample, '--only', 'template,plan'], '"plan" is none of template, cut-list, proof'],
+    [['export', sample, '--only', 'template,plan'], '"plan" is none of template, cut-card, cut-list, proof'],
     [['export', sample, '--out'], 'argument missing'],
     [['export', sample, '--out', ''], 'a folder’s name is wanted'],
     [['check', 'nowhere.json'], 'is not there'],

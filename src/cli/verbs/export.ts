@@ -11,7 +11,7 @@ import { machineProblem, refuse } from '../refuse';
 import type { Verb } from '../verb';
 
 const USUAL_KINDS = ['template', 'cut-list', 'proof'] as const satisfies readonly OutputKind[];
-const KINDS: readonly OutputKind[] = [...USUAL_KINDS, ...MACHINE_KINDS];
+const KINDS: readonly OutputKind[] = ['template', 'cut-card', 'cut-list', 'proof', ...MACHINE_KINDS];
 const PAPERS = ['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3'] as const satisfies readonly PaperName[];
 const UNITS = ['in', 'mm', 'cm'] as const satisfies readonly UnitName[];
 
@@ -30,7 +30,8 @@ export const exportVerb: Verb<Options> = {
   name: 'export',
   summary: 'write the full-scale template, the cutting list and the proof picture',
   more: `The files are named after the job's file (from standard input: after its title):
-NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg. All are written or none: not when the
+NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg; with --only cut-card NAME-cut-card.pdf,
+for each layer the steps with a guided cutter, its settings, starts and stops. All are written or none: not when the
 job has errors, not when a file of one of these names is there already (unless --replace is
 given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".
 
@@ -38,6 +39,7 @@ ${MACHINE_HELP}`,
   examples: [
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out templates',
     'npm run -s matwright -- export resources/samples/3-nine-linocuts.json --out templates --paper a3 --only template',
+    'npm run -s matwright -- export resources/samples/2-fern-cyanotype.json --out templates --only cut-card',
     'npm run -s matwright -- export - --only cut-list,proof --replace < resources/samples/2-fern-cyanotype.json',
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out machine --only dxf,gcode --depth "2 mm" --rotary C',
   ],

@@ -57,6 +57,11 @@ export async function drawDocument(
   return { bytes: await bytes, lost: typesetter.lost };
 }
 
+/** Measures text before any page is drawn, for matter that flows from page to page. */
+export function openTypesetter(fonts: Fonts): Typesetter {
+  return new Typesetter(openDocument('', fonts));
+}
+
 function openDocument(title: string, fonts: Fonts): PDFKit.PDFDocument {
   const document = new PDFDocument({
     autoFirstPage: false,

@@ -1,5 +1,5 @@
 /** Paper: its sizes, its margin, and the only place where millimetres become points. */
-import type { PaperName } from '../../bridge';
+import type { PaperName, UnitName } from '../../bridge';
 import type { Box, Size } from '../../core/geometry/box';
 import { MM_PER_INCH } from '../../core/units';
 
@@ -38,6 +38,11 @@ const PAPER_WORDS: Readonly<Record<PaperName, string>> = {
 export function paperSize(name: TilePaper, way: 'portrait' | 'landscape'): Size {
   const { width, height } = PAPERS[name];
   return way === 'portrait' ? { width, height } : { width: height, height: width };
+}
+
+/** For pages of words: the chosen paper, or where that is the blank's own size, the one of the unit's countries. */
+export function listPaper(name: PaperName, unit: UnitName): Size {
+  return paperSize(name === 'blank' ? (unit === 'in' ? 'letter' : 'a4') : name, 'portrait');
 }
 
 export function paperWord(name: PaperName): string {

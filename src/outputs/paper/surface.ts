@@ -15,6 +15,11 @@ interface ArcDrawing {
 const LEADING = 1.33;
 const ASCENT = 0.74;
 
+/** Height that a paragraph will take, mm. */
+export function paragraphHeight(typesetter: Typesetter, words: string, width: number, style: TextStyle): number {
+  return typesetter.lines(typesetter.set(words, style), width, style).length * fromPoints(style.size * LEADING);
+}
+
 export class Surface {
   private pen: Pen | undefined;
 

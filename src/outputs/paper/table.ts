@@ -29,15 +29,7 @@ export function drawTable(
 ): number {
   const width = columns.reduce((sum, column) => sum + column.width, 0);
   let y = corner.y - ROW_HEIGHT;
-  drawRow(
-    surface,
-    corner.x,
-    y,
-    columns,
-    columns.map((column) => column.heading),
-    HEADING,
-  );
-  surface.line({ x: corner.x, y }, { x: corner.x + width, y }, PENS.edge);
+  drawHeadings(surface, { x: corner.x, y }, columns);
   for (const row of rows) {
     y -= ROW_HEIGHT;
     drawRow(surface, corner.x, y, columns, row);
@@ -46,7 +38,15 @@ export function drawTable(
   return y;
 }
 
-function drawRow(
+/** The names of the columns over a line, upward from their lower left corner. */
+export function drawHeadings(surface: Surface, { x, y }: Point, columns: readonly Column[]): void {
+  const width = columns.reduce((sum, column) => sum + column.width, 0);
+  const names = columns.map((column) => column.heading);
+  drawRow(surface, x, y, columns, names, HEADING);
+  surface.line({ x, y }, { x: x + width, y }, PENS.edge);
+}
+
+export function drawRow(
   surface: Surface,
   left: number,
   bottom: number,

@@ -17,7 +17,7 @@ const SAME = 1e-6;
 /** More figures than this are nobody's to draw by hand: an imported outline has hundreds. */
 const MOST = 24;
 
-export function figuresOf({ lines }: ViewWindow): readonly Figure[] {
+export function figuresOf({ lines }: Pick<ViewWindow, 'lines'>): readonly Figure[] {
   const found: Figure[] = [];
   for (const edge of lines.flatMap((line) => line.curve ?? [])) {
     if (edge.kind === 'line') continue;
@@ -37,7 +37,7 @@ function same(a: Figure, b: Figure): boolean {
 }
 
 /** How to strike the curves: axes or radius, and the centre from two edges of the board as this view has them. */
-export function figureWords(window: ViewWindow, showing: Showing): readonly string[] {
+export function figureWords(window: Pick<ViewWindow, 'lines'>, showing: Showing): readonly string[] {
   const text = (mm: number) => fractions(lengthText(mm, showing));
   const from = ({ x, y }: Point) => `${text(x)} from the left edge, ${text(y)} from the bottom edge`;
   const figures = figuresOf(window);

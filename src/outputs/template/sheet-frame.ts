@@ -1,6 +1,6 @@
 /** What every page carries: border, header, check bars both ways, and the small drawing of the mat. */
 import type { View } from '../../core/cutting/plan';
-import type { Box } from '../../core/geometry/box';
+import type { Box, Size } from '../../core/geometry/box';
 import { PENS } from '../paper/pens';
 import type { Surface } from '../paper/surface';
 import { BAR_HEIGHT, BAR_LENGTHS, barRoom, drawCheckBar } from './check-bar';
@@ -28,6 +28,20 @@ export function drawSheetFrame(surface: Surface, header: SheetHeader, key?: MatD
   drawBars(surface, sheet, key !== undefined);
   if (key) drawKey(surface, sheet.footer, key, header.view);
   return sheet;
+}
+
+/** Border and header alone, for pages on which nothing is to scale; returns the room that is left. */
+export function drawPlainFrame(surface: Surface, header: SheetHeader): Box {
+  const { border, header: head } = planSheet(surface.size);
+  drawBorder(surface, border, header.view);
+  drawHeader(surface, head, header);
+  return plainBody(surface.size);
+}
+
+/** What border and header alone leave of a page. */
+export function plainBody(paper: Size): Box {
+  const { header, footer } = planSheet(paper);
+  return { ...footer, left: footer.left + 1, right: footer.right - 1, top: header.bottom };
 }
 
 /** The front has a single border; the back's is double and hatched, so that the two are never taken for one another. */

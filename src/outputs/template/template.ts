@@ -6,7 +6,7 @@ import { lengthText } from '../../core/units';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { planListPages } from '../cut-list/list-pages';
 import { drawDocument, type PagePlan } from '../paper/document';
-import { LONGEST_SIDE, paperSize, type TilePaper } from '../paper/page';
+import { listPaper, LONGEST_SIDE, paperSize, type TilePaper } from '../paper/page';
 import { planBorders } from './border-dimensions';
 import { planBlankPage } from './blank-page';
 import { overviewPageCount, planOverview } from './overview';
@@ -47,7 +47,7 @@ function pageTooLarge({ plan, showing, job }: OutputContext): Problem {
 
 /** Overview and list go on the paper of the job's country of measure; each layer on a page of the blank's size. */
 function blankPages(context: OutputContext, layers: readonly ViewLayer[]): readonly PagePlan[] {
-  const paper = paperSize(context.showing.unit === 'in' ? 'letter' : 'a4', 'portrait');
+  const paper = listPaper('blank', context.showing.unit);
   const drawings = layers.map((layer) =>
     planBlankPage({ title: titleOf(context), layer, layerCount: layers.length, showing: context.showing }),
   );

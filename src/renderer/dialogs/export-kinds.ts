@@ -8,6 +8,7 @@ interface KindWords<K extends OutputKind> {
 
 export const PAPER_KINDS: readonly KindWords<OutputKind>[] = [
   { value: 'template', label: 'Cutting template (PDF, full scale)' },
+  { value: 'cut-card', label: 'Cut cards for a guided cutter (PDF)' },
   { value: 'cut-list', label: 'Coordinates of the cuts (CSV)' },
   { value: 'proof', label: 'Proof picture (SVG)' },
 ];

@@ -1,0 +1,115 @@
+/** Head of a cut card: the layer drawn small beside what all of its cuts have in common. */
+import type { CutPlan, LayerPlan } from '../../core/cutting/plan';
+import { bevelWords } from '../../core/layout/bevel-words';
+import { lengthText, showSetting, sizeText, type Showing } from '../../core/units';
+import type { OutputContext } from '../context';
+import { drawBlocks, type Block } from '../paper/flow';
+import { paragraphBlock, type Setting } from '../paper/text-blocks';
+import { viewLayer } from '../template/view-geometry';
+import { boardWords } from './card-words';
+import { drawCard, NAMES } from './card-drawing';
+
+const HEIGHT = 70;
+const GAP = 6;
+const LABEL = 21;
+const FACT = { size: 8.5 } as const;
+/** Of a drawing as wide as the page, mm: the cuts begin on the same page. */
+const MOST_HEIGHT = 130;
+/** With more windows than this the drawing has the whole width, so that its numbers can be read. */
+const CROWDED = 16;
+
+export function headBlocks(context: OutputContext, layer: LayerPlan, { typesetter, width }: Setting): Block[] {
+  const crowded = layer.windows.length > CROWDED;
+  const drawing = crowded ? width : (width - GAP) / 2;
+  const told = { typesetter, width: crowded ? width : width - drawing - GAP };
+  const lines = facts(context, layer).map(([label, words]) => factBlock(label, words, told));
+  const factsHeight = lines.reduce((sum, { height }) => sum + height, 2);
+  const { width: across, height: up } = layer.blank;
+  const drawingHeight = crowded
+    ? Math.min(MOST_HEIGHT, (width * up) / across + 2 * NAMES)
+    : Math.max(HEIGHT, factsHeight);
+  const seen = viewLayer(layer, context.options.view);
+  const picture: Block = {
+    height: drawingHeight,
+    draw: (surface, { x, y }) =>
+      drawCard(surface, { left: x, right: x + drawing, top: y - 1, bottom: y - drawingHeight + 1 }, seen, context.plan),
+  };
+  if (crowded) return [...lines, picture];
+  const beside: Block = {
+    height: drawingHeight,
+    draw: (surface, corner) => {
+      picture.draw(surface, corner);
+      drawBlocks(surface, lines, { x: corner.x + drawing + GAP, y: corner.y - 2 });
+    },
+  };
+  return [beside];
+}
+
+function factBlock(label: string, words: string, { typesetter, width }: Setting): Block {
+  const inner = paragraphBlock(words, { typesetter, width: width - LABEL }, FACT, 1);
+  return {
+    height: inner.height,
+    draw: (surface, corner) => {
+      surface.paragraph(label, corner, LABEL, { ...FACT, weight: 'bold' });
+      inner.draw(surface, { ...corner, x: corner.x + LABEL });
+    },
+  };
+}
+
+function facts({ plan, showing, options }: OutputContext, layer: LayerPlan): (readonly [string, string])[] {
+  const { blank, board, thickness, bevel, trim, number } = layer;
+  const name = board === '' ? '' : `${board}, `;
+  const trimmed = { width: blank.width - 2 * trim, height: blank.height - 2 * trim };
+  const one = plan.layers.length === 1;
+  return [
+    ['Board', `layer ${number}${number === 1 && !one ? ' (top)' : ''}: ${name}${lengthText(thickness, showing)} thick`],
+    ['Size', sizeText(trimmed, showing).replace(' x ', ' × ')],
+    ['Bevel', bevelWords(bevel)],
+    ...cutterFacts(plan, showing),
+    ['Blade', bladeWords(plan, layer, options.view)],
+    ['Overcut', overcutWords(layer, showing)],
+    ...(one ? [] : [['Way', wayWords(plan, layer)] as const]),
+    ['Left, right', `as seen from the ${options.view}, as in the drawing; so are top and bottom`],
+  ];
+}
+
+function cutterFacts({ cutter }: CutPlan, showing: Showing): (readonly [string, string])[] {
+  if (!cutter) return [['Cutter', 'none said: the scale is taken to read true, and the guide to reach']];
+  const { name, reach, scaleOffset = 0 } = cutter;
+  const by = showSetting(Math.abs(scaleOffset), showing).withUnit;
+  return [
+    ['Cutter', name],
+    ...(reach === undefined ? [] : [['Guide', `reaches ${lengthText(reach, showing)}`] as const]),
+    [
+      'Scale',
+      scaleOffset === 0 ? 'reads true' : `reads ${by} ${scaleOffset > 0 ? 'more' : 'less'} than the guide is set to`,
+    ],
+  ];
+}
+
+function bladeWords({ waste }: CutPlan, { windows, bevel }: LayerPlan, view: 'back' | 'front'): string {
+  const line = windows[0]?.cuts[view][0];
+  const lean =
+    !line || line.bevelSide === 'none'
+      ? 'the blade stands upright'
+      : `the blade goes in at ${bevel.angleDegrees}°, slanting to the ${line.bevelSide}, towards the ${line.slopesTo}`;
+  return `waste on the ${waste} of the travel; ${lean}`;
+}
+
+function overcutWords({ overcut }: LayerPlan, showing: Showing): string {
+  const { length, from } = overcut;
+  const whose =
+    from === 'job'
+      ? 'as the job says'
+      : from === 'cutter'
+        ? 'as the cutter has it for this board'
+        : 'reckoned from the board and its bevel';
+  return `${showSetting(length, showing).withUnit} at square corners, ${whose}; try it on a scrap of the same board`;
+}
+
+function wayWords({ way }: CutPlan, { number, guideOn }: LayerPlan): string {
+  if (way === 'apart') return 'each layer by itself';
+  return number === 1
+    ? 'first; the layers below are fixed behind it and cut from its edges'
+    : `fixed behind, and cut from the edges of ${boardWords(guideOn)}`;
+}

@@ -1,0 +1,37 @@
+/** Cut cards: for each layer, on as few pages as it takes, how it is cut by hand with a guided cutter. */
+import { good, type Result } from '../../core/problem';
+import { titleOf, type MakerHooks, type OutputContext } from '../context';
+import { drawDocument, openTypesetter, type PagePlan } from '../paper/document';
+import { drawBlocks, flow } from '../paper/flow';
+import { listPaper } from '../paper/page';
+import { lostLetters } from '../template/lost-letters';
+import { drawPlainFrame, plainBody } from '../template/sheet-frame';
+import { layerWords } from '../template/tile-page';
+import { viewLayer } from '../template/view-geometry';
+import { layerBlocks } from './layer-blocks';
+
+/** Makes the cards of all layers as one PDF. Rejects with the signal's reason when cancelled. */
+export async function makeCutCard(context: OutputContext, hooks: MakerHooks = {}): Promise<Result<Uint8Array>> {
+  const { plan, options, showing, fonts } = context;
+  const paper = listPaper(options.paper, showing.unit);
+  const body = plainBody(paper);
+  const setting = { typesetter: openTypesetter(fonts), width: body.right - body.left };
+  const pages = plan.layers.flatMap((layer) =>
+    flow(layerBlocks(context, layer, setting), body.top - body.bottom).map((blocks): PagePlan => ({
+      size: paper,
+      step: `Writing the cut card of layer ${layer.number}`,
+      draw: (surface, { number, count }) => {
+        drawPlainFrame(surface, {
+          view: options.view,
+          title: titleOf(context),
+          under: layerWords(viewLayer(layer, options.view), plan.layers.length),
+          page: `Page ${number} of ${count}`,
+          place: 'cut card · drawing not to scale',
+        });
+        drawBlocks(surface, blocks, { x: body.left, y: body.top });
+      },
+    })),
+  );
+  const { bytes, lost } = await drawDocument(pages, titleOf(context), fonts, hooks);
+  return good(bytes, lostLetters(context, lost));
+}

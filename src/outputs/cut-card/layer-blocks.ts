@@ -1,0 +1,37 @@
+/** What stands on the card of one layer, from the drawing to the last thing done with its board. */
+import { cutCard } from '../../core/cutting/cut-card';
+import { handlingOf, type Handling } from '../../core/cutting/handling';
+import type { LayerPlan } from '../../core/cutting/plan';
+import type { OutputContext } from '../context';
+import type { Block } from '../paper/flow';
+import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { CAUTIONS } from '../template/steps';
+import { headBlocks } from './card-head';
+import { markBlocks } from './mark-blocks';
+import { runBlocks } from './run-blocks';
+
+export function layerBlocks(context: OutputContext, layer: LayerPlan, setting: Setting): Block[] {
+  const { plan, options, showing } = context;
+  const card = cutCard(plan, layer, options.view);
+  const { before, after } = handlingOf(plan, layer.number - 1, showing);
+  return [
+    ...headBlocks(context, layer, setting),
+    ...handled('Before the cuts', before, setting),
+    ...runBlocks(context, layer, card, setting),
+    ...markBlocks(context, layer, card, setting),
+    ...handled('After the last cut', after, setting),
+    headingBlock('Take care', 9),
+    paragraphBlock(CAUTIONS[0] ?? '', setting, { size: 8 }),
+  ];
+}
+
+function handled(heading: string, steps: readonly Handling[], setting: Setting): Block[] {
+  if (steps.length === 0) return [];
+  return [
+    headingBlock(heading),
+    ...numberedBlocks(
+      steps.map(({ words }) => words),
+      setting,
+    ),
+  ];
+}

@@ -1,0 +1,54 @@
+/** Matter that flows from page to page: blocks one below another, with what must be told again where a page begins. */
+import type { Point } from '../../core/geometry/box';
+import type { Surface } from './surface';
+
+export interface Block {
+  /** mm. */
+  readonly height: number;
+  /** Draws downward from the upper left corner. */
+  readonly draw: (surface: Surface, corner: Point) => void;
+  /** Stays on the page of the block after it. */
+  readonly withNext?: boolean;
+  /** Stand above this block where it is the first on a page that goes on from another. */
+  readonly again?: readonly Block[];
+}
+
+/** Blocks in lots that fit a page each; a block higher than a page has one to itself. */
+export function flow(blocks: readonly Block[], room: number): readonly (readonly Block[])[] {
+  const pages: Block[][] = [[]];
+  let left = room;
+  for (const lot of together(blocks)) {
+    const page = pages.at(-1) ?? [];
+    if (heightOfAll(lot) <= left || page.length === 0) {
+      page.push(...lot);
+      left -= heightOfAll(lot);
+      continue;
+    }
+    const next = [...(lot[0]?.again ?? []), ...lot];
+    pages.push(next);
+    left = room - heightOfAll(next);
+  }
+  return pages;
+}
+
+/** Blocks with those that must not be parted from them. */
+function together(blocks: readonly Block[]): Block[][] {
+  const lots: Block[][] = [];
+  blocks.forEach((block, index) => {
+    if (blocks[index - 1]?.withNext) lots.at(-1)?.push(block);
+    else lots.push([block]);
+  });
+  return lots;
+}
+
+function heightOfAll(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, { height }) => sum + height, 0);
+}
+
+export function drawBlocks(surface: Surface, blocks: readonly Block[], corner: Point): void {
+  let { y } = corner;
+  for (const block of blocks) {
+    block.draw(surface, { x: corner.x, y });
+    y -= block.height;
+  }
+}

@@ -1,0 +1,170 @@
+/** Cut cards read back from their PDF by a reader that is not ours: settings, starts and stops are the plan's. */
+import { describe, expect, it } from 'vitest';
+import { cutCard } from '../../src/core/cutting/cut-card';
+import type { Showing } from '../../src/core/units';
+import { makeCutCard } from '../../src/outputs/cut-card/cut-card';
+import { contextOf } from './contexts';
+import { readPdf, type ReadPage } from './read-pdf';
+
+const DOUBLE = {
+  title: 'Lady fern',
+  pictures: [{ title: 'Lady fern', size: '8 x 10 in' }],
+  frame: { size: '16 x 20 in' },
+  mat: { layers: [{ board: 'Warm white' }, { board: 'Moss', reveal: '1/4 in' }] },
+  borders: { rule: 'bottom-amount', amount: '1/2 in' },
+  cutting: { cutter: { name: 'Bench cutter', reach: '5 in', scaleOffset: '1/32 in' } },
+};
+const SHAPES = {
+  title: 'Fern and roads',
+  units: 'mm',
+  frame: { size: '600 x 400 mm' },
+  windows: {
+    kind: 'row',
+    gap: '50 mm',
+    items: [
+      { kind: 'window', size: '180 x 240 mm', shape: 'oval' },
+      { kind: 'window', size: '180 x 240 mm', shape: { kind: 'arch', rise: '40 mm' } },
+      { kind: 'window', size: '60 x 60 mm', shape: 'polygon' },
+    ],
+  },
+};
+const WALL = {
+  title: 'Wall of linocuts',
+  units: 'mm',
+  windows: {
+    kind: 'grid',
+    columns: 8,
+    gap: '30 mm',
+    items: Array.from({ length: 40 }, () => ({ kind: 'window', size: '60.3 x 45 mm' })),
+  },
+  frame: { size: '800 x 600 mm' },
+};
+
+async function pagesOf(job: object, options: Parameters<typeof contextOf>[1]): Promise<readonly ReadPage[]> {
+  const made = await makeCutCard(contextOf(job, options));
+  if (!made.ok) throw new Error(made.problems[0]?.message);
+  return readPdf(made.value).pages;
+}
+
+const textOf = (page: ReadPage) => page.words.map(({ text }) => text).join(' ');
+
+/** `5 1⁄16 in`, `130.18` as millimetres. */
+function mmOf(text: string, unit: Showing['unit']): number {
+  const [, whole, decimals, over, under] = /^(?:(\d+)(\.\d+)?)?(?:\s*(\d+)⁄(\d+))?/.exec(text.trim()) ?? [];
+  const value = Number(`${whole ?? 0}${decimals ?? ''}`) + (over === undefined ? 0 : Number(over) / Number(under));
+  return value * { in: 25.4, mm: 1, cm: 10 }[unit];
+}
+
+/** Rows of a page, upper first, each from the left. */
+function rowsOf(page: ReadPage): string[][] {
+  const rows = new Map<number, { x: number; text: string }[]>();
+  for (const { at, text, turn } of page.words) {
+    if (turn !== 0) continue;
+    const y = [...rows.keys()].find((other) => Math.abs(other - at.y) < 0.6) ?? at.y;
+    rows.set(y, [...(rows.get(y) ?? []), { x: at.x, text }]);
+  }
+  return [...rows]
+    .toSorted(([a], [b]) => b - a)
+    .map(([, words]) => words.toSorted((a, b) => a.x - b.x).map(({ text }) => text));
+}
+
+/** What the pages say of each guided cut: its setting and reading from the banner above, its edge, start and stop. */
+function readRuns(pages: readonly ReadPage[], unit: Showing['unit']) {
+  const found: { number: number; setting: number; reading?: number; edge: string; start: number; stop: number }[] = [];
+  let banner = { setting: NaN, edge: '' } as { setting: number; reading?: number; edge: string };
+  let guided = false;
+  for (const row of pages.flatMap(rowsOf)) {
+    const [first = ''] = row;
+    if (/^Cuts with the guide/.test(first)) guided = true;
+    if (/^(?:Cuts by marks|After the last|Take care)/.test(first)) guided = false;
+    const set = /guide (?:to|at) ([^(]*)(?:\(the scale reads ([^)]*)\))?/.exec(first);
+    if (set) {
+      const reading = set[2] === undefined ? {} : { reading: mmOf(set[2], unit) };
+      banner = { setting: mmOf(set[1] ?? '', unit), ...reading, edge: '' };
+    }
+    const edge = /[Tt]he ([A-Z]+) edge of/.exec(first)?.[1];
+    if (edge) banner = { ...banner, edge: edge.toLowerCase() };
+    if (!guided || !/^\d+$/.test(first)) continue;
+    found.push({ number: Number(first), ...banner, start: mmOf(row[2] ?? '', unit), stop: mmOf(row[3] ?? '', unit) });
+  }
+  return found;
+}
+
+describe.each([
+  ['in', 'apart', DOUBLE],
+  ['mm', 'behind', { ...DOUBLE, cutting: { ...DOUBLE.cutting, layers: 'behind' } }],
+  ['mm', 'apart', WALL],
+  ['cm', 'apart', WALL],
+  ['mm', 'apart', SHAPES],
+] as const)('a card in %s, layers %s', (units, _, job) => {
+  it.each(['back', 'front'] as const)('has the settings, starts and stops of the plan, from the %s', async (view) => {
+    const options = { units, view, paper: 'a4' as const };
+    const { plan } = contextOf(job, options);
+    const pages = await pagesOf(job, options);
+    const read = readRuns(pages, units);
+    const planned = plan.layers.flatMap((layer) =>
+      cutCard(plan, layer, view).runs.flatMap((run) => run.cuts.map((cut) => ({ run, cut }))),
+    );
+    expect(read.length).toBe(planned.length);
+    planned.forEach(({ run, cut }, index) => {
+      const row = read[index]!;
+      // Decimals told: a thousandth of an inch, a hundredth of a millimetre, and of a centimetre a thousandth.
+      const told = units === 'in' ? 0.0005 * 25.4 + 1e-9 : 0.005 + 1e-9;
+      const near = (value: number, wanted: number) =>
+        expect(Math.abs(value - wanted)).toBeLessThanOrEqual(Math.max(told, 25.4 / 1000));
+      expect(row.number).toBe(cut.step.number);
+      expect(row.edge).toBe(run.edge);
+      near(row.setting, cut.line.guideSetting!);
+      if (plan.cutter) near(row.reading!, cut.line.guideSetting! + plan.cutter.scaleOffset!);
+      near(row.start, cut.measures.start);
+      near(row.stop, cut.measures.stop);
+    });
+  });
+});
+
+it('gives marks for cuts that no guide leads, or that lie beyond its reach, and says how far it would have to reach', async () => {
+  const far = (await pagesOf(DOUBLE, { units: 'in' })).map(textOf).join(' ');
+  // 7 3/4 x 9 3/4 in 16 x 20: borders 4 1/8, and 10 1/4 high: top 4 7/8, bottom 5 3/8 (the layer above 1/4 less).
+  expect(far).toContain('The guide of Bench cutter is too short for one cut');
+  expect(far).toMatch(/A bottom 11 7⁄8 5 3⁄8 4 1⁄8 5 3⁄8/);
+  const shapes = (await pagesOf(SHAPES, { units: 'mm', paper: 'a4' })).map(textOf).join(' ');
+  expect(shapes).toMatch(/long axis 240 mm up, short axis 180 mm across/);
+  expect(shapes).toMatch(/C slant 1/);
+});
+
+it('tells what is done with the boards, what falls out and what goes back, in both ways of cutting', async () => {
+  const apart = (await pagesOf(DOUBLE, { units: 'in' })).map(textOf);
+  const behind = await pagesOf({ ...DOUBLE, cutting: { layers: 'behind' } }, { units: 'in' });
+  const [top = '', lower = ''] = behind.map(textOf);
+  expect(apart.join(' ')).not.toMatch(/keep it|Put the fallout/);
+  expect(top).toMatch(/A falls out; keep it/);
+  expect(lower).toMatch(/Trim the board of layer 2.*Put the fallout of layer 1 back into window A/s);
+  expect(lower).toMatch(/edge of layer 1, “Warm white” at the guide/);
+  expect(lower).toMatch(/A falls out with that above.*Turn the mat face up only now/s);
+});
+
+it('has a word of care on every card, keeps within its borders and cuts nothing short, on any paper', async () => {
+  for (const job of [DOUBLE, WALL, SHAPES]) {
+    for (const paper of ['letter', 'legal', 'tabloid', 'a4', 'a3', 'blank'] as const) {
+      const pages = await pagesOf(job, { units: 'mm', paper });
+      expect(pages.some((page) => textOf(page).includes('Cut away from the body'))).toBe(true);
+      for (const page of pages) {
+        expect(textOf(page)).not.toContain('…');
+        const inside = page.words.filter(({ at, last }) => at.x < 14 || last.x > page.width - 14 || at.y < 14.5);
+        expect(inside.map(({ text }) => text)).toEqual([]);
+      }
+    }
+  }
+});
+
+it('begins every page that goes on with the setting in force', async () => {
+  const pages = await pagesOf(WALL, { units: 'mm', paper: 'letter' });
+  expect(pages.length).toBeGreaterThan(3);
+  for (const page of pages.slice(1)) {
+    const rows = rowsOf(page).map(([first = '']) => first);
+    const cut = rows.findIndex((first) => /^\d+$/.test(first));
+    const banner = rows.findIndex((first) => /guide (?:to|at) /.test(first));
+    if (cut >= 0) expect(banner).toBeLessThan(cut);
+    if (cut >= 0) expect(banner).toBeGreaterThanOrEqual(0);
+  }
+});
