@@ -45,6 +45,7 @@ export type OpenDialog =
       readonly answer: (answer: RecoveryAnswer) => void;
     }
   | { readonly kind: 'export'; readonly answer: () => void }
+  | { readonly kind: 'how-many'; readonly answer: () => void }
   | { readonly kind: 'keys'; readonly answer: () => void };
 
 export class Dialogs {
@@ -69,6 +70,10 @@ export class Dialogs {
 
   openExport(): Promise<void> {
     return this.#ask<void>((answer) => ({ kind: 'export', answer: () => answer() }));
+  }
+
+  openHowMany(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'how-many', answer: () => answer() }));
   }
 
   openKeys(): Promise<void> {

@@ -1,9 +1,23 @@
 /** How the screen stands: the open view, light or dark, front or back; none of it is part of the job or its history. */
 import type { ExportOptions } from '../../bridge';
+import type { FitShape } from '../../core/layout/how-many-ask';
+import type { Unit } from '../../core/units';
 
 export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting'] as const;
 export type ViewId = (typeof VIEWS)[number];
 export type Theme = 'light' | 'dark';
+
+/** Lengths as typed, in the unit then shown. */
+export interface AskedHowMany {
+  readonly unit: Unit;
+  readonly size: string;
+  readonly on: string;
+  readonly gap: string;
+  readonly border: string;
+  /** Undefined: as the other borders. */
+  readonly bottom: string | undefined;
+  readonly shape: FitShape;
+}
 
 const THEME_KEY = 'matwright.theme';
 
@@ -17,6 +31,8 @@ export class Look {
   numbers = $state(true);
   /** The choices of the last export. */
   exported = $state.raw<ExportOptions>();
+  /** What was last asked of how many windows fit, as it was typed. */
+  howMany = $state.raw<AskedHowMany>();
   /** The folder last chosen from. */
   folder = $state<string>();
   problemsOpen = $state(false);
@@ -34,6 +50,7 @@ export class Look {
     this.view = view;
     // Unit and paper are the job's; those of another would round it.
     this.exported = undefined;
+    this.howMany = undefined;
   }
 
   /** The theme that is seen now. */
