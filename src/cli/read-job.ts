@@ -6,7 +6,9 @@ import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
 import type { Layout } from '../core/layout/layout';
 import { bad, type Problem, type Result } from '../core/problem';
+import { withCutter } from '../core/job/given-cutter';
 import { jobSizeLimit, readJob } from '../host/job-files';
+import { findCutter } from './cutter-option';
 import type { ExitCode, World } from './world';
 
 export interface FoundJob {
@@ -41,19 +43,31 @@ const UNREADABLE: ReadonlySet<string> = new Set([
   'nested-too-deep',
 ]);
 
-/** @param name a path, or `-` for standard input. */
-export async function findJob(name: string, world: World): Promise<FoundJob | NoJob> {
+/**
+ * @param name a path, or `-` for standard input.
+ * @param cutter a file of cutters, and of which: takes the place of the job's own.
+ */
+export async function findJob(name: string, world: World, cutter?: string): Promise<FoundJob | NoJob> {
+  const given = cutter === undefined ? undefined : await findCutter(cutter, world);
+  if (given && !given.ok) return { ok: false, code: 2, problems: given.problems };
   const read = name === '-' ? await readGiven(world) : await readFile(resolve(world.folder, name));
   if (!read.ok) return { ok: false, code: 2, problems: read.problems };
-  const text = read.value;
+  const text = given ? withCutter(read.value, given.value) : read.value;
   const opened = parseJobText(text);
+  // Written anew with the cutter, the text no longer shows what stood twice.
+  const twice = given ? parseJobText(read.value).problems.filter(({ code }) => code === 'key-twice') : [];
   if (!opened.ok) {
     const unreadable = opened.problems.some(({ code }) => UNREADABLE.has(code));
     return { ok: false, code: unreadable ? 2 : 1, problems: opened.problems };
   }
   const { job } = opened.value;
   const layout = layOut(job);
-  const problems = [...opened.problems, ...layout.problems, ...(layout.ok ? beyondReach(job, layout.value) : [])];
+  const problems = [
+    ...twice,
+    ...opened.problems,
+    ...layout.problems,
+    ...(layout.ok ? beyondReach(job, layout.value) : []),
+  ];
   if (!layout.ok) return { ok: false, code: 1, problems };
   const place =
     name === '-'

@@ -2,13 +2,14 @@
 import type { ViewName } from '../../bridge';
 import { planCuts } from '../../core/cutting/plan-cuts';
 import { describeJob } from '../description/describe-job';
+import { cutterOption } from '../cutter-option';
 import { jsonOption, viewOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { findJob } from '../read-job';
 import { refuse } from '../refuse';
 import type { Verb } from '../verb';
 
-export const describe: Verb<{ json?: true; view: ViewName }> = {
+export const describe: Verb<{ json?: true; view: ViewName; cutter?: string }> = {
   name: 'describe',
   summary: 'print every size of a job and how it was reached',
   more: `With --json: "job" (as understood, defaults filled in), "layout" (every window, layer, border
@@ -17,15 +18,17 @@ nothing rounded, measured from the lower left corner of the view; and "problems"
   examples: [
     'npm run -s matwright -- describe resources/samples/2-fern-cyanotype.json',
     'npm run -s matwright -- describe resources/samples/1-sea-chart.json --view front',
+    'npm run -s matwright -- describe resources/samples/1-sea-chart.json --cutter "resources/cutters.json#Long table cutter"',
     'npm run -s matwright -- describe --json resources/samples/3-nine-linocuts.json',
   ],
   takesJob: true,
   options: [
     viewOption('the side the board is cut from, for the cutting order'),
+    cutterOption(),
     jsonOption('every length of the layout and the cut plan in mm'),
   ],
-  async run(world, { json = false, view }, name) {
-    const found = await findJob(name, world);
+  async run(world, { json = false, view, cutter }, name) {
+    const found = await findJob(name, world, cutter);
     if (!found.ok) return refuse(found, json, world);
     const { job, layout, problems } = found;
     const plan = planCuts(job, layout);

@@ -1,6 +1,7 @@
 /** `export`: the template, the cutting list and the proof picture as files, all of them or none. */
 import { InvalidArgumentError, Option } from 'commander';
 import type { ExportedFile, ExportOptions, OutputKind, PaperName, UnitName, ViewName } from '../../bridge';
+import { cutterOption } from '../cutter-option';
 import { exportInto } from '../export-into';
 import { MACHINE_HELP, MACHINE_KINDS, machineFrom, machineOptions, type MachineWords } from '../machine-options';
 import { jsonOption, viewOption } from '../options';
@@ -22,6 +23,7 @@ interface Options extends MachineWords {
   readonly units?: UnitName;
   readonly only: readonly OutputKind[];
   readonly turnEverySecondPage?: true;
+  readonly cutter?: string;
   readonly replace?: true;
   readonly json?: true;
 }
@@ -39,7 +41,7 @@ ${MACHINE_HELP}`,
   examples: [
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out templates',
     'npm run -s matwright -- export resources/samples/3-nine-linocuts.json --out templates --paper a3 --only template',
-    'npm run -s matwright -- export resources/samples/2-fern-cyanotype.json --out templates --only cut-card',
+    'npm run -s matwright -- export resources/samples/2-fern-cyanotype.json --out templates --only cut-card --cutter "resources/cutters.json#Long table cutter"',
     'npm run -s matwright -- export - --only cut-list,proof --replace < resources/samples/2-fern-cyanotype.json',
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out machine --only dxf,gcode --depth "2 mm" --rotary C',
   ],
@@ -65,13 +67,14 @@ ${MACHINE_HELP}`,
       '--turn-every-second-page',
       'print every second tile head down, so that a printer’s drift does not add up',
     ),
+    cutterOption(),
     ...machineOptions(),
     new Option('--replace', 'write over files of the same names; without it none is ever touched'),
     jsonOption('the "files" written, with "kind", "path" and "bytes"'),
   ],
   async run(world, options, name) {
     const { json = false } = options;
-    const found = await findJob(name, world);
+    const found = await findJob(name, world, options.cutter);
     if (!found.ok) return refuse(found, json, world);
     const reply = await exportInto(world, found, choicesFor(found, options), options);
     if (!reply.ok) {
