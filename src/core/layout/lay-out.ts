@@ -185,7 +185,8 @@ function placeWindow(
   blank: Size,
 ): PlacedWindow {
   const openings = openingsOf(window, leaf, layers);
-  const picture = leaf.picture && placePicture(leaf.picture, window);
+  const main = leaf.main && shift(leaf.main, { x: window.left, y: window.bottom });
+  const picture = leaf.picture && placePicture(leaf.picture, window, main ?? window);
   return {
     name: windowName(index),
     title: leaf.title,
@@ -193,7 +194,7 @@ function placeWindow(
     use: leaf.use,
     shape: leaf.parts ? 'joined' : leaf.shape.kind,
     window,
-    ...(leaf.main ? { main: shift(leaf.main, { x: window.left, y: window.bottom }) } : {}),
+    ...(main ? { main } : {}),
     ...(leaf.parts ? { parts: placedParts(leaf.parts, window) } : {}),
     windowAtFace: openings.at(-1)?.face ?? window,
     ...(picture ? { picture } : {}),
@@ -207,7 +208,8 @@ function placedParts(parts: NonNullable<Leaf['parts']>, window: Box): PlacedWind
   return parts.map(({ title, box }) => ({ title, box: shift(box, corner) }));
 }
 
-function placePicture(picture: NonNullable<Leaf['picture']>, window: Box): PlacedPicture {
+/** `over` is the part of the window that the picture lies behind. */
+function placePicture(picture: NonNullable<Leaf['picture']>, window: Box, over: Box): PlacedPicture {
   const lay = (box: Box) => ({
     left: box.left + window.left,
     right: box.right + window.left,
@@ -220,8 +222,8 @@ function placePicture(picture: NonNullable<Leaf['picture']>, window: Box): Place
     index: picture.index,
     sheet,
     image,
-    overlap: insets(image, window),
-    hold: insets(sheet, window),
+    overlap: insets(image, over),
+    hold: insets(sheet, over),
     ...(picture.part ? { part: picture.part } : {}),
     ...(picture.turned ? { turned: picture.turned } : {}),
   };

@@ -37,7 +37,7 @@ export interface PlacedPicture {
   readonly image: Box;
   /** Degrees anticlockwise by which it is turned behind the window. */
   readonly turned?: QuarterTurn;
-  /** How far the opening covers the image on each side; negative: paper shows. */
+  /** How far the opening, without what is joined to it, covers the image on each side; negative: paper shows. */
   readonly overlap: PerSide;
   /** How far the opening covers the sheet on each side; negative: the sheet floats. */
   readonly hold: PerSide;

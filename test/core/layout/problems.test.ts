@@ -1,4 +1,5 @@
 /** Problems say what, where and what would be right, and each mend does what it says. */
+import type { WrittenNode } from '../../../src/core/job/written';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { keysOf, setAll, valueAt } from '../../../src/core/job/edit';
@@ -192,6 +193,23 @@ describe('pictures', () => {
 
   it('a float is only noted', () => {
     expect(problemOf(framed({ overlap: 'shows 5' }), 'picture-floats').severity).toBe('note');
+  });
+
+  it('ending within an opening joined to its window is noted, and the window itself still holds it', () => {
+    const tab = (bottom: string): WrittenNode => ({
+      kind: 'window',
+      picture: 1,
+      joined: [{ title: 'The name', size: '60 x 40 mm', at: { bottom } }],
+    });
+    const job = framed({ overlap: 'covers 5 mm' }, { windows: tab('-30 mm') });
+    const { at, message, severity } = problemOf(job, 'sheet-ends-in-joined');
+    expect([at, severity]).toEqual(['windows.joined[0]', 'note']);
+    // The opening reaches 30 mm past the window, which covers 5 mm of the sheet.
+    expect(message).toMatch(/its sheet ends 25 mm short of the bottom of the opening "The name" joined to window A/);
+    expect(problemsOf(job).map(({ code }) => code)).not.toContain('picture-floats');
+    expect(
+      problemsOf(framed({ overlap: 'covers 5 mm' }, { windows: tab('-4 mm') })).map(({ code }) => code),
+    ).not.toContain('sheet-ends-in-joined');
   });
 
   it('a sheet larger than the frame', () => {

@@ -39,7 +39,7 @@ function findHeld(job: Job, layout: PlacedLayout, leaves: readonly Leaf[], show:
     if (!picture || !leaf) return [];
     const name = `Picture ${titled(job.pictures[picture.index]?.title ?? '') || `${picture.index + 1} `}`.trimEnd();
     const held = { window, picture, leaf, name };
-    return [...sheetOffTheFrame(held, layout, show), ...holdOf(job, held, show)];
+    return [...sheetOffTheFrame(held, layout, show), ...holdOf(job, held, show), ...endsInJoined(held, show)];
   });
 }
 
@@ -91,6 +91,25 @@ function holdOf(job: Job, held: Held, show: Show): Problem[] {
       fix: { label: `Hold it by ${enough}`, edits: [bySize(leaf) ? smaller(job, held, show) : cover(job, held, show)] },
     },
   ];
+}
+
+/** In an opening joined to the window that reaches past the sheet, the sheet's edge is seen. */
+function endsInJoined({ window, picture, name }: Held, show: Show): Problem[] {
+  return (window.parts ?? []).flatMap(({ title, box }, index) => {
+    const room = insets(picture.sheet, box);
+    const side = worstSide(room);
+    if (room[side] >= -SLACK) return [];
+    const past = show.length(-room[side]);
+    return [
+      {
+        code: 'sheet-ends-in-joined',
+        severity: 'note' as const,
+        at: `${window.at}.joined[${index}]`,
+        message: `${name}: its sheet ends ${past} short of the ${side} of the opening ${titled(title)}joined to window ${window.name}, and its edge is seen there; lay what is shown there over it on a sheet of its own, or take a larger sheet.`,
+        value: past,
+      },
+    ];
+  });
 }
 
 /** True where the window has a size of its own, so that the picture's overlap is not asked. */
