@@ -56,7 +56,9 @@ export type WindowShape =
   | Exclude<Shape, { kind: 'arch' | 'pointed' | 'oval' }>
   | { readonly kind: 'oval'; readonly reveal: 'parallel' | 'axes' }
   | { readonly kind: 'arch'; readonly rise?: number }
-  | { readonly kind: 'pointed'; readonly rise?: number };
+  | { readonly kind: 'pointed'; readonly rise?: number }
+  /** A drawing of one's own: SVG path data, which is one closed line that does not cross itself. */
+  | { readonly kind: 'outline'; readonly path: string };
 
 export type QuarterTurn = 0 | 90 | 180 | 270;
 

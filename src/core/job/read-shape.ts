@@ -1,4 +1,6 @@
 /** Reads the shape of a window. */
+import { outlineProblem } from '../outlines/outline-problems';
+import { readOutlinePath } from '../outlines/path-outline';
 import { DEFAULT_POLYGON_SIDES, defaultLength, type DefaultLength } from './defaults';
 import type { WindowShape } from './job';
 import type { Reader } from './reader';
@@ -38,5 +40,11 @@ export function readShape(written: WrittenShape | undefined, at: string, reader:
         step: measure('step', 'Step of the corners', shape.step, 'cornerStep'),
         count: shape.count ?? 1,
       };
+    case 'outline': {
+      const { path } = shape;
+      const read = readOutlinePath(path);
+      if (!read.ok) reader.say(outlineProblem(read.fault, `${at}.path`));
+      return { kind: 'outline', path };
+    }
   }
 }

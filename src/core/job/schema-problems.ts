@@ -36,7 +36,10 @@ function flatten(issue: Issue, base: readonly PropertyKey[]): Placed[] {
   const nearer = branches.filter((branch) =>
     branch.some((placed) => !(placed.issue.code === 'invalid_type' && placed.path.length === path.length)),
   );
-  return nearer.length === 1 && nearer[0] ? nearer[0] : [{ issue, path }];
+  // Of several, one that found its fault further in.
+  const deeper = nearer.filter((branch) => branch.some((placed) => placed.path.length > path.length));
+  const [only, ...others] = deeper.length > 0 ? deeper : nearer;
+  return only && others.length === 0 ? only : [{ issue, path }];
 }
 
 function toProblem(issue: Issue, path: readonly PropertyKey[], root: unknown): Problem {
@@ -108,8 +111,8 @@ function problem(code: string, at: string, message: string): Problem {
 }
 
 function unionWords(issue: Extract<Issue, { code: 'invalid_union' }>): string {
-  if ('discriminator' in issue && issue.discriminator === 'kind')
-    return 'a kind of "window", "spread", "row", "column" or "grid"';
+  if ('options' in issue && Array.isArray(issue.options))
+    return `one of the kinds ${issue.options.map((kind) => `"${String(kind)}"`).join(', ')}`;
   const kinds = issue.errors.flatMap((branch) =>
     branch.flatMap((inner) => (inner.code === 'invalid_type' ? [expected(inner.expected)] : [])),
   );

@@ -1,7 +1,9 @@
 /** What a job file may say of a window's shape: a word, or a group with its measures. */
 import * as z from 'zod';
+import { MOST_CHARACTERS } from '../outlines/contour';
 import { length } from './written-lengths';
 
+/** Those that a word alone stands for. */
 export const SHAPE_KINDS = [
   'rectangle',
   'rounded',
@@ -62,10 +64,29 @@ const scooped = z.strictObject({
   radius: length.optional().describe('Of the hollow corners. Default 1 in (25 mm in a metric job).'),
 });
 
+const outline = z.strictObject({
+  kind: z.literal('outline'),
+  path: z
+    .string()
+    .max(MOST_CHARACTERS)
+    .describe('SVG path data of one closed line, y down, in numbers of any scale: it is stretched to the window.'),
+});
+
 export const shape = z
   .union([
     z.enum(SHAPE_KINDS),
-    z.discriminatedUnion('kind', [rectangle, rounded, oval, arch, pointed, polygon, cutCorners, stepped, scooped]),
+    z.discriminatedUnion('kind', [
+      rectangle,
+      rounded,
+      oval,
+      arch,
+      pointed,
+      polygon,
+      cutCorners,
+      stepped,
+      scooped,
+      outline,
+    ]),
   ])
   .meta({
     id: 'Shape',

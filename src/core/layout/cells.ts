@@ -17,14 +17,14 @@ export interface LeafPicture extends Pick<PlacedPicture, 'index' | 'part' | 'tur
 
 /** What is wrong with a shape before it has a place on the mat; `at` is the path of the opening it concerns. */
 export type ShapeFault =
-  /** A measure that the opening has no room for. */
+  /** A measure that the opening has no room for, or an outline of one's own that runs into itself at the size. */
   | {
       readonly kind: 'misfit';
       readonly at: string;
       readonly title: string;
       readonly shape: WindowShape;
       readonly size: Size;
-      readonly measure: Measure;
+      readonly measure: Measure | 'too small';
     }
   /** A joined opening that does not reach the rest; `number` counts the window itself as 1. */
   | {

@@ -21,7 +21,7 @@ export interface ShapedOpening {
   readonly opening: Outline;
   readonly face: Outline;
   readonly back: Outline;
-  /** Edges of the window's shape that are too short to be followed this far out, and have vanished. */
+  /** How many edges of the window's shape are too short, or bend too tightly, to be followed this far out. */
   readonly vanished: number;
   /** How far the opening of the layer above lies away, where that differs along an oval; undefined for the top layer. */
   readonly reveal?: { readonly least: number; readonly greatest: number };

@@ -3,6 +3,7 @@ import type { Size } from '../geometry/box';
 import { boundsOf, boxOutline, mirrorOutline, quarterTurned, shiftOutline, type Outline } from '../geometry/outline';
 import { outlineOf, polygonHeight, type Shape } from '../geometry/shapes';
 import type { QuarterTurn, WindowShape } from '../job/job';
+import { outlineInSize } from '../outlines/path-outline';
 
 /** The measure of a shape that a window must have room for, mm. */
 export interface Measure {
@@ -15,21 +16,27 @@ export interface Measure {
 export interface Drawn {
   /** In a box of the size, its lower left corner at the origin; of a shape without room for its measure the plain box. */
   readonly outline: Outline;
-  /** Where there is no room for it. */
-  readonly misfit?: Measure;
+  /** Where there is no room for it: the measure that needs more, or nothing that a measure would mend. */
+  readonly misfit?: Measure | 'too small';
 }
 
 /** Of an equilateral pointed arch over its half width. */
 const EQUILATERAL = Math.sqrt(3);
 
 export function drawnIn(shape: WindowShape, size: Size): Drawn {
-  const misfit = misfitOf(shape, size);
-  if (misfit || shape.kind === 'rectangle') {
-    const outline = boxOutline({ left: 0, bottom: 0, right: size.width, top: size.height });
-    return { outline, ...(misfit ? { misfit } : {}) };
+  const plain = boxOutline({ left: 0, bottom: 0, right: size.width, top: size.height });
+  if (shape.kind === 'rectangle') return { outline: plain };
+  if (shape.kind === 'outline') {
+    const outline = outlineInSize(shape.path, size);
+    return outline ? { outline } : { outline: plain, misfit: 'too small' };
   }
+  const misfit = misfitOf(shape, size);
+  if (misfit) return { outline: plain, misfit };
   return { outline: outlineOf(withMeasures(shape, size), fittedTo(shape, size)) };
 }
+
+/** All but those that are drawn already. */
+type Drawable = Exclude<WindowShape, { kind: 'outline' }>;
 
 /** The outline of a window of this size, turned over and turned; its lower left corner stays the origin. */
 export function turnedOutline(outline: Outline, { width }: Size, turned: QuarterTurn, mirrored: boolean): Outline {
@@ -41,7 +48,7 @@ export function turnedOutline(outline: Outline, { width }: Size, turned: Quarter
   return made;
 }
 
-function withMeasures(shape: WindowShape, { width }: Size): Shape {
+function withMeasures(shape: Drawable, { width }: Size): Shape {
   if (shape.kind === 'oval') return { kind: 'oval' };
   if (shape.kind === 'arch') return { kind: 'arch', rise: shape.rise ?? usualRise('arch', width) };
   if (shape.kind === 'pointed') return { kind: 'pointed', rise: shape.rise ?? usualRise('pointed', width) };
@@ -92,6 +99,7 @@ export function measureOf(shape: WindowShape, { width, height }: Size): Measure 
     case 'rectangle':
     case 'oval':
     case 'polygon':
+    case 'outline':
       return undefined;
   }
 }

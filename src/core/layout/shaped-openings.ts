@@ -5,6 +5,7 @@ import { greatestDistance, nearest } from '../geometry/nearness';
 import { parallelTo, type Parallel } from '../geometry/offset';
 import { boundsOf, boxOutline, type Outline } from '../geometry/outline';
 import type { LayerOpening, LayoutLayer, ShapedOpening } from './layout';
+import { lostBends } from './lost-bends';
 
 /** Whether each layer follows the one below at one distance, or is an ellipse with larger axes. */
 export type Way = 'parallel' | 'axes';
@@ -46,7 +47,7 @@ function shapedOpening(outline: Outline, way: Way, away: number, layer: LayoutLa
     opening: opening.outline,
     face: standard ? wide.outline : opening.outline,
     back: standard ? opening.outline : wide.outline,
-    vanished: Math.max(opening.vanished.length, wide.vanished.length),
+    vanished: Math.max(lostBends(outline, opening, away), lostBends(outline, wide, away + run)),
   };
 }
 

@@ -15,6 +15,7 @@ export const SHAPE_WORDS: Readonly<Record<Kind, string>> = {
   'cut-corners': 'Cut corners',
   stepped: 'Stepped',
   scooped: 'Scooped',
+  outline: 'Your outline',
 };
 
 /** What the outlines to choose from are drawn in. */

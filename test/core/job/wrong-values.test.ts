@@ -49,7 +49,7 @@ const WRONG: readonly Wrong[] = [
   ['mat.layers[1].reveal', '-1/4', 'length-out-of-range', /Reveal of layer 2 is −1\/4 in/],
   ['mat.layers[0].bevel', { angle: 90 }, 'number-out-of-range', /Bevel angle of layer 1 is 90; it must lie from 0 to 75/, 'mat.layers[0].bevel.angle'],
   ['mat.layers[0].colour', 'red', 'value-unreadable', /# and six hexadecimal digits/],
-  ['windows', { kind: 'circle' }, 'value-of-wrong-kind', /a kind of "window", "spread", "row", "column" or "grid"/, 'windows.kind'],
+  ['windows', { kind: 'circle' }, 'value-of-wrong-kind', /one of the kinds "window", "spread", "row", "column", "grid", "ring"/, 'windows.kind'],
   ['windows.items', [], 'value-too-small', /the least is 1/],
   ['windows.items[0]', 'moss', 'picture-unknown', /no picture "moss"; there are "fern", "chart"/],
   ['windows.items[1].picture', 3, 'picture-unknown', /no picture 3/],

@@ -13,7 +13,7 @@ export function shapeFaults(root: Cell | undefined, free: readonly Leaf[], show:
 function told(fault: ShapeFault, leaf: Leaf, show: Show): Problem {
   switch (fault.kind) {
     case 'misfit':
-      return misfit(fault, show);
+      return fault.measure === 'too small' ? tooSmall(fault, show) : misfit(fault, fault.measure, show);
     case 'apart':
       return apart(fault, leaf, show);
     case 'island':
@@ -35,7 +35,20 @@ const MEASURES: Readonly<Record<Measure['key'], string>> = {
   step: 'step of its corners',
 };
 
-function misfit({ at, title, shape, size, measure }: Extract<ShapeFault, { kind: 'misfit' }>, show: Show): Problem {
+type Misfit = Extract<ShapeFault, { kind: 'misfit' }>;
+
+function tooSmall({ at, title, size }: Misfit, show: Show): Problem {
+  return {
+    code: 'outline-too-small',
+    severity: 'error',
+    at: `${at}.shape`,
+    message: `Window ${titled(title)}of ${show.size(size)} is so small that parts of its outline run into one another; make it larger, or its outline simpler.`,
+    value: show.size(size),
+    remedy: 'a larger window, or a simpler outline',
+  };
+}
+
+function misfit({ at, title, shape, size }: Misfit, measure: Measure, show: Show): Problem {
   const { key, value, least = 0, most } = measure;
   const nearest = value > most ? Math.max(0, show.stepDown(most)) : show.stepUp(least);
   const impossible = least > most + SLACK || most <= 0 || !(nearest > 0);
