@@ -16,9 +16,13 @@ export function lengthOf(outline: Outline): number {
 
 /** The smallest upright box round it. */
 export function boundsOf(outline: Outline): Box {
-  const points = outline.flatMap((edge) => [edge.from, edge.to, ...turningPoints(edge)]);
-  const box = around(points.map(({ x, y }) => ({ left: x, right: x, bottom: y, top: y })));
+  const box = around(extremesOf(outline).map(({ x, y }) => ({ left: x, right: x, bottom: y, top: y })));
   return box ?? { left: 0, right: 0, bottom: 0, top: 0 };
+}
+
+/** Every point where it may reach furthest to a side: ends of edges, and where a curve turns back. */
+export function extremesOf(outline: Outline): Point[] {
+  return outline.flatMap((edge) => [edge.from, edge.to, ...turningPoints(edge)]);
 }
 
 /** Points of a curved edge that lie furthest left, right, up or down. */

@@ -5,8 +5,8 @@ import { drawLabel, labelSize, smaller, type Label } from '../paper/label';
 import { PENS } from '../paper/pens';
 import { boxRound } from '../paper/room';
 import { fractions } from '../paper/type';
-import { borderStrips } from './border-strips';
-import { boxOnPage } from './part';
+import { borderStrips, type Span } from './border-strips';
+import { boxOnPage, type Part } from './part';
 import type { LabelSetting } from './cut-labels';
 import { shared, type ViewLayer, type ViewWindow } from './view-geometry';
 
@@ -14,6 +14,8 @@ import { shared, type ViewLayer, type ViewWindow } from './view-geometry';
 export interface Border {
   readonly side: Side;
   readonly strip: Box;
+  /** Where along the side the cut reaches the strip. */
+  readonly touch: Span;
   /** The number, and under it the border of the opening where the cut does not run along that. */
   readonly words: readonly string[];
 }
@@ -23,9 +25,10 @@ const PLACES = [0.5, 0.38, 0.62, 0.25, 0.75, 0.14, 0.86] as const;
 
 /** The borders of a layer: those of every cut with no other window between it and the blank's edge. */
 export function planBorders(layer: ViewLayer, showing: Showing): readonly Border[] {
-  return borderStrips(layer).map(({ side, strip, window }) => ({
+  return borderStrips(layer).map(({ side, strip, touch, window }) => ({
     side,
     strip,
+    touch,
     words: shownBorder(layer, window, side, showing),
   }));
 }
@@ -79,7 +82,7 @@ function drawBorder(setting: LabelSetting, border: Border, seen: Box): void {
   });
   for (const label of labels) {
     const size = labelSize(surface, label);
-    for (const place of PLACES) {
+    for (const place of placesOf(border, seen)) {
       const line = dimensionAt(border.side, box, place);
       const beside = numberBox(border.side, box, line, size);
       if (!room.isFree(beside) || !room.isClear(inner(line))) continue;
@@ -89,6 +92,13 @@ function drawBorder(setting: LabelSetting, border: Border, seen: Box): void {
       return;
     }
   }
+}
+
+/** Along the part of a side that is seen, from 0 to 1: where the cut reaches the strip first. */
+function placesOf({ side, touch }: Border, seen: Box): readonly number[] {
+  const [start, length] = isAcross(side) ? [seen.bottom, seen.top - seen.bottom] : [seen.left, seen.right - seen.left];
+  const within = PLACES.map((place) => (touch.from + place * (touch.to - touch.from) - start) / length);
+  return [...new Set([...within.filter((place) => place >= 0 && place <= 1), ...PLACES])];
 }
 
 function isAcross(side: Side): boolean {
@@ -126,9 +136,24 @@ function inner([from, to]: Line): Box {
     : { left: from.x - 0.2, right: from.x + 0.2, bottom: from.y + ends, top: to.y - ends };
 }
 
+/** A dimension beside the point that it is of is led to it by a line along the strip's edge; undefined where it stands there. */
+function extensionOf({ side, strip, touch }: Border, part: Part, [from, to]: Line): Line | undefined {
+  const box = boxOnPage(part, strip);
+  const across = isAcross(side);
+  const shift = across ? box.bottom - strip.bottom : box.left - strip.left;
+  const at = across ? from.y : from.x;
+  const nearest = Math.min(Math.max(at, touch.from + shift), touch.to + shift);
+  if (Math.abs(nearest - at) < 0.01) return undefined;
+  const edge = across ? (side === 'left' ? to.x : from.x) : side === 'bottom' ? to.y : from.y;
+  const point = (along: number): Point => (across ? { x: edge, y: along } : { x: along, y: edge });
+  return [point(nearest), point(at)];
+}
+
 /** The line, with a slanting stroke at each end that lies on this page. */
 function drawDimension({ surface, part, room }: LabelSetting, border: Border, [from, to]: Line): void {
   surface.line(from, to, PENS.hair);
+  const extension = extensionOf(border, part, [from, to]);
+  if (extension) surface.line(...extension, PENS.hair);
   room.take(boxRound(from, to, 0.3));
   const strip = boxOnPage(part, border.strip);
   for (const end of [from, to]) room.take(boxRound(end, end, 1));
