@@ -11,6 +11,7 @@ import { layOut } from '../../src/core/layout/lay-out';
 import { showingOf } from '../../src/core/units';
 import { makeTemplate, type OutputContext } from '../../src/outputs';
 import { readPdf, type ReadPage } from '../outputs/read-pdf';
+import { median } from './median';
 
 const TARGET = 1.5;
 const ROUNDS = 25;
@@ -91,10 +92,6 @@ async function time(work: () => Promise<unknown>): Promise<number> {
   const start = performance.now();
   await work();
   return performance.now() - start;
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
 }
 
 const { pages } = readPdf(await exportTemplate());

@@ -3,6 +3,7 @@ import { EndType, inflatePathsD, JoinType, type PathD } from 'clipper2-ts';
 import { parallelTo } from '../../src/core/geometry/offset';
 import { flatten, type Outline } from '../../src/core/geometry/outline';
 import { outlineOf, polygonHeight, type Shape } from '../../src/core/geometry/shapes';
+import { median } from './median';
 
 const COUNT = 60;
 const ROUNDS = 30;
@@ -57,10 +58,6 @@ function runRound({ work, taken }: Way): void {
   const start = performance.now();
   for (const away of DISTANCES) work(away);
   taken.push(((performance.now() - start) * 1000) / (COUNT * DISTANCES.length));
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
 }
 
 for (let warm = 0; warm < WARM_UP; warm += 1) for (const way of ways) runRound(way);

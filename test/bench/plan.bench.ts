@@ -4,6 +4,7 @@ import { setTimeout } from 'node:timers/promises';
 import { planCuts } from '../../src/core/cutting/plan-cuts';
 import { parseJobText } from '../../src/core/job/text';
 import { layOut } from '../../src/core/layout/lay-out';
+import { median } from './median';
 
 const COUNTS = [10, 100, 1000, 2000];
 const ROUNDS = 12;
@@ -67,10 +68,6 @@ async function runRound({ count, work, pure, whole }: Stage): Promise<void> {
   await setTimeout(5);
   whole.push((taken / WINDOWS_A_ROUND) * 1000);
   pure.push(((taken - collecting) / WINDOWS_A_ROUND) * 1000);
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
 }
 
 /** What one call takes, ms: half of them take less. Before the heap is full of the others' jobs. */

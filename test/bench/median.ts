@@ -1,0 +1,4 @@
+/** The middle of several measurements. */
+export function median(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+}
