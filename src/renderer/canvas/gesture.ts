@@ -10,7 +10,7 @@ import type { Edit } from '../../core/problem';
 import { stepLength, type Showing } from '../../core/units';
 import { changeBorder, measuredBorders } from '../edits/borders';
 import { moveFreeEdits } from '../edits/free-windows';
-import { exactText } from '../edits/exact-text';
+import { exactText } from '../../core/job/exact-text';
 import { spellOut } from '../edits/spell-out';
 import { lengthToStore } from '../fields/written-length';
 import type { Handle } from './handles';

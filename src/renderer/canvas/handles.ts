@@ -5,7 +5,7 @@ import type { Job, RingItem, WindowItem } from '../../core/job/job';
 import type { Layout, PlacedWindow } from '../../core/layout/layout';
 import { measureOf, type Measure } from '../../core/layout/leaf-shape';
 import type { Edit } from '../../core/problem';
-import { exactText } from '../edits/exact-text';
+import { exactText } from '../../core/job/exact-text';
 
 export interface Handle {
   /** Path of what it changes, to be lit. */

@@ -10,7 +10,7 @@ import {
   type WrittenSpread,
 } from '../../core/job/written';
 import { readLength, type Unit } from '../../core/units';
-import { exactText } from './exact-text';
+import { exactText } from '../../core/job/exact-text';
 import {
   arrangementOf,
   isGroup,

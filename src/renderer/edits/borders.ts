@@ -3,7 +3,7 @@ import { SIDES, type PerSide, type Side } from '../../core/geometry/box';
 import type { BorderRule, Job } from '../../core/job/job';
 import type { Layout } from '../../core/layout/layout';
 import type { Edit } from '../../core/problem';
-import { exactText } from './exact-text';
+import { exactText } from '../../core/job/exact-text';
 
 export interface BorderChange {
   readonly edits: readonly Edit[];

@@ -5,7 +5,7 @@ import type { Layout, PlacedWindow } from '../../core/layout/layout';
 import type { Edit } from '../../core/problem';
 import type { Unit } from '../../core/units';
 import type { Arranged } from './arrange';
-import { exactText, placeText } from './exact-text';
+import { exactText, placeText } from '../../core/job/exact-text';
 import { arrangementOf, isGroup, pathOf } from './tree';
 
 /**

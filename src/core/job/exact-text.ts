@@ -1,5 +1,5 @@
 /** A length as text that reads back as that very length: a plain fraction or decimal where there is one. */
-import { decimalText, showLength, type Unit } from '../../core/units';
+import { decimalText, showLength, type Unit } from '../units';
 
 const SAME = 1e-7;
 
@@ -13,5 +13,5 @@ export function placeText(mm: number, jobUnit: Unit): string {
 export function exactText(mm: number, jobUnit: Unit): string {
   const shown = showLength(mm, { unit: jobUnit, inchStep: 64, metricStep: 0.1 });
   if (Math.abs(shown.value - mm) < SAME) return shown.text.replace('−', '-');
-  return decimalText(mm, jobUnit, jobUnit === 'in' ? 8 : 6).replace(/\.?0+$/, '');
+  return decimalText(mm, jobUnit, jobUnit === 'in' ? 8 : jobUnit === 'cm' ? 7 : 6).replace(/\.?0+$/, '');
 }
