@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { readLength, type Showing } from '../../src/core/units';
 import { echoOf, fieldText, nudgedText, storedText } from '../../src/renderer/fields/written-length';
 import { overlapText, readOverlapText } from '../../src/renderer/fields/overlap-text';
-import { echoSize, sizeText, storedSize, turnedSize } from '../../src/renderer/fields/written-size';
+import { turnedSize } from '../../src/core/job/size-text';
+import { echoSize, sizeText, storedSize } from '../../src/renderer/fields/written-size';
 
 const inches: Showing = { unit: 'in', inchStep: 16, metricStep: 0.5 };
 const metric: Showing = { ...inches, unit: 'mm' };
@@ -86,7 +87,9 @@ describe('a size in a field', () => {
   it.each([
     ['8 x 10 in', '10 x 8 in'],
     ['8in x 10in', '10in x 8in'],
-    ['8x10”', '10 x 8”'],
+    ['8x10”', '10x8”'],
+    ['8 × 10 in', '10 × 8 in'],
+    ['8 in by 25 cm', '25 cm by 8 in'],
     ['6½ x 8½ in', '8½ x 6½ in'],
     ['200 x 250 millimetres', '250 x 200 millimetres'],
     ['A4', 'A4 landscape'],

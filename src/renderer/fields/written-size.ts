@@ -1,16 +1,14 @@
-/** Written sizes in a field: one line such as `8 x 10 in` or `A4`, how it was read, and turning it on its side. */
+/** Written sizes in a field: one line such as `8 x 10 in` or `A4` and how it was read. */
 import type { Size } from '../../core/geometry/box';
 import { Reader } from '../../core/job/reader';
 import type { WrittenSize } from '../../core/job/written';
-import { readLength, showLength, unitWord, type Showing, type Unit } from '../../core/units';
+import { readLength, showLength, type Showing, type Unit } from '../../core/units';
 import { fieldText } from './written-length';
 
 export type SizeEcho =
   { readonly ok: true; readonly size: Size; readonly text: string } | { readonly ok: false; readonly message: string };
 
 const CROSS = /\s*[x×*]\s*|\s+by\s+/i;
-/** A unit in letters or primes, with the space before it. */
-const ENDING = /[\s\p{L}.'"‘’“”′″]+$/u;
 
 /** The line a field shows for a written size. */
 export function sizeText(written: WrittenSize | undefined, jobUnit: Unit, showing: Showing): string {
@@ -51,23 +49,6 @@ export function otherSize(size: Size, showing: Showing): string {
 export function shownSize(size: Size, showing: Showing): string {
   const [width, height] = [showLength(size.width, showing), showLength(size.height, showing)];
   return `${width.rounded || height.rounded ? '≈ ' : ''}${width.text} × ${height.withUnit}`;
-}
-
-/** The same size the other way round, written as it was. */
-export function turnedSize(written: WrittenSize): WrittenSize {
-  if (typeof written === 'object') return { width: written.height, height: written.width };
-  const sides = written.split(CROSS);
-  const [first = '', second = ''] = sides;
-  if (sides.length !== 2) return turnedName(written);
-  const unit = ENDING.exec(second)?.[0] ?? '';
-  const own = unitWord(first) !== undefined;
-  return own ? `${second} x ${first}` : `${second.slice(0, second.length - unit.length)} x ${first}${unit}`;
-}
-
-function turnedName(name: string): string {
-  return /\b(landscape|lying)\b/i.test(name)
-    ? name.replace(/\s*\b(landscape|lying)\b/i, '')
-    : `${name.replace(/\s*\b(portrait|upright)\b/i, '')} landscape`;
 }
 
 /** A size of two numbers neither of which says its unit. */
