@@ -78,17 +78,20 @@ interface Opening {
 function openingOf(item: WindowItem, given: Size, run: number): Opening {
   const { at, title, shape, joined, mirrored } = item;
   const { outline: drawn, misfit } = drawnIn(shape, given);
-  const main = grow(boundsOf(drawn), -run);
+  const box = boundsOf(drawn);
+  const main = grow(box, -run);
   const plain = { size: sizeOf(main), main: shift(main, { x: -run, y: -run }), parts: [] };
   if (misfit) return { ...plain, faults: [{ kind: 'misfit', at, title, shape, size: given, measure: misfit }] };
   const nothing = !(main.right > main.left && main.top > main.bottom);
   if (nothing || (shape.kind === 'rectangle' && joined.length === 0)) return { ...plain, faults: [] };
-  const whole = joined.length === 0 ? { outline: drawn, parts: [], faults: [] } : joinTo(drawn, given, at, joined);
+  // A polygon may be smaller than its size, and what is joined to it is placed from its own edges.
+  const whole =
+    joined.length === 0 ? { outline: drawn, parts: [], faults: [] } : joinTo(drawn, sizeOf(box), at, joined);
   const outline = whole.outline && (run === 0 ? whole.outline : parallelTo(whole.outline, -run)?.outline);
   if (!outline) return { ...plain, ...(whole.faults.length > 0 ? {} : { size: NOTHING }), faults: whole.faults };
-  const box = boundsOf(outline);
-  const size = sizeOf(box);
-  const corner = { x: -box.left, y: -box.bottom };
+  const bounds = boundsOf(outline);
+  const size = sizeOf(bounds);
+  const corner = { x: -bounds.left, y: -bounds.bottom };
   const over = (part: Box) => (mirrored ? mirrorBox(part, size.width) : part);
   return {
     size,
