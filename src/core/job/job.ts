@@ -106,6 +106,8 @@ export interface SpreadItem extends Item {
   readonly gap: number;
   /** One for each window, adding up to 1. */
   readonly shares: readonly number[];
+  /** Degrees anticlockwise by which the picture is turned behind them. */
+  readonly turned: QuarterTurn;
 }
 
 export type Horizontal = 'left' | 'centre' | 'right';

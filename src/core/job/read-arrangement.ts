@@ -159,6 +159,7 @@ export class ArrangementReader {
       bars: written.bars ?? 'hide',
       gap,
       shares: parts.map((part) => part / sum),
+      turned: written.turned ?? 0,
     };
   }
 

@@ -161,6 +161,10 @@ const spread = z
       .array(z.number().positive())
       .optional()
       .describe('Widths (heights) of the windows to one another, such as [1, 2, 1]. Default equal.'),
+    turned: z
+      .union([z.literal(90), z.literal(180), z.literal(270)])
+      .optional()
+      .describe('Degrees anticlockwise by which the picture is turned behind its windows.'),
   })
   .meta({ id: 'Spread', description: 'One picture over several windows.' });
 

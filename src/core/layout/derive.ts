@@ -1,6 +1,6 @@
 /** How each size of a layout was reached, as sums in words that can be followed with a pencil. */
-import { heightOf, SIDES, widthOf, type PerSide } from '../geometry/box';
-import type { Job } from '../job/job';
+import { heightOf, SIDES, widthOf, type PerSide, type Side } from '../geometry/box';
+import type { Job, QuarterTurn } from '../job/job';
 import { lengthText, showingOf } from '../units';
 import type { Leaf } from './cells';
 import { gapOrigin } from './gaps';
@@ -167,14 +167,22 @@ function sizeSum(
     return `given at the face, less 2 × bevel ${show(layout.layers.at(-1)?.bevel.run ?? 0)}`;
   const picture = placed && job.pictures[placed.index];
   if (!picture) return 'as given';
-  const base = picture.overlapFrom === 'image' ? picture.image[side] : picture.sheet[side];
-  const [from, to] = side === 'width' ? (['left', 'right'] as const) : (['top', 'bottom'] as const);
+  const covered = picture.overlapFrom === 'image' ? picture.image : picture.sheet;
+  const [from, to] = sidesBehind(side, placed.turned ?? 0);
+  const base = from === 'left' || from === 'right' ? covered.width : covered.height;
   const terms = [picture.overlap[from], picture.overlap[to]].map((overlap) =>
     overlap < 0 ? `+ ${show(-overlap)} shown` : `− ${show(overlap)} covered`,
   );
   const part = leaf.picture?.part;
   const whole = `${picture.overlapFrom} ${show(base)} ${terms.join(' ')}`;
   return part ? partSum(leaf, part, side, whole, show) : whole;
+}
+
+/** Which sides of a picture lie at the left and the right of its window, or at the top and the bottom, when it is turned anticlockwise. */
+function sidesBehind(side: 'width' | 'height', turned: QuarterTurn): readonly [Side, Side] {
+  const round = ['left', 'top', 'right', 'bottom'] as const;
+  const start = (side === 'width' ? 0 : 1) + turned / 90;
+  return [round[start % 4] ?? 'left', round[(start + 2) % 4] ?? 'right'];
 }
 
 /** One window of a spread: its part of what the whole picture shows, less the bars that hide some of it. */

@@ -1,6 +1,6 @@
 /** A picture and the window over it, as boxes from the lower left corner of the sheet. */
-import { grow, heightOf, widthOf, type Box, type PerSide, type Size } from '../geometry/box';
-import type { Picture } from '../job/job';
+import { grow, heightOf, quarterTurnedBox, widthOf, type Box, type PerSide, type Size } from '../geometry/box';
+import type { Picture, QuarterTurn } from '../job/job';
 
 export interface PictureBoxes {
   readonly window: Box;
@@ -32,6 +32,17 @@ export function centredWindow(picture: Picture, size: Size): PictureBoxes {
   const across = (widthOf(boxes.covered) - size.width) / 2;
   const up = (heightOf(boxes.covered) - size.height) / 2;
   return { ...boxes, window: grow(boxes.covered, { left: -across, right: -across, top: -up, bottom: -up }) };
+}
+
+/** The same with the sheet turned, its lower left corner again at the origin. */
+export function turnedBoxes(boxes: PictureBoxes, turned: QuarterTurn): PictureBoxes {
+  let made = boxes;
+  for (let turn = 0; turn < turned; turn += 90) {
+    const { window, sheet, image } = made;
+    const over = (box: Box) => quarterTurnedBox(box, sheet.top);
+    made = { window: over(window), sheet: over(sheet), image: over(image) };
+  }
+  return made;
 }
 
 function negative(sides: PerSide): PerSide {

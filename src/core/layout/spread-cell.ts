@@ -3,13 +3,13 @@ import { grow, heightOf, insets, shift, sizeOf, widthOf, type Box } from '../geo
 import type { Job, SpreadItem } from '../job/job';
 import { assert } from '../problem';
 import type { Group, Leaf, Line } from './cells';
-import { overlappedWindow } from './picture-boxes';
+import { overlappedWindow, turnedBoxes } from './picture-boxes';
 
 /** A row or column of windows that together show one picture. */
 export function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): Line {
   const picture = job.pictures[item.picture];
   assert(picture, 'a spread shows a picture');
-  const { window, sheet, image } = overlappedWindow(picture);
+  const { window, sheet, image } = turnedBoxes(overlappedWindow(picture), item.turned);
   const along = item.along === 'row' ? 'across' : 'up';
   const whole = along === 'across' ? widthOf(window) : heightOf(window);
   const hidden = item.bars === 'hide' ? item.gap : 0;
@@ -39,6 +39,7 @@ export function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): 
         // Split: each part is a sheet of its own, with as much beyond its window as the whole has beyond the outer ones.
         sheet: lay(item.bars === 'split' ? own : sheet),
         image: lay(image),
+        ...(item.turned === 0 ? {} : { turned: item.turned }),
         part: { index, count: item.shares.length, way: item.bars === 'hide' ? 'hidden' : 'split' },
       },
       groups: [...groups, line],
