@@ -1,12 +1,9 @@
-/** What must not change a layout: the unit of display, a blank made to fit and then given, and which way is up. */
-import fc from 'fast-check';
+/** What must not change a layout: the unit of display, or a blank made to fit and then given. */
 import { describe, expect, it } from 'vitest';
 import { SIDES, type Box } from '../../../src/core/geometry/box';
 import { setAt } from '../../../src/core/job/edit';
-import { contents } from '../arbitrary-jobs';
 import { tryPlan, written, type Planned } from '../open';
 import { KINDS, forAllJobs } from './for-all-jobs';
-import { turnable, turnBox, turnJob } from './turn';
 
 /** As near as two roads through doubles come, mm. */
 const NEAR = 1e-7;
@@ -47,52 +44,5 @@ it('a frame made to fit and then given that very size is the same layout', () =>
     const kept = plannedOf(given).layout;
     expect(kept.windows).toHaveLength(layout.windows.length);
     kept.windows.forEach((window, index) => expectNear(window.window, layout.windows[index]?.window));
-  });
-});
-
-describe('a quarter turn', () => {
-  const jobs = fc
-    .constantFrom('made to fit' as const, 'given' as const)
-    .chain(contents)
-    .map((job) => turnable(written(job)));
-
-  it('of the job turns the layout', () => {
-    fc.assert(
-      fc.property(jobs, (job) => {
-        const { planned } = tryPlan(job);
-        fc.pre(planned !== undefined);
-        const { layout } = planned;
-        const { blank } = layout.frame;
-        const turned = plannedOf(turnJob(job)).layout;
-        expect(turned.frame.blank.width).toBeCloseTo(blank.height, 7);
-        expect(turned.frame.blank.height).toBeCloseTo(blank.width, 7);
-        expect(turned.windows).toHaveLength(layout.windows.length);
-        for (const window of layout.windows) {
-          const place = turnBox(window.window, blank);
-          const found = turned.windows.find(({ window: box }) =>
-            SIDES.every((side) => Math.abs(box[side] - place[side]) < NEAR),
-          );
-          expect(found, `window ${window.name}`).toBeDefined();
-          window.layers.forEach((layer, index) => {
-            expectNear(turnBox(layer.opening, blank), found?.layers[index]?.opening);
-            expectNear(turnBox(layer.face, blank), found?.layers[index]?.face);
-            expectNear(turnBox(layer.back, blank), found?.layers[index]?.back);
-          });
-          if (window.picture) expectNear(turnBox(window.picture.image, blank), found?.picture?.image);
-        }
-      }),
-      { numRuns: 60, maxSkipsPerRun: 3 },
-    );
-  });
-
-  it('four times is the job again', () => {
-    fc.assert(
-      fc.property(jobs, (job) => {
-        expect(JSON.parse(JSON.stringify(turnJob(turnJob(turnJob(turnJob(job))))))).toEqual(
-          JSON.parse(JSON.stringify(job)),
-        );
-      }),
-      { numRuns: 30 },
-    );
   });
 });
