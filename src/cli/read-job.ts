@@ -3,6 +3,7 @@ import { basename, dirname, resolve } from 'node:path';
 import { beyondReach } from '../core/cutting/beyond-reach';
 import type { Job } from '../core/job/job';
 import { parseJobText } from '../core/job/text';
+import type { WrittenJob } from '../core/job/written';
 import { layOut } from '../core/layout/lay-out';
 import type { Layout } from '../core/layout/layout';
 import { bad, type Problem, type Result } from '../core/problem';
@@ -20,6 +21,7 @@ export interface FoundJob {
   readonly folder: string;
   /** Outputs' names begin with it. */
   readonly baseName: string;
+  readonly written: WrittenJob;
   readonly job: Job;
   readonly layout: Layout;
   /** Warnings and notes. */
@@ -60,7 +62,7 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
     const unreadable = opened.problems.some(({ code }) => UNREADABLE.has(code));
     return { ok: false, code: unreadable ? 2 : 1, problems: opened.problems };
   }
-  const { job } = opened.value;
+  const { written, job } = opened.value;
   const layout = layOut(job);
   const problems = [
     ...twice,
@@ -77,7 +79,7 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
           folder: dirname(resolve(world.folder, name)),
           baseName: fileName(basename(name).replace(/\.json$/i, '')),
         };
-  return { ok: true, text, ...place, job, layout: layout.value, problems };
+  return { ok: true, text, ...place, written, job, layout: layout.value, problems };
 }
 
 async function readFile(path: string): Promise<Result<string>> {

@@ -5,5 +5,6 @@ import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
 import { schema } from './verbs/schema';
+import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, schema];
+export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, schema, turn];
