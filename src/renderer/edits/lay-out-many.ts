@@ -5,8 +5,8 @@ import { placesOf, type HowMany } from '../../core/layout/how-many';
 import type { Layout } from '../../core/layout/layout';
 import type { WrittenGroup, WrittenJob, WrittenLength, WrittenNode, WrittenWindow } from '../../core/job/written';
 import type { Unit } from '../../core/units';
-import { turnedSize } from '../fields/written-size';
-import { exactText } from './exact-text';
+import { turnedSize } from '../../core/job/size-text';
+import { exactText } from '../../core/job/exact-text';
 
 /** Sizes that differ by less are one, mm. */
 const SAME = 0.001;
