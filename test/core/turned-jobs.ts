@@ -24,6 +24,9 @@ function shaped([name, shape]: readonly [string, unknown]): [string, unknown][] 
     { size: '1 x 2 in', shape: 'arch', turned: 90, at: { right: '-3/4 in' } },
   ];
   const axes = typeof shape === 'object' && (shape as { reveal?: string }).reveal === 'axes';
+  // The drawing of one's own has a part of its own kind as well.
+  if (typeof shape === 'object' && 'path' in shape!)
+    joined.push({ size: '2 x 2 in', shape, turned: 270, at: { top: '-1 in' } } as never);
   const windows = {
     kind: 'row',
     align: 'top',
@@ -38,9 +41,11 @@ function shaped([name, shape]: readonly [string, unknown]): [string, unknown][] 
   const mat = { layers: [{}, { reveal: '1/8 in' }] };
   return [
     [name, { ...heading, ...jobOf(shape) }],
-    [`${name} with pictures`, { ...heading, pictures, mat, windows }],
+    [`${name} with pictures`, { ...heading, pictures, mat, borders: { rule: 'equal', all: '5 in' }, windows }],
   ];
 }
+
+const DRAWN = { kind: 'outline', path: 'M0 0H60L100 50V100H30C20 80 0 70 0 50Z' };
 
 const RINGS = ['first', 'none'].map((centre): [string, unknown] => [
   `ring, ${centre} in the middle`,
@@ -65,7 +70,7 @@ const FIXTURES: readonly [string, unknown][] = [
   ...filesOf('test/files/v1'),
   ...jsonIn(readFileSync('resources/README.md', 'utf8')).map((job, index): [string, unknown] => [`example ${index + 1}`, job]),
   ...Object.entries({ FERN, CHART, LINOCUTS, ASIDE, SQUARE, GRID }).map(([name, job]): [string, unknown] => [name, { ...heading, ...job }]),
-  ...Object.entries(SHAPES).flatMap(shaped),
+  ...Object.entries({ ...SHAPES, 'a drawing of no symmetry': DRAWN, pentagon: { kind: 'polygon', sides: 5 }, hexagon: { kind: 'polygon', sides: 6 } }).flatMap(shaped),
   ...RINGS,
 ]; // prettier-ignore
 

@@ -26,26 +26,39 @@ function turned<W extends WindowFields>(window: W, motion: Motion): W {
 }
 
 /**
- * A sheet of paper can't be turned over, so a picture stays as it is and only the opening is mirrored. Every shape is
- * alike on its left and right, which leaves the joined openings to move, and a shape that points up to point down.
+ * A sheet of paper can't be turned over, so a picture stays as it is and only the opening is mirrored: what is joined to it
+ * changes sides, a shape that points up has to point down, and only one that is not alike on its left and right, such as a
+ * drawing of one's own, has to be said to be turned over itself, together with what is joined to it.
  */
 function mirrored<W extends WindowFields>(window: W, motion: Motion): Moved<W> {
-  const { joined, picture } = window;
-  const isLying = (window.turned ?? 0) % 180 !== 0;
-  const isAcross = (motion.to.left === 'right') !== isLying;
-  const isPointed = !isAcross && symmetryOf(window.shape) === 'upright';
-  const within = isAcross || isPointed ? 'left-right' : 'top-bottom';
-  const over = joined ? { ...window, joined: joined.map((part) => mirroredPart(part, within)) } : window;
-  return isPointed
-    ? { window: withTurn(over, (window.turned ?? 0) + 180), isUpset: picture !== undefined }
-    : { window: over, isUpset: false };
+  const { joined, picture, turned: degrees = 0 } = window;
+  const symmetry = symmetryOf(window.shape);
+  const isAcross = (motion.to.left === 'right') !== (degrees % 180 !== 0);
+  const isEven = symmetry === 'quarter' || symmetry === 'half';
+  const way = isAcross || !isEven ? 'left-right' : 'top-bottom';
+  const over =
+    symmetry === 'none'
+      ? turnedOver(window)
+      : joined
+        ? { ...window, joined: joined.map((part) => mirroredPart(part, way)) }
+        : window;
+  return isAcross || isEven
+    ? { window: over, isUpset: false }
+    : { window: withTurn(over, degrees + 180), isUpset: picture !== undefined };
 }
 
 function mirroredPart(part: WrittenJoined, way: MotionName): WrittenJoined {
   const placed = part.at === undefined ? part : { ...part, at: movedSides(part.at, MOTIONS[way]) };
-  if (symmetryOf(part.shape) !== 'upright') return placed;
+  const symmetry = symmetryOf(part.shape);
+  if (symmetry === 'quarter' || symmetry === 'half') return placed;
   const degrees = part.turned ?? 0;
-  return withTurn(placed, way === 'left-right' ? -degrees : 180 - degrees);
+  const over = symmetry === 'none' ? turnedOver(placed) : placed;
+  return withTurn(over, way === 'left-right' ? -degrees : 180 - degrees);
+}
+
+function turnedOver<T extends { readonly mirrored?: boolean | undefined }>(of: T): T {
+  const { mirrored, ...rest } = of;
+  return mirrored ? (rest as T) : { ...of, mirrored: true };
 }
 
 /** Every other key stays in its place. */
@@ -56,9 +69,10 @@ function withTurn<T extends { readonly turned?: 90 | 180 | 270 | undefined }>(of
   return rest as T;
 }
 
-/** What turns and mirrors leave a shape as it is: a quarter (in a box turned with it), a half, or only left for right. */
-function symmetryOf(shape: WrittenShape | undefined): 'quarter' | 'half' | 'upright' {
+/** What leaves a shape as it is: a quarter turn in a box turned with it, a half turn, being turned over left for right, or nothing. */
+function symmetryOf(shape: WrittenShape | undefined): 'quarter' | 'half' | 'upright' | 'none' {
   const { kind, sides } = { sides: undefined, ...(typeof shape === 'object' ? shape : { kind: shape ?? 'rectangle' }) };
+  if (kind === 'outline') return 'none';
   if (kind === 'arch' || kind === 'pointed') return 'upright';
   if (kind !== 'polygon') return 'quarter';
   const count = sides ?? DEFAULT_POLYGON_SIDES;
