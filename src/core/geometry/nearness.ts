@@ -36,7 +36,7 @@ export function nearest(one: Outline, other: Outline): Nearest {
 }
 
 const ORIGIN: Point = { x: 0, y: 0 };
-/** Golden sections of the stretch between two samples: enough for the last digits of a distance. */
+/** Golden sections of the stretch between two samples. */
 const TURNS = 40;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -48,36 +48,65 @@ function nearestOf(a: Edge, b: Edge, limit: number): Nearest | undefined {
     return { distance: distance(one, other), one, other };
   };
   const count = samplesIn(a);
-  const pairs = Array.from({ length: count + 1 }, (_, index) => ({ index, pair: pairTo(index / count) }));
-  const [first, second] = pairs.toSorted((x, y) => x.pair.distance - y.pair.distance);
-  // Between two samples the edge comes no nearer than by the way from one to the next.
-  const step = Math.max(
-    ...pairs.slice(1).map(({ pair }, index) => distance(pair.one, pairs[index]?.pair.one ?? pair.one)),
-  );
-  if (!first || first.pair.distance - step >= limit) return undefined;
+  const pairs = Array.from({ length: count + 1 }, (_, index) => pairTo(index / count));
+  let [first, second, step] = [0, -1, 0];
+  pairs.forEach((pair, index) => {
+    if (index === 0) return;
+    // Between two samples the edge comes no nearer than by the way from one to the next.
+    step = Math.max(step, distance(pair.one, pairs[index - 1]?.one ?? pair.one));
+    const isBetterThan = (other: number) => pair.distance < (pairs[other]?.distance ?? Infinity);
+    if (isBetterThan(first)) [first, second] = [index, first];
+    else if (second < 0 || isBetterThan(second)) second = index;
+  });
+  const best = pairs[first];
+  if (!best || best.distance - step >= limit) return undefined;
   // Two stretches may come equally near, as the two ends of a strip do.
-  const apart = second && Math.abs(second.index - first.index) > 1 ? [first, second] : [first];
-  const found = apart.map(({ index }) => search(pairTo, (index - 1) / count, (index + 1) / count));
-  return found.reduce((best, pair) => (pair.distance < best.distance ? pair : best), first.pair);
+  const apart = second >= 0 && Math.abs(second - first) > 1 ? [first, second] : [first];
+  const found = apart.map((index) => search(a, pairTo, index, count));
+  return found.reduce(nearer, best);
 }
 
-/** The nearest pair within a stretch of the first edge. */
-function search(pairTo: (part: number) => Nearest, from: number, to: number): Nearest {
-  let [low, high] = [Math.max(0, from), Math.min(1, to)];
-  let [x, y] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
-  let [atX, atY] = [pairTo(x), pairTo(y)];
-  for (let turn = 0; turn < TURNS; turn += 1) {
-    if (atX.distance < atY.distance) {
-      [high, y, atY] = [y, x, atX];
-      x = high - GOLDEN * (high - low);
-      atX = pairTo(x);
+/** Halvings, at the least, of the stretch between two samples: enough for the last digits of a distance. */
+const MOST_STEPS = 80;
+const SAME_PART = 1e-13;
+
+/**
+ * The nearest pair on either side of a sample: where the way to the other edge stands square to this one. Going along,
+ * the distance changes by the part of that way that lies along the edge; its sign says on which side the pair lies.
+ * Secants find it (the Illinois rule); where they shorten the stretch by less than half, as round a kink, it is halved.
+ */
+function search(edge: Edge, pairTo: (part: number) => Nearest, index: number, count: number): Nearest {
+  const at = (part: number) => {
+    const pair = pairTo(part);
+    const way = directionOn(edge, part);
+    return { part, pair, slope: (pair.one.x - pair.other.x) * way.x + (pair.one.y - pair.other.y) * way.y };
+  };
+  const middle = at(index / count);
+  let low = middle.slope > 0 ? at(Math.max(0, (index - 1) / count)) : middle;
+  let high = middle.slope > 0 ? middle : at(Math.min(1, (index + 1) / count));
+  let best = nearer(nearer(low.pair, high.pair), middle.pair);
+  let [below, above, last, halve] = [low.slope, high.slope, 0, false];
+  for (let step = 0; step < MOST_STEPS && high.part - low.part > SAME_PART; step += 1) {
+    const length = high.part - low.part;
+    const next = at(low.part + length * (halve || below >= 0 || above <= 0 ? 0.5 : below / (below - above)));
+    best = nearer(best, next.pair);
+    if (next.slope === 0) break;
+    const side = Math.sign(next.slope);
+    if (side < 0) {
+      if (side === last) above /= 2;
+      [low, below] = [next, next.slope];
     } else {
-      [low, x, atX] = [x, y, atY];
-      y = low + GOLDEN * (high - low);
-      atY = pairTo(y);
+      if (side === last) below /= 2;
+      [high, above] = [next, next.slope];
     }
+    last = side;
+    halve = high.part - low.part > length / 2;
   }
-  return atX.distance < atY.distance ? atX : atY;
+  return best;
+}
+
+function nearer(one: Nearest, other: Nearest): Nearest {
+  return other.distance < one.distance ? other : one;
 }
 
 /**
@@ -201,6 +230,8 @@ const FINE = 0.001;
 
 /** True of a point inside the outline, counted by crossings of a ray; on the edge, to a micron, either answer. */
 export function isInside(outline: Outline, { x, y }: Point): boolean {
+  const { left, right, bottom, top } = boundsOf(outline);
+  if (x < left || x > right || y < bottom || y > top) return false;
   const points = flatten(outline, FINE);
   return points.reduce((inside, from, index) => {
     const to = points[(index + 1) % points.length] ?? from;
