@@ -12,6 +12,14 @@ export interface JobFile {
   readonly stamp: string;
 }
 
+/** The user's list of cutters as it lies with the program; text and stamp are left out while nothing was ever kept. */
+export interface KeptCutters {
+  readonly path: string;
+  /** As it is, also when it is no list that can be read. */
+  readonly text?: string;
+  readonly stamp?: string;
+}
+
 /** Why a call could not be done, in words that say what, where and what would be right. */
 export interface HostFailure {
   readonly code:
@@ -116,9 +124,9 @@ export interface HostCalls {
   info: { request: Record<string, never>; reply: HostInfo };
   samples: { request: Record<string, never>; reply: readonly SampleJob[] };
   /** Desktop only: the system's open dialog; undefined when the user changed their mind. */
-  pickJob: { request: Record<string, never>; reply: { readonly path?: string } };
+  pickJob: { request: { readonly title?: string }; reply: { readonly path?: string } };
   /** Desktop only: the system's save dialog. */
-  pickSavePath: { request: { readonly suggested: string }; reply: { readonly path?: string } };
+  pickSavePath: { request: { readonly suggested: string; readonly title?: string }; reply: { readonly path?: string } };
   /** Desktop only: the system's folder dialog. */
   pickFolder: { request: { readonly suggested?: string }; reply: { readonly folder?: string } };
   /** Folders, and files with one of the endings (without dot), for the screen's own chooser. */
@@ -128,6 +136,15 @@ export interface HostCalls {
   saveJob: {
     request: { readonly path: string; readonly text: string; readonly stamp?: string; readonly replace?: boolean };
     reply: JobFile;
+  };
+  readCutters: { request: Record<string, never>; reply: KeptCutters };
+  /**
+   * Atomic, also between programs: refuses (`changed-on-disk`) when the list is no longer what the stamp names; without
+   * one, when there is a list. `setAside` moves what lies there to another name first, whatever it is.
+   */
+  saveCutters: {
+    request: { readonly text: string; readonly stamp?: string; readonly setAside?: boolean };
+    reply: KeptCutters;
   };
   /** A picture's file as a data URL for the canvas; relative paths are taken from the job's folder. */
   readPicture: { request: { readonly file: string; readonly jobPath?: string }; reply: { readonly dataUrl: string } };

@@ -7,6 +7,7 @@ import { exportJob } from './export-job';
 import { done, failed } from './failure';
 import { listFolder } from './folders';
 import { readJob, saveJob } from './job-files';
+import { readCutters, saveCutters } from './kept-cutters';
 import { readPicture } from './pictures';
 import { dropRecovery, keepRecovery, listRecoveries } from './recovery';
 import { checkRequest, isCallName } from './requests';
@@ -17,7 +18,7 @@ export interface HostSetup {
   readonly version: string;
   /** The program's resources: fonts and samples. */
   readonly resources: string;
-  /** Where unsaved work is kept. */
+  /** Where unsaved work and the list of cutters are kept. */
   readonly state: string;
   readonly shell: Shell;
   /** The job file named when the program was started. */
@@ -71,6 +72,7 @@ async function answer<K extends CallName>(
 function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handlers {
   const running = new Map<string, AbortController>();
   const kept = join(state, 'unsaved');
+  const cutters = join(state, 'cutters.json');
   const info = describeHost(shell.kind, facts.version, facts.startWith);
   return {
     info: async () => done(info),
@@ -78,6 +80,8 @@ function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handl
     listFolder: (request) => listFolder(request, info.folder),
     readJob: ({ path }) => readJob(path),
     saveJob: (request) => saveJob(request),
+    readCutters: () => readCutters(cutters),
+    saveCutters: (request) => saveCutters(cutters, request),
     readPicture: (request) => readPicture(request),
     exportJob: async ({ id, ...request }, { onProgress, gone }) => {
       const stop = new AbortController();

@@ -7,6 +7,7 @@ import { CORNERS } from '../core/cutting/tool-paths';
 /** Longest path of the common systems (Linux: PATH_MAX, 4096 bytes). */
 const path = z.string().min(1).max(4096);
 const nothing = z.strictObject({});
+const title = z.string().max(200);
 const id = z.string().regex(/^[A-Za-z0-9-]{1,64}$/);
 /** Longer texts are refused in words by the handlers; this only bounds what is carried. */
 const text = z.string().max(20_000_000);
@@ -40,12 +41,14 @@ type RequestSchemas = { readonly [K in CallName]: z.ZodType<HostCalls[K]['reques
 const schemas: RequestSchemas = {
   info: nothing,
   samples: nothing,
-  pickJob: nothing,
-  pickSavePath: z.strictObject({ suggested: path }),
+  pickJob: z.strictObject({ title: title.optional() }),
+  pickSavePath: z.strictObject({ suggested: path, title: title.optional() }),
   pickFolder: z.strictObject({ suggested: path.optional() }),
   listFolder: z.strictObject({ folder: path.optional(), endings: z.array(z.string().max(20)).max(20) }),
   readJob: z.strictObject({ path }),
   saveJob: z.strictObject({ path, text, stamp: z.string().max(200).optional(), replace: z.boolean().optional() }),
+  readCutters: nothing,
+  saveCutters: z.strictObject({ text, stamp: z.string().max(200).optional(), setAside: z.boolean().optional() }),
   readPicture: z.strictObject({ file: path, jobPath: path.optional() }),
   exportJob: z.strictObject({
     id,

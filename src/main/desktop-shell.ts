@@ -12,17 +12,17 @@ const jobFiles = [
 export function createDesktopShell(window: BrowserWindow, closing: Closing): Shell {
   return {
     kind: 'desktop',
-    pickJob: async () => {
+    pickJob: async ({ title = 'Open a job' }) => {
       const chosen = await dialog.showOpenDialog(window, {
-        title: 'Open a job',
+        title,
         filters: jobFiles,
         properties: ['openFile'],
       });
       return done(chosen.canceled ? {} : { path: chosen.filePaths[0] });
     },
-    pickSavePath: async ({ suggested }) => {
+    pickSavePath: async ({ suggested, title = 'Save the job' }) => {
       const chosen = await dialog.showSaveDialog(window, {
-        title: 'Save the job',
+        title,
         defaultPath: suggested,
         filters: jobFiles,
         properties: ['showOverwriteConfirmation'],
