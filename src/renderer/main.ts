@@ -5,6 +5,7 @@ import App from './App.svelte';
 import { PictureImageStore } from './canvas/picture-images.svelte';
 import { Stage } from './canvas/stage.svelte';
 import { Dialogs } from './dialogs/dialogs.svelte';
+import { CutterList } from './files/cutter-list.svelte';
 import { JobFile } from './files/job-file.svelte';
 import { emptyJob, start } from './files/new-job';
 import { openPath } from './files/open-path';
@@ -32,6 +33,7 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
     images,
     look: new Look(),
     stage: new Stage(),
+    cutters: new CutterList(host),
     dialogs: new Dialogs(),
     notice: new Notice(),
   };

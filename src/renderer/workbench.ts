@@ -4,6 +4,7 @@ import type { HostClient, HostInfo } from '../bridge';
 import type { PictureImageStore } from './canvas/picture-images.svelte';
 import type { Stage } from './canvas/stage.svelte';
 import type { Dialogs } from './dialogs/dialogs.svelte';
+import type { CutterList } from './files/cutter-list.svelte';
 import type { JobFile } from './files/job-file.svelte';
 import type { Look } from './session/look.svelte';
 import type { Notice } from './session/notice.svelte';
@@ -17,6 +18,7 @@ export interface Workbench {
   readonly look: Look;
   readonly stage: Stage;
   readonly images: PictureImageStore;
+  readonly cutters: CutterList;
   readonly dialogs: Dialogs;
   readonly notice: Notice;
 }

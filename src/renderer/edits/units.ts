@@ -14,6 +14,11 @@ export function changeUnits(written: WrittenJob, units: Unit): WrittenJob {
   return { ...(withUnits(written, undefined, old) as WrittenJob), units };
 }
 
+/** A part of a job as it can stand elsewhere: every length says its unit. */
+export function sayUnits<T>(part: T, units: Unit): T {
+  return withUnits(part, undefined, units) as T;
+}
+
 function withUnits(value: unknown, key: string | undefined, unit: Unit): unknown {
   if (Array.isArray(value)) return value.map((item) => withUnits(item, undefined, unit));
   if (value !== null && typeof value === 'object') {

@@ -1,0 +1,91 @@
+/** Cutters from a file into the list, and the list into a file, for another bench or another program. */
+import { sameCutter, type Cutters } from '../../core/job/cutter-changes';
+import { parseCutters, printCutters } from '../../core/job/cutter-list';
+import type { Workbench } from '../workbench';
+import { JOB_ENDINGS } from './endings';
+import { askGoOn, quoted, tell } from './keep-cutter';
+
+export async function takeFromFile(bench: Workbench): Promise<void> {
+  const { host, dialogs, cutters } = bench;
+  const path = await chooseFile(bench);
+  if (path === undefined) return;
+  const reply = await host.call('readJob', { path });
+  const read = reply.ok ? parseCutters(reply.value.text) : undefined;
+  if (!reply.ok || !read?.ok) {
+    const text = reply.ok ? path : reply.failure.message;
+    const problems = read && !read.ok ? { problems: read.problems } : {};
+    await dialogs.tell({ title: 'This file holds no cutters that can be taken', text, ...problems });
+    return;
+  }
+  const wanted = await settleNames(bench, read.value);
+  if (wanted === undefined) return;
+  const before = cutters.list.length;
+  const outcome = await cutters.change({ kind: 'keep', cutters: wanted }, (theirs) => askGoOn(bench, theirs));
+  const added = cutters.list.length - before;
+  await tell(
+    bench,
+    outcome,
+    `Taken from ${path}: ${added} new in your list of cutters, ${wanted.length - added} there already.`,
+  );
+}
+
+/** Asks once for all that are in the list with other measures; undefined when the user changed their mind. */
+async function settleNames({ cutters, dialogs }: Workbench, given: Cutters): Promise<Cutters | undefined> {
+  const differ = given.filter((cutter) => {
+    const kept = cutters.list.find(({ name }) => name === cutter.name);
+    return kept && !sameCutter(kept, cutter);
+  });
+  if (differ.length === 0) return given;
+  const answer = await dialogs.choose({
+    title: 'In your list with other measures',
+    text: `${differ.map(({ name }) => quoted(name)).join(', ')}: whose measures are to be kept?`,
+    choices: [
+      { value: 'list', label: "Your list's", weight: 'main' },
+      { value: 'file', label: "The file's" },
+      { value: 'none', label: 'Take nothing' },
+    ],
+  });
+  if (answer === 'file') return given;
+  return answer === 'list' ? given.filter((cutter) => !differ.includes(cutter)) : undefined;
+}
+
+async function chooseFile({ host, info, dialogs }: Workbench): Promise<string | undefined> {
+  const title = 'Take cutters from a file';
+  if (info.kind === 'browser') return dialogs.chooseFile({ title, action: 'Take them', endings: JOB_ENDINGS });
+  const reply = await host.call('pickJob', { title });
+  return reply.ok ? reply.value.path : undefined;
+}
+
+export async function writeToFile(bench: Workbench): Promise<void> {
+  const { cutters, host, info, dialogs, notice } = bench;
+  const title = 'Write the list of cutters to a file';
+  const chosen =
+    info.kind === 'browser'
+      ? await dialogs.chooseFile({ title, action: 'Write', endings: JOB_ENDINGS, name: 'cutters.json' })
+      : await pickPath(bench, title);
+  if (chosen === undefined) return;
+  const path = /\.json$/i.test(chosen) ? chosen : `${chosen}.json`;
+  const text = printCutters(cutters.list);
+  // The system's own dialog has asked about a path it gave.
+  const asked = info.kind === 'desktop' && path === chosen;
+  let reply = await host.call('saveJob', { path, text, ...(asked ? { replace: true } : {}) });
+  if (!reply.ok && reply.failure.code === 'exists') {
+    const answer = await dialogs.choose({
+      title: 'There is a file of that name',
+      text: reply.failure.message,
+      choices: [
+        { value: 'stay', label: 'Leave it', weight: 'main' },
+        { value: 'over', label: 'Write over it' },
+      ],
+    });
+    if (answer !== 'over') return;
+    reply = await host.call('saveJob', { path, text, replace: true });
+  }
+  if (reply.ok) notice.say(`Your list of cutters was written to ${path}.`);
+  else await dialogs.tell({ title: 'The list could not be written', text: reply.failure.message });
+}
+
+async function pickPath({ host, info }: Workbench, title: string): Promise<string | undefined> {
+  const reply = await host.call('pickSavePath', { suggested: `${info.folder}${info.separator}cutters.json`, title });
+  return reply.ok ? reply.value.path : undefined;
+}
