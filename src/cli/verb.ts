@@ -12,7 +12,9 @@ export interface Verb<Options = never> {
   readonly examples: readonly string[];
   /** Whether it takes the name of a job's file. */
   readonly takesJob: boolean;
+  /** Another file it takes in its place. */
+  readonly takesFile?: { readonly name: string; readonly what: string };
   readonly options: readonly Option[];
-  /** `job` is empty for a verb that takes none. */
+  /** `job` is the file's name, empty for a verb that takes none. */
   run(world: World, options: Options, job: string): Promise<ExitCode>;
 }

@@ -4,7 +4,8 @@ import { check } from './verbs/check';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
+import { outline } from './verbs/outline';
 import { schema } from './verbs/schema';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, schema, turn];
+export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, outline, schema, turn];
