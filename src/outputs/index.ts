@@ -11,6 +11,7 @@ import type { Fonts, MakerHooks, OutputContext } from './context';
 import { makeCutCard } from './cut-card/cut-card';
 import { makeCutList } from './cut-list/cut-list';
 import { makeDxf } from './machine/dxf';
+import { linesLeftOut } from './machine/line-words';
 import { makePathCsv } from './machine/path-csv';
 import { makePathJson } from './machine/path-json';
 import { makeGcode, makeHpgl } from './machine/programs';
@@ -61,6 +62,10 @@ function machineOutputs(): Readonly<Record<MachineKind, Output>> {
     csv: { ending: '-cuts.csv', words, weight: 1, make: makePathCsv },
     json: { ending: '-cuts.json', words, weight: 1, make: makePathJson },
   };
+}
+
+function isForMachine(kind: OutputKind): boolean {
+  return kind in machineOutputs();
 }
 
 export interface ExportHooks {
@@ -123,6 +128,7 @@ export async function exportFiles(
   const whole = kinds.reduce((sum, kind) => sum + OUTPUTS[kind].weight, 0);
   const files: OutputFile[] = [];
   const problems: Problem[] = [...opened.problems, ...shown.problems];
+  if (kinds.some(isForMachine)) problems.push(...linesLeftOut(context.layout, options.view));
   let before = 0;
   for (const kind of kinds) {
     const output = OUTPUTS[kind];

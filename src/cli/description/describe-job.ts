@@ -9,6 +9,7 @@ import { bordersSection } from './borders';
 import { frameSection } from './frame';
 import { gapsSection } from './gaps';
 import { layersSection } from './layers';
+import { lineSections } from './lines';
 import { orderSections } from './order';
 import { picturesSection } from './pictures';
 import type { Section } from './section';
@@ -37,6 +38,7 @@ export function describeJob(described: Described): string {
     windowsSection(job, layout, words),
     placesSection(layout, words),
     gapsSection(layout, words),
+    ...lineSections(plan, words),
     ...orderSections(plan, view, words),
   ];
   return sections

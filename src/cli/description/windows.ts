@@ -1,7 +1,8 @@
 /** The windows: their sizes in every layer, what they do to the picture, and where they lie. */
 import { SIDES, sizeOf, type PerSide, type Side } from '../../core/geometry/box';
 import type { Job } from '../../core/job/job';
-import type { Layout, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
+import type { Layout, PlacedLine, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
+import { lineMeasures } from '../../core/layout/line-words';
 import { columns, counted, paragraph } from '../print/text';
 import { marked, sumsOf } from './borders';
 import type { Section } from './section';
@@ -36,8 +37,16 @@ function windowRows(job: Job, layout: Layout, window: PlacedWindow, index: numbe
       if (!opening || !reveal) return [];
       return [[`In layer ${number}`, words.size(sizeOf(opening)), `+ reveal ${words.sides(reveal)}`]];
     }),
+    ...window.lines.map((placed) => lineRow(placed, words)),
     ...(window.picture ? pictureRows(job, window.picture, outerSides(window, layout), words) : []),
   ];
+}
+
+/** A groove or ruled line on the face. */
+function lineRow({ line }: PlacedLine, { length, showing }: Words): Row {
+  const look = line.kind === 'groove' ? `slopes of ${line.angleDegrees}°` : line.colour;
+  const about = `from its edge on the face of layer 1 to the middle; ${lineMeasures(line, showing)}, ${look}`;
+  return [line.kind === 'groove' ? 'Groove' : 'Ruled line', length(line.distance), about];
 }
 
 /** Of one window of a spread, the sides that end the spread: beyond the others the picture goes on. */

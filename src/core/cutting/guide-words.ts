@@ -4,7 +4,11 @@ import { showSetting, type Showing } from '../units';
 import { scaleReading } from './cutter';
 import type { CutStep } from './plan';
 
-export function guideWords({ guideSetting }: CutStep, cutter: Cutter | undefined, showing: Showing): string {
+export function guideWords(
+  { guideSetting }: Pick<CutStep, 'guideSetting'>,
+  cutter: Cutter | undefined,
+  showing: Showing,
+): string {
   if (guideSetting === undefined) return 'by the line';
   const setting = showSetting(guideSetting, showing).withUnit;
   const reading = scaleReading(guideSetting, cutter);

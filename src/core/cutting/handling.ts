@@ -1,9 +1,10 @@
 /** What is done with the boards before and after the cuts of a layer, in the order in which it is done. */
 import { HOLD_BEHIND } from '../layout/limits/behind';
 import { lengthText, sizeText, type Showing } from '../units';
+import { LINE_RULE } from './line-cuts';
 import type { CutPlan, LayerPlan } from './plan';
 
-export type HandlingKind = 'trim' | 'put back' | 'fix' | 'guide' | 'drop' | 'keep' | 'join';
+export type HandlingKind = 'lines' | 'trim' | 'put back' | 'fix' | 'guide' | 'drop' | 'keep' | 'join';
 
 export interface Handling {
   readonly kind: HandlingKind;
@@ -20,11 +21,19 @@ export interface LayerHandling {
 export function handlingOf(plan: CutPlan, index: number, showing: Showing): LayerHandling {
   const layer = plan.layers[index];
   const last = index === plan.layers.length - 1;
-  if (!layer || plan.layers.length === 1) return { before: [], after: [] };
-  if (plan.way === 'apart') return { before: [], after: last ? [joining(plan, showing)] : [] };
+  const lines = layer && layer.lines.length > 0 ? [onTheFace()] : [];
+  if (!layer || plan.layers.length === 1) return { before: lines, after: [] };
+  if (plan.way === 'apart') return { before: lines, after: last ? [joining(plan, showing)] : [] };
   return {
-    before: index === 0 ? [] : beforeBehind(plan, layer, index, showing),
+    before: index === 0 ? lines : beforeBehind(plan, layer, index, showing),
     after: [...(index === 0 ? [] : [dropping(index)]), last ? turning(plan) : keeping(index)],
+  };
+}
+
+function onTheFace(): Handling {
+  return {
+    kind: 'lines',
+    words: `Lay the board face up first. ${LINE_RULE} Then turn it over where the windows are cut from the back.`,
   };
 }
 

@@ -25,8 +25,11 @@ interface Pending {
 /** Cuts of one guide setting, apart by the edge that lies at the guide, in the order of `SIDES`. */
 type Group = readonly Pending[][];
 
+/** What has cuts to be put in order. */
+type Ordered = Pick<WindowPlan, 'cuts'>;
+
 /** Steps for one view. */
-export function orderCuts(windows: readonly WindowPlan[], view: View): CutStep[] {
+export function orderCuts(windows: readonly Ordered[], view: View): CutStep[] {
   const left = windows.map((window) => window.cuts[view].length);
   const steps: CutStep[] = [];
   let edge = 0;
@@ -56,7 +59,7 @@ export function orderCuts(windows: readonly WindowPlan[], view: View): CutStep[]
 }
 
 /** Cuts without a guide, the last of which lets the window fall out. */
-function freeSteps(windows: readonly WindowPlan[], view: View, before: number): CutStep[] {
+function freeSteps(windows: readonly Ordered[], view: View, before: number): CutStep[] {
   const free = windows.flatMap((window, index) =>
     window.cuts[view].flatMap((line, cut) => (line.guideSetting === undefined ? [{ window: index, cut }] : [])),
   );
@@ -70,7 +73,7 @@ function freeSteps(windows: readonly WindowPlan[], view: View, before: number): 
 }
 
 /** Groups of one setting each, widest first. Sorted are the settings, of which even a wall of windows has few. */
-function bySetting(windows: readonly WindowPlan[], view: View): Group[] {
+function bySetting(windows: readonly Ordered[], view: View): Group[] {
   const found = new Map<number, Group>();
   windows.forEach(({ cuts }, window) =>
     cuts[view].forEach(({ side, start, guideSetting: setting }, cut) => {

@@ -6,6 +6,7 @@ import type { Layout, LayoutLayer, LayerOpening } from '../layout/layout';
 import { assert } from '../problem';
 import { boxCuts } from './box-cuts';
 import { overcutFor } from './cutter';
+import { orderLines, planLines } from './line-cuts';
 import type { Manner } from './manner';
 import { FREE_RULE, orderCuts, ORDER_RULE } from './order-cuts';
 import { outlineCuts } from './outline-cuts';
@@ -47,7 +48,23 @@ function planLayer(job: Job, layout: Layout, layer: LayoutLayer, index: number):
   const guideOn = behind ? { number: 1, board: layout.layers[0]?.board ?? name } : { number, board: name };
   const trim = behind ? job.cutting.behindTrim : 0;
   const overcut = overcutFor(job.cutting, thickness, bevel.run);
-  return { number, board: name, colour, thickness, blank, bevel, overcut, guideOn, trim, windows, order };
+  const lines = index === 0 ? planLines(job, layout) : [];
+  const lineOrder = orderLines(lines);
+  return {
+    number,
+    board: name,
+    colour,
+    thickness,
+    blank,
+    bevel,
+    overcut,
+    guideOn,
+    trim,
+    windows,
+    lines,
+    lineOrder,
+    order,
+  };
 }
 
 /** The cuts of one opening in both views. */

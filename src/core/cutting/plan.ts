@@ -1,6 +1,7 @@
 /** The cut plan: for each layer, every cut with its lines in both views, its guide setting and its place in the order. */
 import type { Box, PerSide, Point, Side, Size } from '../geometry/box';
 import type { Edge } from '../geometry/edge';
+import type { Outline } from '../geometry/outline';
 import type { Cutter, Cutting } from '../job/job';
 import type { PlacedWindow, ShapedOpening } from '../layout/layout';
 import type { UsedOvercut } from './cutter';
@@ -70,6 +71,42 @@ export interface CutStep {
   readonly dropsOut: boolean;
 }
 
+/** Once round a line without a change of tool or lean. */
+export interface LinePass {
+  /** Which edge of a groove's mouth it follows, seen from the window; `line` of a pen. */
+  readonly name: 'inner' | 'outer' | 'line';
+  /** In the order of travel; overcuts as the slope asks for. */
+  readonly cuts: readonly CutLine[];
+}
+
+interface LineMeasures {
+  /** Such as `groove 1`. */
+  readonly name: string;
+  /** The window it goes round: its short name, and its index into `windows`. */
+  readonly window: string;
+  readonly windowIndex: number;
+  /** From the window's edge on the face to the middle of the line. */
+  readonly distance: number;
+  /** Of the mouth, or of the pen. */
+  readonly width: number;
+  /** In front view: the middle, and both edges. */
+  readonly middle: Outline;
+  readonly inner: Outline;
+  readonly outer: Outline;
+  readonly passes: readonly LinePass[];
+}
+
+/** A groove or ruled line on the face of a layer; everything of it is in front view, since it is made from there. */
+export type LinePlan =
+  | (LineMeasures & { readonly kind: 'groove'; readonly angleDegrees: number; readonly depth: number })
+  | (LineMeasures & { readonly kind: 'ruled'; readonly colour: string });
+
+/** A step of making the lines on the face; they come before the windows and have numbers of their own. */
+export interface LineStep extends Omit<CutStep, 'window' | 'dropsOut'> {
+  /** Index into `lines`, and `cut` into all cuts of its passes. */
+  readonly line: number;
+}
+
 export interface LayerPlan {
   /** 1 is the top layer. */
   readonly number: number;
@@ -85,6 +122,9 @@ export interface LayerPlan {
   /** By how much the board is smaller than the blank on every side while it is cut. */
   readonly trim: number;
   readonly windows: readonly WindowPlan[];
+  /** On its face; of the top layer alone. */
+  readonly lines: readonly LinePlan[];
+  readonly lineOrder: readonly LineStep[];
   /** The order for a guided cut, in each view. */
   readonly order: Readonly<Record<View, readonly CutStep[]>>;
 }

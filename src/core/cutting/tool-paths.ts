@@ -2,21 +2,33 @@
 import type { Box, Point, Size } from '../geometry/box';
 import { distance } from '../geometry/edge';
 import { boundsOf, lengthOf, shiftOutline } from '../geometry/outline';
+import { assert } from '../problem';
 import { bladePath } from './outline-cuts';
-import type { CutPlan, LayerPlan, View, WindowPlan } from './plan';
+import type { CutPlan, LayerPlan, LinePlan, View, WindowPlan } from './plan';
+import { penText } from '../layout/line-words';
+import { byTool, settingOf } from './line-cuts';
+import { lineStrokes } from './line-strokes';
 import { strokesOf, type Stroke } from './strokes';
 
 /** How paths are ordered. */
 export const PATH_RULE =
-  'Each layer by itself. A window that lies inside another comes before it; otherwise the stroke that begins nearest to where the tool stands is next, and a window is finished before the next is begun. Each layer starts and ends at the origin corner.';
+  'Each layer by itself. On the face ruled lines come first, then grooves, then windows. A window that lies inside another comes before it; otherwise the stroke that begins nearest to where the tool stands is next, and a window is finished before the next is begun. Each layer starts and ends at the origin corner.';
 
 export const CORNERS = ['lower-left', 'lower-right', 'upper-left', 'upper-right'] as const;
 /** Corner of the board, in the view, that coordinates run from: always x to the right and y up, so that they are negative from an upper or a right corner. */
 export type Corner = (typeof CORNERS)[number];
 
+/** What a path makes: part of an opening, one pass of a groove, or a line with a pen. */
+export type PathKind = 'window' | 'groove' | 'ruled line';
+
 export interface ToolPath extends Stroke {
   /** 1, 2, 3, ... within the layer. */
   readonly number: number;
+  readonly kind: PathKind;
+  /** In words: `knife leaning 45 degrees`, `pen of 0.5 mm, #5b5348`. */
+  readonly tool: string;
+  /** Of a groove: how deep the blade goes, mm; undefined where it goes through, or a pen draws. */
+  readonly depth?: number;
   /** The window's short name, its title, and its index into the plan's windows. */
   readonly window: string;
   readonly title: string;
@@ -77,7 +89,8 @@ export function planToolPaths({ layers, waste }: CutPlan, choices: ToolPathChoic
 function planLayer(layer: LayerPlan, { view, corner, overcut }: ToolPathChoices): LayerPaths {
   const lowerLeft = lowerLeftFrom(corner, layer.blank);
   const waiting = layer.windows.map((window) => waitingOf(window, view, overcut ?? layer.overcut.length, lowerLeft));
-  const paths = inOrder(waiting);
+  const lines = view === 'front' ? linesInOrder(layer, lowerLeft) : [];
+  const paths = inOrder(waiting, lines, knife(layer.bevel.angleDegrees));
   const last = paths.at(-1)?.to ?? ORIGIN;
   return {
     layer,
@@ -112,40 +125,77 @@ function waitingOf(window: WindowPlan, view: View, ringOvercut: number, shift: P
   };
 }
 
-/** Nearest next, inner windows first, each window whole. */
-function inOrder(windows: readonly Waiting[]): ToolPath[] {
+/** Tool by tool, nearest next. */
+function linesInOrder(layer: LayerPlan, shift: Point): ToolPath[] {
   const paths: ToolPath[] = [];
-  let at = ORIGIN;
-  let left = windows;
-  while (left.length > 0) {
-    const free = left.filter((one) => !left.some((other) => other !== one && liesIn(other.box, one.box)));
-    const one = nearest(free, at);
-    if (!one) break;
-    left = left.filter((other) => other !== one);
-    const waiting = [...one.strokes];
+  for (const group of byTool(layer.lines, settingOf)) {
+    const waiting = group.flatMap((line) =>
+      lineStrokes(line).map((stroke) => ({ ...stroke, line, edges: shiftOutline(stroke.edges, shift) })),
+    );
     while (waiting.length > 0) {
-      const stroke = nearestStroke(waiting, at);
+      const stroke = nearestStroke(waiting, paths.at(-1)?.to ?? ORIGIN);
       if (!stroke) break;
       waiting.splice(waiting.indexOf(stroke), 1);
-      const path = pathOf(stroke, one.window, paths.length + 1, at);
-      paths.push(path);
-      at = path.to;
+      const { line, ...path } = stroke;
+      const window = layer.windows[line.windowIndex];
+      assert(window, 'a line goes round a window');
+      paths.push({ ...pathOf(path, window, paths, toolOf(line)), ...makes(line) });
     }
   }
   return paths;
 }
 
-function pathOf(stroke: Stroke, { name, title, index }: WindowPlan, number: number, at: Point): ToolPath {
+function makes(line: LinePlan): Pick<ToolPath, 'kind' | 'depth'> {
+  return line.kind === 'groove' ? { kind: 'groove', depth: line.depth } : { kind: 'ruled line' };
+}
+
+function toolOf(line: LinePlan): string {
+  return line.kind === 'groove' ? knife(line.angleDegrees) : `pen of ${penText(line.width)}, ${line.colour}`;
+}
+
+function knife(angleDegrees: number): string {
+  return angleDegrees === 0 ? 'upright knife' : `knife leaning ${Number(angleDegrees.toFixed(4))} degrees`;
+}
+
+/** After what is made already: nearest next, inner windows first, each window whole. */
+function inOrder(windows: readonly Waiting[], before: readonly ToolPath[], tool: string): ToolPath[] {
+  const paths = [...before];
+  let left = windows;
+  while (left.length > 0) {
+    const free = left.filter((one) => !left.some((other) => other !== one && liesIn(other.box, one.box)));
+    const one = nearest(free, paths.at(-1)?.to ?? ORIGIN);
+    if (!one) break;
+    left = left.filter((other) => other !== one);
+    const waiting = [...one.strokes];
+    while (waiting.length > 0) {
+      const stroke = nearestStroke(waiting, paths.at(-1)?.to ?? ORIGIN);
+      if (!stroke) break;
+      waiting.splice(waiting.indexOf(stroke), 1);
+      paths.push(pathOf(stroke, one.window, paths, tool));
+    }
+  }
+  return paths;
+}
+
+function pathOf(
+  stroke: Stroke,
+  { name, title, index }: WindowPlan,
+  before: readonly ToolPath[],
+  tool: string,
+): ToolPath {
+  const at = before.at(-1)?.to ?? ORIGIN;
   const [from, to] = [stroke.edges[0]?.from ?? at, stroke.edges.at(-1)?.to ?? at];
   const length = lengthOf(stroke.edges);
-  return { ...stroke, number, window: name, title, windowIndex: index, from, to, length, travel: distance(at, from) };
+  const number = before.length + 1;
+  const travel = distance(at, from);
+  return { ...stroke, number, kind: 'window', tool, window: name, title, windowIndex: index, from, to, length, travel };
 }
 
 function nearest(windows: readonly Waiting[], at: Point): Waiting | undefined {
   return least(windows, ({ strokes }) => Math.min(...strokes.map((stroke) => awayOf(stroke, at))));
 }
 
-function nearestStroke(strokes: readonly Stroke[], at: Point): Stroke | undefined {
+function nearestStroke<T extends Stroke>(strokes: readonly T[], at: Point): T | undefined {
   return least(strokes, (stroke) => awayOf(stroke, at));
 }
 

@@ -19,6 +19,9 @@ const LENGTHS = {
   cornerCut: [25.4, 25],
   hollowRadius: [25.4, 25],
   behindTrim: [25.4 / 4, 6],
+  lineDistance: [25.4 / 2, 12],
+  grooveWidth: [25.4 / 16, 1.5],
+  ruledWidth: [0.5, 0.5],
 } as const;
 
 export type DefaultLength = keyof typeof LENGTHS;
@@ -43,5 +46,7 @@ export const DEFAULT_LAYERS = [
   { board: 'Third board', colour: '#c9b48a' },
   { board: 'Fourth board', colour: '#3c4048' },
 ] as const;
+/** Ink of ruled lines: a warm grey. */
+export const DEFAULT_INK = '#5b5348';
 export const DEFAULT_CORE = '#fdfcf8';
 export const DEFAULT_FRAME_COLOUR = '#5b4636';

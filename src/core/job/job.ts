@@ -48,6 +48,27 @@ export interface Layer {
   readonly reveal: PerSide;
 }
 
+/** A decorative line on the face of the top layer round a window, which it follows at one distance. */
+export type FaceLine = Groove | RuledLine;
+
+interface LineMeasures extends Item {
+  /** From the window's edge on the face outward to the middle of the line. */
+  readonly distance: number;
+  /** Of a groove's mouth, or of the pen. */
+  readonly width: number;
+}
+
+export interface Groove extends LineMeasures {
+  readonly kind: 'groove';
+  /** Of each slope, from the face's normal. */
+  readonly angleDegrees: number;
+}
+
+export interface RuledLine extends LineMeasures {
+  readonly kind: 'ruled';
+  readonly colour: string;
+}
+
 /** A fixed length, or shared out. */
 export type GapRule = number | 'with-borders' | 'between';
 
@@ -82,6 +103,8 @@ export interface WindowItem extends Item {
   readonly mirrored: boolean;
   /** Openings that become one with it. */
   readonly joined: readonly JoinedPart[];
+  /** Its own, or the mat's. */
+  readonly lines: readonly FaceLine[];
 }
 
 /** From the edges of the window it is joined to, inward; what is left out is centred. */
@@ -108,6 +131,8 @@ export interface SpreadItem extends Item {
   readonly shares: readonly number[];
   /** Degrees anticlockwise by which the picture is turned behind them. */
   readonly turned: QuarterTurn;
+  /** Round each of its windows. */
+  readonly lines: readonly FaceLine[];
 }
 
 export type Horizontal = 'left' | 'centre' | 'right';

@@ -2,6 +2,7 @@
 import { defaultLength } from './defaults';
 import type { Arrangement, FreeWindow, GapRule, Picture, SpreadItem, WindowItem } from './job';
 import { readJoined, refuseAxes } from './read-joined';
+import type { LineReader } from './read-lines';
 import { readPlace } from './read-place';
 import { readShape } from './read-shape';
 import type { Reader } from './reader';
@@ -27,6 +28,7 @@ export class ArrangementReader {
   constructor(
     private readonly pictures: readonly Picture[],
     private readonly reader: Reader,
+    private readonly lines: LineReader,
   ) {}
 
   node(written: WrittenNode, at: string, depth = 0): Arrangement {
@@ -118,6 +120,7 @@ export class ArrangementReader {
       turned: written.turned ?? 0,
       mirrored: written.mirrored ?? false,
       joined: readJoined(written.joined, `${at}.joined`, this.reader),
+      lines: this.lines.ofWindow(written.lines, at),
     };
   }
 
@@ -160,6 +163,7 @@ export class ArrangementReader {
       gap,
       shares: parts.map((part) => part / sum),
       turned: written.turned ?? 0,
+      lines: this.lines.ofWindow(written.lines, at),
     };
   }
 

@@ -7,6 +7,7 @@ import { ArrangementReader } from './read-arrangement';
 import { readBorders } from './read-borders';
 import { compareLayers, readCutting } from './read-cutting';
 import { readFrame } from './read-frame';
+import { LineReader } from './read-lines';
 import { readLayers } from './read-mat';
 import { readPictures } from './read-picture';
 import { Reader } from './reader';
@@ -55,7 +56,8 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
   const cutting = readCutting(written.cutting ?? {}, reader);
   const layers = readLayers(written.mat?.layers ?? [{}], reader, cutting.cutter?.bevelAngleDegrees);
   compareLayers(cutting, layers, reader);
-  const arrangement = new ArrangementReader(pictures, reader);
+  const lines = new LineReader(written.mat?.lines ?? [], reader, cutting.cutter?.bevelAngleDegrees);
+  const arrangement = new ArrangementReader(pictures, reader, lines);
   const free = (written.free ?? []).map((item, index) => arrangement.free(item, `free[${index}]`));
   const implied = written.windows === undefined ? allPictures(pictures, free) : undefined;
   const node = written.windows ?? implied;

@@ -3,7 +3,9 @@ import * as z from 'zod';
 import { length, place, size } from './written-lengths';
 import { borders } from './written-borders';
 import { cutting } from './written-cutter';
+import { colour } from './written-colour';
 import { joinedPart, MOST_JOINED } from './written-joined';
+import { lines } from './written-lines';
 import { shape } from './written-shape';
 
 // Sandboxed screens forbid code made from text, which zod would otherwise probe for.
@@ -38,11 +40,6 @@ function perSide<T extends z.ZodType>(value: T, described: string) {
     ])
     .describe(described);
 }
-
-const colour = z
-  .string()
-  .regex(/^#[0-9a-fA-F]{6}$/, 'a colour is # and six hexadecimal digits, such as #f4efe4')
-  .meta({ id: 'Colour', description: '# and six hexadecimal digits, such as "#f4efe4".' });
 
 export const PICTURE_KINDS = [
   'photograph',
@@ -136,6 +133,7 @@ const windowFields = {
     .max(MOST_JOINED)
     .optional()
     .describe('Openings that overlap or touch the window and become one with it.'),
+  lines: lines.optional().describe('In place of those that the mat has round every window.'),
 };
 
 const window = z.strictObject({ kind: z.literal('window'), ...windowFields }).meta({
@@ -165,6 +163,7 @@ const spread = z
       .union([z.literal(90), z.literal(180), z.literal(270)])
       .optional()
       .describe('Degrees anticlockwise by which the picture is turned behind its windows.'),
+    lines: windowFields.lines,
   })
   .meta({ id: 'Spread', description: 'One picture over several windows.' });
 
@@ -294,6 +293,7 @@ export const writtenJob = z
           .describe(
             'Where written window sizes are meant: at the opening, or at the face edge of the bottom layer. Default "opening".',
           ),
+        lines: lines.optional().describe('Round every window that does not say its own. Default none.'),
       })
       .optional(),
     windows: z.union([name, node]).optional().describe('How the windows are arranged. Default: a row of all pictures.'),

@@ -1,7 +1,7 @@
 /** Cells: the windows of a job with their sizes, as leaves of a tree of rows, columns, grids and rings. */
 import type { Box, Point, Size } from '../geometry/box';
 import type { Outline } from '../geometry/outline';
-import type { GapRule, WindowItem, WindowShape } from '../job/job';
+import type { FaceLine, GapRule, WindowItem, WindowShape } from '../job/job';
 import type { PlacedPicture } from './layout';
 import type { Measure } from './leaf-shape';
 
@@ -55,6 +55,8 @@ export interface Leaf {
   /** Openings joined to it, likewise. */
   readonly parts?: readonly { readonly title: string; readonly box: Box }[];
   readonly picture?: LeafPicture;
+  /** Round it on the face of the top layer. */
+  readonly lines: readonly FaceLine[];
   /** Groups it stands in, outermost first. */
   readonly groups: readonly Group[];
   /** How the size came about, for those who follow the sum. */

@@ -1,7 +1,7 @@
 /** The layout: every window and layer placed on the blank, in front view, mm from its lower left corner. */
 import type { Box, PerSide, Size } from '../geometry/box';
 import type { Outline } from '../geometry/outline';
-import type { GapRule, QuarterTurn, WindowShape } from '../job/job';
+import type { FaceLine, GapRule, QuarterTurn, WindowShape } from '../job/job';
 import type { Problem } from '../problem';
 
 /** How one layer is cut round one window. */
@@ -45,6 +45,20 @@ export interface PlacedPicture {
   readonly part?: { readonly index: number; readonly count: number; readonly way: 'hidden' | 'split' };
 }
 
+/** A line as it lies on the face, mm of the front view. */
+export interface PlacedLine {
+  readonly line: FaceLine;
+  /** Where the pen goes, or the bottom of a groove. */
+  readonly middle: Outline;
+  /** Both edges of the stroke, or of the groove's mouth: the one towards the window, and the other. */
+  readonly inner: Outline;
+  readonly outer: Outline;
+  /** Of a groove, square to the face. */
+  readonly depth?: number;
+  /** Edges of the window's shape that are too short to be followed this far out. */
+  readonly vanished: number;
+}
+
 export interface PlacedWindow {
   /** Short name for the bench: A, B, ... Z, AA, in reading order of the job. */
   readonly name: string;
@@ -65,6 +79,8 @@ export interface PlacedWindow {
   readonly picture?: PlacedPicture;
   /** From the top layer (0) to the bottom layer. */
   readonly layers: readonly LayerOpening[];
+  /** Grooves and ruled lines on the face of the top layer. */
+  readonly lines: readonly PlacedLine[];
   /** From each edge of the blank to the window, as cut. */
   readonly borders: PerSide;
 }

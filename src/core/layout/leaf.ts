@@ -51,6 +51,7 @@ export function leafOf(item: WindowItem, job: Job, groups: readonly Group[]): Le
     shape,
     size: opening.size,
     faults: opening.faults,
+    lines: item.lines,
     ...(opening.outline ? { outline: opening.outline } : {}),
     ...(item.joined.length > 0
       ? {

@@ -34,6 +34,7 @@ export function spreadOf(item: SpreadItem, job: Job, groups: readonly Group[]): 
       size: sizeOf(part),
       shape: { kind: 'rectangle' },
       faults: [],
+      lines: item.lines,
       picture: {
         index: item.picture,
         // Split: each part is a sheet of its own, with as much beyond its window as the whole has beyond the outer ones.

@@ -1,5 +1,6 @@
 /** The bevel-cut coordinate list as a CSV file: decimals to calculate with, fractions to read. */
 import type { Point } from '../../core/geometry/box';
+import { lineWord } from '../../core/layout/line-words';
 import { good, type Result } from '../../core/problem';
 import { decimalText, showLength, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
@@ -81,7 +82,7 @@ const FIELDS: readonly Field[] = [
   ...length('y2', ({ edge }) => edge.to.y),
   text('bevel side', ({ line }) => line.bevelSide),
   text('slopes to', ({ line }) => line.slopesTo),
-  { name: 'bevel angle (degrees)', of: ({ layer }) => layer.bevel.angleDegrees },
+  { name: 'bevel angle (degrees)', of: angleOf },
   ...length('guide setting', ({ line }) => line.guideSetting),
   ...length('overcut at start', ({ line }) => line.overcutStart),
   ...length('overcut at end', ({ line }) => line.overcutEnd),
@@ -99,7 +100,16 @@ const FIELDS: readonly Field[] = [
     name: 'sweep (degrees, anticlockwise)',
     of: ({ edge }) => (edge.kind === 'line' ? '' : Number(((edge.sweep * 180) / Math.PI).toFixed(7))),
   },
+  text('makes', ({ made }) => (made ? lineWord(made) : 'window')),
+  ...length('line width', ({ made }) => made?.width),
+  ...length('depth', ({ made }) => (made?.kind === 'groove' ? made.depth : undefined)),
+  text('ink', ({ made }) => (made?.kind === 'ruled' ? made.colour : '')),
 ];
+
+function angleOf({ made, layer }: CutRow): Cell {
+  if (!made) return layer.bevel.angleDegrees;
+  return made.kind === 'groove' ? made.angleDegrees : '';
+}
 
 /** Makes the list in the chosen view, in UTF-8; x to the right and y up from the lower left corner of that view. */
 export function makeCutList(context: OutputContext): Promise<Result<Uint8Array>> {

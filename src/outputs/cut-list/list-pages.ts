@@ -1,20 +1,19 @@
 /** The cutting list on paper: each layer's cuts in their order, with guide settings and coordinates. */
-import type { CutLine, CutStep, LayerPlan } from '../../core/cutting/plan';
+import type { CutStep, LayerPlan } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
 import { bevelWords } from '../../core/layout/bevel-words';
-import { scaleReading } from '../../core/cutting/cutter';
-import { decimalText, lengthText, showSetting, type Showing } from '../../core/units';
+import { decimalText, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
-import { PENS } from '../paper/pens';
 import { handlingPages } from './handling-page';
 import { drawTable, filling, inLots, ROW_HEIGHT, type Column, type TableRow } from '../paper/table';
 import type { Surface } from '../paper/surface';
-import { fractions } from '../paper/type';
 import { drawSheetFrame } from '../template/sheet-frame';
 import { planSheet } from '../template/sheet-plan';
 import { layerWords } from '../template/tile-page';
 import { viewLayer } from '../template/view-geometry';
+import { linePages } from './line-pages';
+import { DIGITS, drawGuideMoves, guideOf, overcutText, slantWords, UNIT_WORDS } from './list-words';
 
 /** Room for the heading and the rule in words, mm. */
 const INTRODUCTION = 32;
@@ -29,6 +28,7 @@ export function planListPages(context: OutputContext, paper: Size): readonly Pag
   const { body } = planSheet(paper);
   const rowsPerPage = Math.floor((body.top - body.bottom - INTRODUCTION) / ROW_HEIGHT) - 1;
   return context.plan.layers.flatMap((layer) => [
+    ...linePages(context, layer, paper),
     ...handlingPages(context, layer, paper),
     ...inLots(settingsRepeated(layer, context, rowsPerPage), rowsPerPage, rowsPerPage).map((rows) => ({
       size: paper,
@@ -112,23 +112,6 @@ function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-const UNIT_WORDS: Readonly<Record<Showing['unit'], string>> = { in: 'inches', mm: 'millimetres', cm: 'centimetres' };
-
-/** Decimals that tell a hundredth of a millimetre apart. */
-const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 };
-
-function guideOf({ plan, showing }: OutputContext): (step: CutStep) => string {
-  return (step) => {
-    const reading = step.guideSetting === undefined ? undefined : scaleReading(step.guideSetting, plan.cutter);
-    if (step.guideSetting === undefined) return 'by the line';
-    const setting = showSetting(step.guideSetting, showing);
-    // The unit stands in the heading where both must have room.
-    return fractions(
-      reading === undefined ? setting.withUnit : `${setting.text} (${showSetting(reading, showing).text})`,
-    );
-  };
-}
-
 function listRows(layer: LayerPlan, context: OutputContext): readonly TableRow[] {
   const { options, showing } = context;
   const guide = guideOf(context);
@@ -151,12 +134,6 @@ function listRows(layer: LayerPlan, context: OutputContext): readonly TableRow[]
   });
 }
 
-/** One length where both ends have the same, else that of the start and that of the end. */
-function overcutText({ overcutStart, overcutEnd }: CutLine, showing: Showing): string {
-  const [start, end] = [overcutStart, overcutEnd].map((mm) => fractions(lengthText(mm, showing)));
-  return start === end ? (start ?? '') : `${start}; ${end}`;
-}
-
 /** The rows of a layer, with the setting in force told again at the head of each page. */
 function settingsRepeated(layer: LayerPlan, context: OutputContext, rowsPerPage: number): readonly TableRow[] {
   const steps = layer.order[context.options.view];
@@ -167,20 +144,7 @@ function settingsRepeated(layer: LayerPlan, context: OutputContext, rowsPerPage:
   });
 }
 
-/** Seen in the direction of travel, and in words of the mat. */
-function slantWords({ bevelSide, slopesTo }: CutLine): string {
-  return slopesTo === 'none' ? 'upright' : `${bevelSide}, ${slopesTo}`;
-}
-
 function reminders({ turnBoard, dropsOut }: CutStep): string {
   if (turnBoard && dropsOut) return 'turn · drops out';
   return turnBoard ? 'turn board' : dropsOut ? 'drops out' : '';
-}
-
-/** A stronger line above each row at which the guide is moved. */
-function drawGuideMoves(surface: Surface, corner: Point, right: number, rows: readonly TableRow[]): void {
-  rows.forEach((row, index) => {
-    const y = corner.y - (index + 1) * ROW_HEIGHT;
-    if (row[1] !== '') surface.line({ x: corner.x, y }, { x: right, y }, PENS.edge);
-  });
 }

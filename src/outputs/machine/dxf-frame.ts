@@ -12,8 +12,8 @@ export interface DxfDrawing {
   /** Lower left and upper right of all that is drawn, in the unit, as written. */
   readonly extent: { readonly low: readonly [string, string]; readonly high: readonly [string, string] };
   readonly layers: readonly DxfLayer[];
-  /** One line of text at the head. */
-  readonly comment: string;
+  /** Lines of text at the head. */
+  readonly comments: readonly string[];
   /** Entities without handle and owner: each begins with its group 0. */
   readonly entities: readonly (readonly Group[])[];
 }
@@ -32,7 +32,8 @@ export function dxfGroups(drawing: DxfDrawing): Group[] {
     ...section('ENTITIES', drawing.entities.flatMap(owned(spaces.model, handles))),
     ...section('OBJECTS', objects(handles)),
   ];
-  return [[999, drawing.comment], ...section('HEADER', header(drawing, handles.next())), ...body, [0, 'EOF']];
+  const comments = drawing.comments.map((comment): Group => [999, comment]);
+  return [...comments, ...section('HEADER', header(drawing, handles.next())), ...body, [0, 'EOF']];
 }
 
 function section(name: string, groups: readonly Group[]): Group[] {

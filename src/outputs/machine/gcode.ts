@@ -4,6 +4,7 @@ import type { Point } from '../../core/geometry/box';
 import { directionOn, type Edge } from '../../core/geometry/edge';
 import { arcsOf, chordsOf } from './approximate';
 import { MACHINE_CAUTION } from '../../core/cutting/machine-caution';
+import { lineWords } from './line-words';
 import type { MachinePaths } from './machine-paths';
 import { asciiText, degrees, lengthNumber, plainNumber } from './numbers';
 
@@ -28,7 +29,14 @@ export function gcodeText(layer: LayerPaths, program: Program): string {
   write.words('G17', unit === 'in' ? 'G20' : 'G21', 'G40', 'G49', 'G80', 'G90', 'G94');
   write.words(`F${plainNumber(unit === 'in' ? inInches(choices.feed) : choices.feed, 3)}`);
   write.lift();
+  let { tool } = layer.paths[0] ?? { tool: '' };
+  if (layer.layer.lines.length > 0 && program.table.view === 'front') write.comments([`Begin with: ${tool}`]);
   for (const path of layer.paths) {
+    if (path.tool !== tool) {
+      write.comments([`Change to: ${path.tool}${tool.startsWith('pen') ? ', when the ink is dry' : ''}`]);
+      tool = path.tool;
+      write.words('M0');
+    }
     write.comments([`${path.number}: window ${path.window}, ${path.cuts.join(', ')}`]);
     write.path(path);
   }
@@ -48,6 +56,7 @@ function headOf({ layer, blank, cutLength, travel }: LayerPaths, program: Progra
     `Mat: ${asciiText(title, 80)}`,
     `Layer ${layer.number} of ${layerCount}, ${asciiText(layer.board, 40)}, ${length(blank.width)} x ${length(blank.height)}, cut from the ${table.view}`,
     ...MACHINE_CAUTION,
+    ...lineWords(layer, table.view, unit),
     `X0 Y0 is the ${table.corner.replace('-', ' ')} corner of the board as it lies, Z0 the side that faces the tool`,
     `The waste lies on the ${table.waste} of the travel`,
     `Cut ${length(cutLength)}, travel ${length(travel)}, curves within ${length(choices.tolerance)}`,
@@ -61,6 +70,8 @@ function headOf({ layer, blank, cutLength, travel }: LayerPaths, program: Progra
 class Writer {
   private readonly lines: string[] = [];
   private angle = 0;
+  /** How deep the tool goes on this path. */
+  private down = 0;
 
   constructor(
     private readonly program: Program,
@@ -87,7 +98,9 @@ class Writer {
     this.words('G0', `Z${this.length(this.program.choices.safeHeight)}`);
   }
 
-  path({ edges, from }: ToolPath): void {
+  path({ edges, from, kind, depth }: ToolPath): void {
+    // A pen only touches the face.
+    this.down = kind === 'ruled line' ? 0 : (depth ?? this.depth);
     const { curves, tolerance } = this.program.choices;
     const pieces = edges.flatMap((edge) => (curves === 'arcs' ? arcsOf(edge, tolerance) : chordsOf(edge, tolerance)));
     this.words('G0', this.at(from));
@@ -106,7 +119,7 @@ class Writer {
       this.angle = headingOf(piece);
       this.words('G0', this.heading());
     }
-    this.words('G1', `Z${this.length(0 - this.depth)}`);
+    this.words('G1', `Z${this.length(0 - this.down)}`);
   }
 
   /** Turns the knife in the board where the path bends a little, lifted where it bends sharply. */

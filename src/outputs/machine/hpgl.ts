@@ -11,10 +11,20 @@ const UNITS_IN_MM = 40;
 /** The finest chord angle of `AA`, degrees (from memory: 0.5 to 180). */
 const FINEST_CHORD = 0.5;
 
-/** Words `IN SP PU PD AA`; the tool comes up at the end, back at the origin corner. */
+/**
+ * Words `IN SP PU PD AA`; the tool comes up at the end, back at the origin corner. Tool 1 cuts openings; pens and grooves have
+ * the next numbers, in the order in which they come.
+ */
 export function hpglText({ paths }: LayerPaths, choices: MachineOptions): string {
-  const words = ['IN', 'SP1'];
-  for (const { edges, from } of paths) {
+  const words = ['IN'];
+  const tools: string[] = [];
+  let last = 0;
+  for (const { edges, from, kind, tool, depth } of paths) {
+    const key = `${tool} ${depth ?? ''}`;
+    if (kind !== 'window' && !tools.includes(key)) tools.push(key);
+    const number = kind === 'window' ? 1 : 2 + tools.indexOf(key);
+    if (number !== last) words.push(`SP${number}`);
+    last = number;
     words.push(`PU${units(from)}`, 'PD');
     words.push(...edges.flatMap((edge) => wordsOf(edge, choices)));
     words.push('PU');

@@ -79,6 +79,9 @@ const FIELDS: readonly Field[] = [
   length('overcut at end', ({ path }) => path.overcutEnd),
   length('path length', ({ path }) => path.length),
   length('travel before', ({ path }) => path.travel),
+  field('makes', ({ path }) => path.kind),
+  field('tool', ({ path }) => path.tool),
+  length('depth', ({ path }) => path.depth),
 ];
 
 /** In UTF-8; numbers in inches or millimetres. */

@@ -1,10 +1,12 @@
-/** The paths as an SVG in millimetres: one group for each layer, and in it one for each window. */
+/** The paths as an SVG in millimetres: one group for each layer, and in it one for ruled lines, one for grooves and one for each window. */
+import type { LayerPlan, View } from '../../core/cutting/plan';
 import type { LayerPaths, ToolPath } from '../../core/cutting/tool-paths';
 import type { Point } from '../../core/geometry/box';
 import { pathData } from '../../core/geometry/path-data';
 import { good, type Result } from '../../core/problem';
 import { titleOf, type OutputContext } from '../context';
 import { element, textElement } from '../proof/xml';
+import { lineWords } from './line-words';
 import { chosenEdges, machinePaths, type MachinePaths } from './machine-paths';
 import { plainNumber } from './numbers';
 
@@ -31,12 +33,18 @@ export function makeSvg(context: OutputContext): Promise<Result<Uint8Array>> {
     },
     [
       textElement('title', {}, `${titleOf(context)}, ${view} view`),
-      textElement('desc', {}, `Millimetres at full size; 0 0 is the ${corner.replace('-', ' ')} corner of the board.`),
+      textElement('desc', {}, described(corner, layers, view)),
       ...layers.map((layer) => layerGroup(layer, paths)),
     ],
   );
   const text = `<?xml version="1.0" encoding="UTF-8"?>\n${svg}\n`;
   return Promise.resolve(good(new TextEncoder().encode(text)));
+}
+
+function described(corner: string, layers: readonly LayerPaths[], view: View): string {
+  const lines = view === 'back' ? layers.flatMap(({ layer }) => lineWords(layer, view, 'mm')) : [];
+  const about = `Millimetres at full size; 0 0 is the ${corner.replace('-', ' ')} corner of the board.`;
+  return [about, ...lines.map((words) => `${words}.`)].join(' ');
 }
 
 function layerGroup({ layer, blank, lowerLeft, paths }: LayerPaths, all: MachinePaths): string {
@@ -48,8 +56,9 @@ function layerGroup({ layer, blank, lowerLeft, paths }: LayerPaths, all: Machine
     height: plainNumber(blank.height, DIGITS),
   };
   // A window is cut whole before the next, so that its paths follow one another.
-  const windows = [...new Set(paths.map(({ windowIndex }) => windowIndex))].map((index) =>
-    paths.filter(({ windowIndex }) => windowIndex === index),
+  const cuts = paths.filter(({ kind }) => kind === 'window');
+  const windows = [...new Set(cuts.map(({ windowIndex }) => windowIndex))].map((index) =>
+    cuts.filter(({ windowIndex }) => windowIndex === index),
   );
   return element('g', { id }, [
     textElement('title', {}, `Layer ${layer.number}, ${layer.board}`),
@@ -57,20 +66,48 @@ function layerGroup({ layer, blank, lowerLeft, paths }: LayerPaths, all: Machine
       textElement('title', {}, 'Edge of the board, not to be cut'),
       element('rect', edge),
     ]),
+    ...lineGroups(layer, paths, all),
     ...windows.map((ofWindow) => windowGroup(id, ofWindow, all)),
   ]);
 }
 
-function windowGroup(layerId: string, paths: readonly ToolPath[], { choices }: MachinePaths): string {
+/** Colours tell a machine's program the tools apart. */
+const FACE_GROUPS = [
+  { kind: 'ruled line', ending: 'ruled', stroke: '#008000' },
+  { kind: 'groove', ending: 'groove', stroke: '#0000ff' },
+] as const;
+
+function lineGroups(layer: LayerPlan, paths: readonly ToolPath[], all: MachinePaths): string[] {
+  return FACE_GROUPS.flatMap(({ kind, ending, stroke }) => {
+    const made = paths.filter((path) => path.kind === kind);
+    if (made.length === 0) return [];
+    const words = lineWords(
+      { ...layer, lines: layer.lines.filter((line) => kind.startsWith(line.kind)) },
+      'front',
+      'mm',
+    );
+    const id = `layer-${layer.number}`;
+    return [
+      element('g', { id: `${id}-${ending}`, ...LINE, stroke }, [
+        textElement('title', {}, words.join('. ')),
+        ...made.map((path) => pathElement(id, path, all)),
+      ]),
+    ];
+  });
+}
+
+function pathElement(layerId: string, path: ToolPath, { choices }: MachinePaths): string {
+  return element('path', {
+    id: `${layerId}-path-${path.number}`,
+    d: pathData(chosenEdges(path.edges, choices), place, { digits: DIGITS, closed: false }),
+  });
+}
+
+function windowGroup(layerId: string, paths: readonly ToolPath[], all: MachinePaths): string {
   const [first] = paths;
   const id = `${layerId}-window-${(first?.windowIndex ?? 0) + 1}`;
   return element('g', { id, ...LINE, stroke: '#000000' }, [
     textElement('title', {}, [first?.window, first?.title].filter((part) => part).join(', ')),
-    ...paths.map((path) =>
-      element('path', {
-        id: `${layerId}-path-${path.number}`,
-        d: pathData(chosenEdges(path.edges, choices), place, { digits: DIGITS, closed: false }),
-      }),
-    ),
+    ...paths.map((path) => pathElement(layerId, path, all)),
   ]);
 }

@@ -19,7 +19,13 @@ export const PENS = {
   join: { width: 0.12, dash: [3, 1.2] },
   /** Scales, registration and corner marks: fine enough to read a tenth of a millimetre by. */
   mark: { width: 0.15 },
-  /** The axes of an oval. */
+  /** Both edges of a groove's mouth, where its blade goes. */
+  groove: { width: 0.2 },
+  /** Where a pen goes. */
+  ruled: { width: 0.3, dash: [7, 0.8] },
+  /** What lies on the other side of the board. */
+  behind: { width: 0.2, dash: [0.4, 1.2], colour: '#8a8a8a' },
+  /** The axes of an oval; the bottom of a groove. */
   axis: { width: 0.1, dash: [5, 1.2] },
   /** Dimension lines and hatching. */
   hair: { width: 0.1 },

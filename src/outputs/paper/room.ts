@@ -6,31 +6,30 @@ const SQUARE = 16;
 
 export class Room {
   private readonly taken = new Map<string, Box[]>();
+  private readonly crossable = new Map<string, Box[]>();
 
   /** Labels stay within this box. */
   constructor(private readonly within: Box) {}
 
   take(box: Box): void {
-    for (const square of squaresOf(box)) {
-      const there = this.taken.get(square);
-      if (there) there.push(box);
-      else this.taken.set(square, [box]);
-    }
+    put(this.taken, box);
+  }
+
+  /** For what no label may lie on, though a dimension line may cross it. */
+  takeCrossable(box: Box): void {
+    put(this.crossable, box);
   }
 
   isFree(box: Box): boolean {
     const { within } = this;
     const inside =
       box.left >= within.left && box.right <= within.right && box.bottom >= within.bottom && box.top <= within.top;
-    return inside && this.isClear(box);
+    return inside && this.isClear(box) && !meets(this.crossable, box);
   }
 
-  /** True when a box touches nothing, wherever it lies. */
+  /** True when a box touches nothing but what may be crossed, wherever it lies. */
   isClear(box: Box): boolean {
-    for (const square of squaresOf(box)) {
-      if (this.taken.get(square)?.some((other) => overlaps(box, other))) return false;
-    }
-    return true;
+    return !meets(this.taken, box);
   }
 
   /** Takes the first of the boxes that is free; undefined when none is. */
@@ -42,6 +41,18 @@ export class Room {
     }
     return undefined;
   }
+}
+
+function put(into: Map<string, Box[]>, box: Box): void {
+  for (const square of squaresOf(box)) {
+    const there = into.get(square);
+    if (there) there.push(box);
+    else into.set(square, [box]);
+  }
+}
+
+function meets(taken: ReadonlyMap<string, readonly Box[]>, box: Box): boolean {
+  return squaresOf(box).some((square) => taken.get(square)?.some((other) => overlaps(box, other)));
 }
 
 function squaresOf(box: Box): readonly string[] {

@@ -54,10 +54,11 @@ export class Surface {
   /** Strokes cubic curves, in one line where each begins as the last one ends; nothing of them outside a box. */
   curves(cubics: readonly Cubic[], pen: Pen, within: Box): void {
     if (cubics.length === 0) return;
+    // What is saved is taken up again: the pen and its dash with it.
+    const before = this.pen;
     this.document.save();
     this.outline(within);
     this.document.clip();
-    this.pen = undefined;
     this.take(pen);
     let last: Point | undefined;
     for (const [from, one, two, to] of cubics) {
@@ -66,7 +67,7 @@ export class Surface {
       last = to;
     }
     this.document.stroke().restore();
-    this.pen = undefined;
+    this.pen = before;
   }
 
   boxes(boxes: readonly Box[], pen: Pen): void {

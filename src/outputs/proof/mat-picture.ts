@@ -4,6 +4,7 @@ import { boxOutline } from '../../core/geometry/outline';
 import { pathData } from '../../core/geometry/path-data';
 import type { LayoutLayer, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
 import { element, escaped, numberText, textElement } from './xml';
+import { lineShapes } from './face-lines';
 import { FINE, type Place } from './place';
 import { inkOn } from './shade';
 import { bevelOf } from './slopes';
@@ -109,6 +110,7 @@ export function layerPicture(
   return element('g', { class: 'layer', 'data-layer': layer.number }, [
     ...bevels,
     element('path', { d: face, fill: layer.colour, 'fill-rule': 'evenodd', class: 'face' }),
+    ...(index === 0 ? lineShapes(windows, layer, place) : []),
     ...openings.map(({ name, opening, outlines }) =>
       element(outlines ? 'path' : 'rect', {
         ...(outlines ? { d: pathData(outlines.opening, place, FINE) } : rectangle(opening, place)),

@@ -12,8 +12,14 @@ import { boxOnPage, onPage, type Part } from './part';
 import { figuresOf } from './figures';
 import { clipLine, contains, shared, type ViewWindow } from './view-geometry';
 
-/** Strokes curved edges as far as the page shows them, and takes their room. */
-export function drawCurves(surface: Surface, part: Part, room: Room, edges: readonly Edge[], pen: Pen): void {
+/** Strokes curved edges as far as the page shows them, and takes their room where one is given. */
+export function drawCurves(
+  surface: Surface,
+  part: Part,
+  room: Room | undefined,
+  edges: readonly Edge[],
+  pen: Pen,
+): void {
   const cubics = edges
     .flatMap((edge) => cubicsOf(edge))
     .filter((cubic) => meets(hullOf(cubic), part.drawn))
@@ -24,6 +30,7 @@ export function drawCurves(surface: Surface, part: Part, room: Room, edges: read
       onPage(part, cubic[3]),
     ]);
   surface.curves(cubics, pen, boxOnPage(part, part.drawn));
+  if (!room) return;
   for (const edge of edges) {
     for (const [from, to] of chordsAlong(edge)) {
       const seen = clipLine(from, to, part.drawn);
@@ -33,7 +40,7 @@ export function drawCurves(surface: Surface, part: Part, room: Room, edges: read
 }
 
 /** Short chords that follow an edge closely enough to keep labels off it. */
-function chordsAlong(edge: Edge): (readonly [Point, Point])[] {
+export function chordsAlong(edge: Edge): (readonly [Point, Point])[] {
   const count = Math.max(1, Math.ceil(lengthOfEdge(edge) / 4));
   return Array.from({ length: count }, (_, index) => [
     pointOn(edge, index / count),

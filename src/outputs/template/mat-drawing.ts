@@ -1,6 +1,7 @@
 /** The small drawing of the mat that says which piece, which side and which way up. */
 import { heightOf, widthOf, type Box, type Point, type Size } from '../../core/geometry/box';
 import { cubicsOf, type Cubic } from '../../core/geometry/cubics';
+import type { Outline } from '../../core/geometry/outline';
 import { PENS } from '../paper/pens';
 import type { Surface } from '../paper/surface';
 import type { ViewWindow } from './view-geometry';
@@ -14,6 +15,8 @@ export interface MatDrawing {
   /** Lines across the blank where pages join. */
   readonly columns?: readonly number[];
   readonly rows?: readonly number[];
+  /** Grooves and ruled lines. */
+  readonly lines?: readonly Outline[];
   /** Windows in grey, so that numbers over them stand out. */
   readonly faint?: boolean;
 }
@@ -41,12 +44,16 @@ export function drawMat(surface: Surface, room: Box, drawing: MatDrawing): (poin
     drawing.openings.flatMap((window) => (window.outline ? [] : [boxAtScale(window.opening)])),
     pen,
   );
-  const curves = drawing.openings.flatMap(({ outline }) => outline?.flatMap((edge) => cubicsOf(edge, FINE)) ?? []);
+  const curved = (outline: Outline) =>
+    outline
+      .flatMap((edge) => cubicsOf(edge, FINE))
+      .map(([from, one, two, to]): Cubic => [at(from), at(one), at(two), at(to)]);
   surface.curves(
-    curves.map(([from, one, two, to]): Cubic => [at(from), at(one), at(two), at(to)]),
+    drawing.openings.flatMap(({ outline }) => (outline ? curved(outline) : [])),
     pen,
     boxAtScale(sheet),
   );
+  surface.curves((drawing.lines ?? []).flatMap(curved), PENS.hair, boxAtScale(sheet));
   const joins = [
     ...(drawing.columns ?? []).slice(1, -1).map((x) => [at({ x, y: 0 }), at({ x, y: blank.height })] as const),
     ...(drawing.rows ?? []).slice(1, -1).map((y) => [at({ x: 0, y }), at({ x: blank.width, y })] as const),

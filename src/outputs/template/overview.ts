@@ -1,5 +1,6 @@
 /** The overview: what the mat is, which page is which, what to do, and the sizes of every opening. */
 import { bevelWords } from '../../core/layout/bevel-words';
+import type { CutPlan, LinePlan } from '../../core/cutting/plan';
 import { lengthText, showLength, showTogether, type Showing, type Shown } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
@@ -27,12 +28,15 @@ export interface OverviewSetting {
   readonly listPages: readonly [number, number];
 }
 
-/** Enough for the steps on the narrowest paper. */
-const STEPS_HEIGHT = 86;
+/** Enough for the steps on the narrowest paper, with one more where there is something to make on the face. */
+function stepsHeight({ layers }: CutPlan): number {
+  return layers.some(({ lines }) => lines.length > 0) ? 99 : 86;
+}
 
 /** The drawing of the mat, or the facts beside it where many layers make them longer; larger on larger paper. */
-function drawingHeight(layers: number, paper: Size): number {
-  return Math.max(50, 38 + layers * 4.6, paper.height * 0.2);
+function drawingHeight({ layers }: CutPlan, paper: Size): number {
+  const facts = layers.length + (layers.some(({ lines }) => lines.length > 0) ? 1 : 0);
+  return Math.max(50, 38 + facts * 4.6, paper.height * 0.2);
 }
 
 /** Width of the longest words over a tile map, mm. */
@@ -83,7 +87,7 @@ function mapHeight(context: OutputContext, tiling: Tiling, paper: Size): number 
 /** Between the drawing and the steps. */
 function heightBelowDrawing(context: OutputContext, paper: Size): number {
   const { body } = planSheet(paper);
-  return body.top - body.bottom - drawingHeight(context.plan.layers.length, paper) - STEPS_HEIGHT;
+  return body.top - body.bottom - drawingHeight(context.plan, paper) - stepsHeight(context.plan);
 }
 
 function sizeLots(context: OutputContext, paper: Size, tiling: Tiling | undefined): readonly (readonly TableRow[])[] {
@@ -95,7 +99,7 @@ function sizeLots(context: OutputContext, paper: Size, tiling: Tiling | undefine
 
 function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): number {
   const { layers, tiling, maps, paper } = setting;
-  const height = drawingHeight(layers.length, paper);
+  const height = drawingHeight(setting.context.plan, paper);
   const drawing = { ...room, right: room.left + (room.right - room.left) * 0.36, bottom: room.top - height + 4 };
   const { context } = setting;
   drawMat(
@@ -108,6 +112,7 @@ function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): numbe
         return { opening: window, ...(outline ? { outline } : {}) };
       }),
       names: context.layout.windows.map((window) => window.name),
+      lines: context.layout.windows.flatMap(({ lines }) => lines.map(({ middle }) => middle)),
     },
   );
   surface.text(
@@ -127,7 +132,7 @@ function drawFirst(surface: Surface, room: Box, setting: OverviewSetting): numbe
     });
     top -= tall;
   }
-  drawSteps(surface, { ...room, top: room.bottom + STEPS_HEIGHT }, setting, layers);
+  drawSteps(surface, { ...room, top: room.bottom + stepsHeight(context.plan) }, setting, layers);
   return top;
 }
 
@@ -146,6 +151,7 @@ function drawFacts(surface: Surface, room: Box, { context, layers, tiling, maps,
   y -= 4;
   const lines = [
     ...layers.map((layer) => layerFacts(layer, showing)),
+    ...layers.flatMap(({ plan: { lines } }) => lineFacts(lines)),
     tiling
       ? `Printed on ${paperWord(options.paper)}, ${tiling.paper.width > tiling.paper.height ? 'landscape' : 'portrait'}${options.turnEverySecondPage ? '; every second tile head down' : ''}`
       : `Printed on ${paperWord(options.paper)}, one page a layer`,
@@ -168,6 +174,17 @@ function layerFacts({ plan }: ViewLayer, showing: Showing): string {
   return `Layer ${plan.number}${plan.number === 1 ? ' (top)' : ''}: ${board}${fractions(lengthText(plan.thickness, showing))} thick, ${bevelWords(plan.bevel)}`;
 }
 
+function lineFacts(lines: readonly LinePlan[]): string[] {
+  if (lines.length === 0) return [];
+  const grooves = lines.filter(({ kind }) => kind === 'groove').length;
+  const ruled = lines.length - grooves;
+  const counted = [
+    ...(grooves > 0 ? [grooves === 1 ? 'one groove' : `${grooves} grooves`] : []),
+    ...(ruled > 0 ? [ruled === 1 ? 'one ruled line' : `${ruled} ruled lines`] : []),
+  ];
+  return [`On the face of layer 1, before its windows: ${counted.join(' and ')}`];
+}
+
 function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers: readonly ViewLayer[]): void {
   const { context, tiling } = setting;
   const split = room.left + (room.right - room.left) * 0.64;
@@ -180,6 +197,7 @@ function drawSteps(surface: Surface, room: Box, setting: OverviewSetting, layers
     tiled: joined(tiling),
     layers: layers.length,
     waste: context.plan.waste,
+    lines: layers.some((layer) => layer.lines.length > 0),
     overcut: layers.some((layer) =>
       layer.windows.some((window) => window.lines.some((line) => line.overcutStart > 0 || line.overcutEnd > 0)),
     ),

@@ -1,4 +1,4 @@
-/** Which tiles of a layer are printed: those that hold a cut or a border, and those needed to join them. */
+/** Which tiles of a layer are printed: those that hold a cut, a border or a line on the face, and those needed to join them. */
 import type { CutLine } from '../../core/cutting/plan';
 import type { Box } from '../../core/geometry/box';
 import { borderStrips } from './border-strips';
@@ -21,7 +21,10 @@ export function printedParts(parts: readonly Box[], grid: Grid, layer: ViewLayer
   const holds = parts.map(
     (part) =>
       layer.windows.some((window) => window.lines.some((line) => lineMeets(line, part))) ||
-      strips.some((strip) => shared(strip, part)),
+      strips.some((strip) => shared(strip, part)) ||
+      // On the back they are only shown where there is something else to show.
+      (layer.view === 'front' &&
+        layer.lines.some(({ inner, outer }) => cutMeets(inner, part) || cutMeets(outer, part))),
   );
   return joinedUp(holds, grid);
 }

@@ -6,6 +6,8 @@ export interface StepSetting {
   readonly tiled: boolean;
   readonly layers: number;
   readonly waste: 'right' | 'left';
+  /** True when there are grooves or ruled lines on the face. */
+  readonly lines: boolean;
   /** True when some cut runs past its corners. */
   readonly overcut: boolean;
   /** Towards which side of its travel the blade leans into the board; undefined when layers differ. */
@@ -22,6 +24,7 @@ export function steps(setting: StepSetting): readonly string[] {
     setting.view === 'back'
       ? 'Lay the board face down and fasten the template on its BACK, edge on edge, with tape that lifts off. The drawing is a mirror image; its words are not.'
       : 'Lay the board face up and fasten the template on its FRONT, edge on edge, with tape that lifts off. For cutting from the back print the back view.',
+    ...(setting.lines ? [onTheFace(setting.view)] : []),
     'Prick each corner through the middle of its ring into the board, take the paper off, and join the pricks in pencil. Check with a square and measure the borders.',
     `Cut on the ${face} from corner to corner, along the arrow, with the waste on the ${setting.waste}. ${lean} ${setting.overcut ? 'The dashed ends past a corner are the overcut that lets the bevels meet.' : 'Start and stop at the corners.'}`,
     `Cut on scrap of the same board first: it sets ${setting.overcut ? 'depth and overcut' : 'the depth'}.`,
@@ -32,6 +35,12 @@ function leaning(side: StepSetting['bevelSide']): string {
   if (side === undefined) return 'Which way the blade slants is written for each cut in the cutting list.';
   if (side === 'none') return 'The blade stands upright.';
   return `Seen along the cut, the blade goes into the board slanting to the ${side}.`;
+}
+
+function onTheFace(view: ViewName): string {
+  return view === 'back'
+    ? 'Grey dots show where grooves and ruled lines lie on the other side. They are made on the FACE before the windows are cut: by the front view of this template, and by the list.'
+    : 'Grooves (two thin lines, a dashed one between) and ruled lines (long dashes) are made on this side before the windows are cut: ruled lines first, then grooves to the depth in the list.';
 }
 
 function joining(layers: number): readonly string[] {

@@ -6,6 +6,7 @@ import type { Surface } from '../paper/surface';
 import { drawBorders, type Border } from './border-dimensions';
 import { drawCuts } from './cut-drawing';
 import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
+import { drawLines, labelLines } from './line-drawing';
 import { boxOnPage, type Part } from './part';
 import { drawJoins, drawRegistration, drawScales } from './registration';
 import { drawSheetFrame } from './sheet-frame';
@@ -57,12 +58,14 @@ function drawTile(surface: Surface, page: TilePage, number: string): void {
   const part = partOf(page);
   const room = new Room(boxOnPage(part, tile.own));
   drawCuts(surface, part, room, showing.unit);
+  drawLines(surface, part, room);
   drawJoins(surface, part, room, tile, page.joins);
   drawScales(surface, part, showing);
   drawRegistration(surface, part, room, showing);
   const setting = { surface, part, room, showing };
   drawBorders(setting, page.borders);
   labelOpenings(setting);
+  labelLines(setting);
   labelGuides(setting);
   labelEdges(setting);
 }

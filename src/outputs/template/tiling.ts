@@ -1,6 +1,7 @@
 /** Tiling: how a blank is divided over pages of a paper, which tiles hold nothing, and how neighbours join. */
 import type { CutLine } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
+import { boundsOf } from '../../core/geometry/outline';
 import { MM_PER_INCH, stepLength, type Showing } from '../../core/units';
 import { paperSize, type TilePaper } from '../paper/page';
 import { tileArea } from './sheet-plan';
@@ -52,7 +53,10 @@ export function chooseTiling(layers: readonly ViewLayer[], blank: Size, paper: T
 function tilingOn(paper: Size, layers: readonly ViewLayer[], blank: Size, showing: Showing): Tiling {
   const area = tileArea(paper);
   const steps = showing.unit === 'in' ? [MM_PER_INCH / 4, stepLength(showing)] : [5, 1];
-  const cuts = layers.flatMap((layer) => layer.windows.map((window) => window.cut));
+  const cuts = layers.flatMap(({ view, windows, lines }) => [
+    ...windows.map((window) => window.cut),
+    ...(view === 'front' ? lines.map(({ middle }) => boundsOf(middle)) : []),
+  ]);
   const most = { across: area.right - area.left - 2 * OVERLAP, up: area.top - area.bottom - 2 * OVERLAP };
   return {
     paper,

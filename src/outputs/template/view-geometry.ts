@@ -1,5 +1,5 @@
 /** A layer as the template draws it in one view: its lines, corners and openings, mm from the blank's lower left corner. */
-import type { CutLine, LayerPlan, View, WindowPlan } from '../../core/cutting/plan';
+import type { CutLine, LayerPlan, LinePlan, View, WindowPlan } from '../../core/cutting/plan';
 import { mirrorBox, type Box, type Point, type Size } from '../../core/geometry/box';
 import { mirrorOutline, type Outline } from '../../core/geometry/outline';
 
@@ -14,15 +14,31 @@ export interface ViewWindow {
   readonly lines: readonly CutLine[];
 }
 
+/** A groove or ruled line as it lies in the view; it is made on the face. */
+export interface ViewLine {
+  readonly line: LinePlan;
+  readonly inner: Outline;
+  readonly middle: Outline;
+  readonly outer: Outline;
+}
+
 export interface ViewLayer {
   readonly plan: LayerPlan;
   readonly view: View;
   readonly blank: Size;
   readonly windows: readonly ViewWindow[];
+  readonly lines: readonly ViewLine[];
 }
 
 export function viewLayer(plan: LayerPlan, view: View): ViewLayer {
-  return { plan, view, blank: plan.blank, windows: plan.windows.map((window) => viewWindow(window, plan, view)) };
+  const { blank } = plan;
+  const windows = plan.windows.map((window) => viewWindow(window, plan, view));
+  return { plan, view, blank, windows, lines: plan.lines.map((line) => viewLine(line, plan, view)) };
+}
+
+function viewLine(line: LinePlan, { blank }: LayerPlan, view: View): ViewLine {
+  const seen = (outline: Outline) => (view === 'back' ? mirrorOutline(outline, blank.width) : outline);
+  return { line, inner: seen(line.inner), middle: seen(line.middle), outer: seen(line.outer) };
 }
 
 function viewWindow(window: WindowPlan, plan: LayerPlan, view: View): ViewWindow {

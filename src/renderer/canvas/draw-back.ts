@@ -4,6 +4,7 @@ import type { Layout } from '../../core/layout/layout';
 import { lightColour } from './colour';
 import { blankOf } from './draw-front';
 import { mitredSide, ringOf, type Shape } from './drawing';
+import { backLines } from './face-lines';
 import { shadowOutside } from './light';
 import { curvedSlopes, edgeRing } from './shape-rings';
 
@@ -35,6 +36,7 @@ export function drawBack(layout: Layout, layerNumber: number): Shape[] {
       rings: [ringOf(blankOf(layout)), ...cuts.map((cut) => edgeRing(cut, 'back'))],
       fill: BOARD_BACK,
     },
+    ...(layerNumber === 1 ? backLines(layout) : []),
     ...(reverse ? slopes : []),
   ];
 }

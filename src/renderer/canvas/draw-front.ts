@@ -3,6 +3,7 @@ import { grow, SIDES, type Box } from '../../core/geometry/box';
 import type { Layout, LayerOpening, LayoutLayer } from '../../core/layout/layout';
 import { lightColour } from './colour';
 import { mitredPair, mitredSide, overlapOf, ringOf, type Ring, type Shape } from './drawing';
+import { frontLines } from './face-lines';
 import { curvedSlopes, edgeRing } from './shape-rings';
 import { type Detail, MOULDING_LIGHT, shadowInside, shadowOutside, SLOPE_LIGHT } from './light';
 
@@ -21,6 +22,7 @@ export function drawFront(layout: Layout, images: PictureImages, detail: Detail)
     { kind: 'area', key: 'backing', rings: bareWindows(layout), fill: BACKING },
     ...drawPictures(layout, images),
     ...layout.layers.toReversed().flatMap((layer) => drawLayer(layout, layer, detail)),
+    ...frontLines(layout),
     ...drawFrame(layout),
   ];
 }

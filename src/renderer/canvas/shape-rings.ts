@@ -7,12 +7,12 @@ import { lightColour } from './colour';
 import { ringOf, type Ring, type Shape } from './drawing';
 
 /** How far a chord may lie from its curve, mm: under a pixel at the closest look. */
-const FINE = 0.02;
+export const FINE = 0.02;
 
 const rings = new WeakMap<Outline, Ring>();
 
 /** Drawn once for as long as the outline stays the same. */
-function ringAlong(outline: Outline): Ring {
+export function ringAlong(outline: Outline): Ring {
   const known = rings.get(outline);
   if (known) return known;
   const made = flatten(outline, FINE);

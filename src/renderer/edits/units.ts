@@ -5,7 +5,7 @@ import { readLength, type Unit } from '../../core/units';
 const LENGTH_KEYS = new Set([
   'left', 'top', 'right', 'bottom', 'width', 'height', 'size', 'image', 'thickness', 'overlap', 'reveal', 'gap', 'columnGap', 'rowGap',
   'allowance', 'lip', 'mouldingWidth', 'rabbetDepth', 'all', 'sides', 'amount', 'step', 'overcut',
-  'radius', 'rise', 'cut', 'on', 'behindTrim', 'reach', 'scaleOffset',
+  'radius', 'rise', 'cut', 'on', 'behindTrim', 'reach', 'scaleOffset', 'distance',
 ]); // prettier-ignore
 
 export function changeUnits(written: WrittenJob, units: Unit): WrittenJob {

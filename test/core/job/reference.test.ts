@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { READY_MADE_SIZES } from '../../../src/core/frame/ready-made';
 import { jobJsonSchema } from '../../../src/core/job/json-schema';
 import { SHAPE_KINDS } from '../../../src/core/job/written-shape';
+import type { RuledLine, SpreadItem } from '../../../src/core/job/job';
 import { parseJobText } from '../../../src/core/job/text';
 import { layOut } from '../../../src/core/layout/lay-out';
 import type { Layout } from '../../../src/core/layout/layout';
@@ -53,6 +54,8 @@ const KEYS: readonly (readonly [string, SchemaPart['properties']])[] = [
   ['Bevel', part('Layer', 'bevel')],
   ['Window', part('Window')],
   ['Joined', part('Joined')],
+  ['Groove', part('Groove')],
+  ['Ruled line', part('RuledLine')],
   ['Spread', part('Spread')],
   ['Row', part('Row')],
   ['Column', part('Column')],
@@ -78,7 +81,7 @@ describe('the tables of keys', () => {
 
   it('has every definition of the schema, and of a free window the keys it has beyond a window', () => {
     expect(Object.keys(schema.$defs).filter((name) => schema.$defs[name]!.properties).sort()).toEqual(
-      ['Borders', 'Column', 'Cutter', 'Frame', 'FreeWindow', 'Grid', 'Joined', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'Spread', 'Window'],
+      ['Borders', 'Column', 'Cutter', 'Frame', 'FreeWindow', 'Grid', 'Groove', 'Joined', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'RuledLine', 'Spread', 'Window'],
     ); // prettier-ignore
     const beyond = Object.keys(part('FreeWindow')).filter((key) => !(key in part('Window')));
     expect(tableOf('Free window', 'key').map(({ name }) => name)).toEqual(beyond);
@@ -107,7 +110,10 @@ describe('the defaults', () => {
     windows: { kind: 'row', items: ['1', { kind: 'spread', picture: 2, count: 2 }] },
   };
   type Understood = ReturnType<typeof open>;
+  const lined = { ...job, mat: { ...job.mat, lines: [{ kind: 'groove' }, { kind: 'ruled' }] } };
   const row = (from: Understood) => (from.windows?.kind === 'row' ? from.windows : undefined);
+  const linesOf = (from: Understood) =>
+    from.windows?.kind === 'row' ? (from.windows.items[1] as SpreadItem).lines : [];
   const READ: readonly (readonly [section: string, key: string, read: (job: Understood) => unknown])[] = [
     ['Picture', 'overlap', ({ pictures }) => pictures[0]?.overlap.left],
     ['Picture', 'thickness', ({ pictures }) => pictures[0]?.thickness],
@@ -121,6 +127,10 @@ describe('the defaults', () => {
     ['Borders', 'amount', ({ borders }) => borders.amount],
     ['Borders', 'step', ({ borders }) => borders.step],
     ['Cutting', 'behindTrim', ({ cutting }) => cutting.behindTrim],
+    ['Groove', 'distance', (from) => linesOf(from)[0]?.distance],
+    ['Groove', 'width', (from) => linesOf(from)[0]?.width],
+    ['Ruled line', 'distance', (from) => linesOf(from)[1]?.distance],
+    ['Ruled line', 'width', (from) => linesOf(from)[1]?.width],
   ];
 
   it.each(READ)('%s: %s is the length that is told, in inch jobs and in metric ones', (section, key, read) => {
@@ -129,7 +139,7 @@ describe('the defaults', () => {
     for (const [units, length] of [['in', inches], ['mm', metric], ['cm', metric]] as const) {
       const reading = readLength(length!, units);
       expect(reading).toMatchObject({ ok: true, bare: false });
-      expect(read(open({ ...job, units }))).toBe(reading.ok && reading.mm);
+      expect(read(open({ ...lined, units }))).toBe(reading.ok && reading.mm);
     }
   }); // prettier-ignore
 
@@ -145,6 +155,7 @@ describe('the defaults', () => {
 
   it.each([
     ['Frame', 'colour', open(job).frame.colour],
+    ['Ruled line', 'colour', (linesOf(open(lined))[1] as RuledLine).colour],
     ['Layer', 'core', open(job).layers[0]!.core],
     ['Bevel', 'angle', String(open(job).layers[0]!.bevel.angleDegrees)],
     ['Cutting', 'waste', open(job).cutting.waste],
@@ -268,7 +279,12 @@ describe('the examples', () => {
       if (code.startsWith('{ "rule"')) collect(JSON.parse(code), 'borders');
       if (code.startsWith('{ "at"')) collect(JSON.parse(code), 'free');
     }
-    const owners: Readonly<Record<string, string>> = { Picture: 'pictures', Layer: 'layers', Place: 'at' };
+    const owners: Readonly<Record<string, string>> = {
+      Picture: 'pictures',
+      Layer: 'layers',
+      Place: 'at',
+      'Ruled line': 'ruled',
+    };
     const keys = KEYS.flatMap(([section, properties]) =>
       Object.keys(properties!).map((key) => `${owners[section] ?? section.toLowerCase()} ${key}`),
     );

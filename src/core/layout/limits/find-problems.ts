@@ -8,6 +8,7 @@ import { cutBehind } from './behind';
 import { seenBorders, seenStrips } from './borders';
 import { narrowBridges } from './bridges';
 import { offTheBoard, tinyWindows } from './board';
+import { lineProblems } from './lines';
 import { notes } from './notes';
 import { shapeProblems } from './shapes';
 import { heldPictures, sheetsInEachOther } from './pictures';
@@ -20,6 +21,7 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
     ...tinyWindows(layout, show),
     ...shapeProblems(layout, show),
     ...narrowBridges(job, layout, leaves, show),
+    ...lineProblems(layout, leaves, show),
     ...seenBorders(job, layout, show),
     ...heldPictures(job, layout, leaves, show),
     ...sheetsInEachOther(layout, show),
