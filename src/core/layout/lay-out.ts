@@ -21,13 +21,13 @@ import type {
   PlacedPicture,
   PlacedWindow,
 } from './layout';
-import { followedBy, placeLines } from './face-lines';
+import { placeLines } from './face-lines';
 import { emptyWindows } from './limits/board';
 import { findProblems } from './limits/find-problems';
 import { shapeFaults } from './limits/shape-faults';
 import { place, type Starts } from './place';
 import { showFor } from './show';
-import { plainOpening, shapedOpenings, wayOf } from './shaped-openings';
+import { plainOpening, shapedOpenings } from './shaped-openings';
 import { SAME, solveAcross, solveUp } from './solve-borders';
 import { blankOnlyForFree, unequalBorders, unusedBorders } from './border-problems';
 
@@ -200,7 +200,7 @@ function placeWindow(
     windowAtFace: openings.at(-1)?.face ?? window,
     ...(picture ? { picture } : {}),
     layers: openings,
-    lines: placeLines(leaf.lines, followedBy(leaf, window, openings), layers),
+    lines: placeLines(leaf.lines, openings[0]),
     borders: insets(boxAt({ x: 0, y: 0 }, blank), window),
   };
 }
@@ -234,8 +234,8 @@ function placePicture(picture: NonNullable<Leaf['picture']>, window: Box, over: 
 /** The openings of all layers round a window, from the top layer down; each reveal is added going up. */
 function openingsOf(window: Box, leaf: Leaf, layers: readonly LayoutLayer[]): readonly LayerOpening[] {
   if (leaf.outline) {
-    const outline = shiftOutline(leaf.outline, { x: window.left, y: window.bottom });
-    return shapedOpenings(window, outline, wayOf(leaf), layers);
+    const way = leaf.shape.kind === 'oval' && !leaf.parts ? leaf.shape.reveal : 'parallel';
+    return shapedOpenings(window, shiftOutline(leaf.outline, { x: window.left, y: window.bottom }), way, layers);
   }
   const openings: LayerOpening[] = [];
   let opening = window;

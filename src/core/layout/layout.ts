@@ -55,7 +55,7 @@ export interface PlacedLine {
   readonly outer: Outline;
   /** Of a groove, square to the face. */
   readonly depth?: number;
-  /** Edges of the window's shape that are too short to be followed this far out. */
+  /** Edges of the window on the face that are too short to be followed this far out. */
   readonly vanished: number;
 }
 

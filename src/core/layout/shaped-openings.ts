@@ -4,16 +4,11 @@ import { oval, type OvalEdge } from '../geometry/edge';
 import { greatestDistance, nearest } from '../geometry/nearness';
 import { parallelTo, type Parallel } from '../geometry/offset';
 import { boundsOf, boxOutline, type Outline } from '../geometry/outline';
-import type { Leaf } from './cells';
 import type { LayerOpening, LayoutLayer, ShapedOpening } from './layout';
 import { lostBends } from './lost-bends';
 
 /** Whether each layer follows the one below at one distance, or is an ellipse with larger axes. */
 export type Way = 'parallel' | 'axes';
-
-export function wayOf({ shape, parts }: Pick<Leaf, 'shape' | 'parts'>): Way {
-  return shape.kind === 'oval' && !parts ? shape.reveal : 'parallel';
-}
 
 /**
  * From the top layer down. Where an outline cannot be followed so far out or in, the layer is left with its boxes alone.
@@ -61,7 +56,7 @@ function followed(outline: Outline, away: number): Parallel | undefined {
 }
 
 /** An ellipse with both half axes longer. */
-export function largerEllipse(outline: Outline, by: number): Parallel {
+function largerEllipse(outline: Outline, by: number): Parallel {
   const larger = ({ centre, radii, start, sweep }: OvalEdge) =>
     oval(centre, { x: radii.x + by, y: radii.y + by }, 0, start, sweep);
   return { outline: outline.map((edge) => (edge.kind === 'oval' ? larger(edge) : edge)), vanished: [] };

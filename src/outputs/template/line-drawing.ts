@@ -46,7 +46,9 @@ function drawOutline(surface: Surface, part: Part, outline: readonly Edge[], pen
   );
 }
 
-const PARTS = [0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.5] as const;
+const PARTS = [0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.5, 0.02] as const;
+/** From the line to its label, mm: further where a curve bends towards it. */
+const AWAY = [0.9, 2.4] as const;
 
 /** What each line is and where, once on the page beside its outer edge, or beside its inner one. */
 export function labelLines(setting: LabelSetting): void {
@@ -55,13 +57,18 @@ export function labelLines(setting: LabelSetting): void {
     const whole: Label = { turn: 0, lines: wordsOf(line, part, showing).map((words) => ({ words, size: 7 })) };
     const upright: Label = { ...whole, turn: 90 };
     const spots = spotsAlong(line, part);
-    placeLabel(surface, room, [whole, upright, smaller(whole, 0.8), smaller(upright, 0.8)], (size, { turn }) =>
-      spots
-        .filter(({ way }) => (turn === 90) === Math.abs(way.y) > Math.abs(way.x))
-        .map(({ at, way, side }) => ({
-          x: at.x + part.offset.x + side * way.y * (0.9 + size.width / 2),
-          y: at.y + part.offset.y - side * way.x * (0.9 + size.height / 2),
-        })),
+    // Where there is room for no more, its name leads to the list.
+    const bare: Label = { turn: 0, lines: [{ words: `${line.line.window} ${line.line.name}`, size: 6 }] };
+    const labels = [whole, upright, smaller(whole, 0.8), smaller(upright, 0.8), bare, { ...bare, turn: 90 as const }];
+    placeLabel(surface, room, labels, (size, { turn }) =>
+      AWAY.flatMap((away) =>
+        spots
+          .filter(({ way }) => (turn === 90) === Math.abs(way.y) > Math.abs(way.x))
+          .map(({ at, way, side }) => ({
+            x: at.x + part.offset.x + side * way.y * (away + size.width / 2),
+            y: at.y + part.offset.y - side * way.x * (away + size.height / 2),
+          })),
+      ),
     );
   }
 }

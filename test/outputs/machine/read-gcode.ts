@@ -11,6 +11,8 @@ export interface ReadProgram {
   /** By how much the knife turned in the board on the spot, and the largest jump between two blocks, degrees. */
   readonly turnsInBoard: readonly number[];
   readonly feed: number;
+  /** After how many strokes it stops for a change of tool. */
+  readonly stops: readonly number[];
   /** Where it stands at the end. */
   readonly end: Point;
 }
@@ -23,6 +25,7 @@ export function readGcode(text: string): ReadProgram {
   const comments: string[] = [];
   const [travelHeights, cutHeights] = [new Set<number>(), new Set<number>()];
   const turnsInBoard: number[] = [];
+  const stops: number[] = [];
   const seen = new Set<string>();
   let scale = NaN;
   let feed = NaN;
@@ -50,6 +53,11 @@ export function readGcode(text: string): ReadProgram {
       scale = seen.has('G20') ? 25.4 : 1;
       continue;
     }
+    if (words.length === 1 && words[0] === 'M0') {
+      if (at.z <= 0) throw new Error('it stops with the tool in the board');
+      stops.push(strokes.length);
+      continue;
+    }
     if (words.length === 1 && words[0] === 'M2') {
       ended = true;
       continue;
@@ -73,7 +81,8 @@ export function readGcode(text: string): ReadProgram {
       if (motion !== 'G1') throw new Error(`into the board in a hurry: ${line}`);
       strokes.push([]);
     }
-    const down = next.z < 0;
+    // A pen draws at height 0.
+    const down = next.z <= 0;
     if (down && !moves && !falls && next.turn !== at.turn) turnsInBoard.push(next.turn - at.turn);
     if (moves) {
       if (down !== (motion !== 'G0')) throw new Error(`the wrong kind of motion: ${line}`);
@@ -97,7 +106,7 @@ export function readGcode(text: string): ReadProgram {
   for (const wanted of ['G17', 'G40', 'G49', 'G80', 'G90', 'G94']) {
     if (!seen.has(wanted)) throw new Error(`${wanted} is missing`);
   }
-  return { strokes, comments, travelHeights, cutHeights, turnsInBoard, feed, end: { x: at.x, y: at.y } };
+  return { strokes, comments, travelHeights, cutHeights, turnsInBoard, feed, stops, end: { x: at.x, y: at.y } };
 }
 
 function sweepOf({ from, to }: Piece, centre: Point, anticlockwise: boolean): number {

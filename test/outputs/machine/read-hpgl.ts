@@ -4,6 +4,8 @@ import type { Piece, ReadStroke } from './pieces';
 
 export interface ReadPlot {
   readonly strokes: readonly ReadStroke[];
+  /** The number of the tool that makes each stroke. */
+  readonly tools: readonly number[];
   readonly end: Point;
 }
 
@@ -13,6 +15,8 @@ export function readHpgl(text: string): ReadPlot {
   const strokes: Piece[][] = [];
   let at: Point = { x: NaN, y: NaN };
   let down = false;
+  let tool = NaN;
+  const tools: number[] = [];
   for (const word of words) {
     const [name, given] = [word.slice(0, 2), word.slice(2)];
     if (given !== '' && !given.split(',').every((number) => /^-?\d+(\.\d+)?$/.test(number))) {
@@ -24,9 +28,14 @@ export function readHpgl(text: string): ReadPlot {
       return { x: (numbers[0] ?? NaN) / 40, y: (numbers[1] ?? NaN) / 40 };
     };
     if (name === 'IN') at = { x: 0, y: 0 };
-    else if (name === 'SP') continue;
-    else if (name === 'PU' || name === 'PD') {
-      if (name === 'PD' && !down) strokes.push([]);
+    else if (name === 'SP') {
+      if (down) throw new Error('a change of tool in the board');
+      tool = Number(given);
+    } else if (name === 'PU' || name === 'PD') {
+      if (name === 'PD' && !down) {
+        strokes.push([]);
+        tools.push(tool);
+      }
       down = name === 'PD';
       if (numbers.length === 0) continue;
       const to = point();
@@ -46,5 +55,5 @@ export function readHpgl(text: string): ReadPlot {
     } else throw new Error(`unknown: ${word}`);
   }
   if (down) throw new Error('the tool stays down');
-  return { strokes, end: at };
+  return { strokes, tools, end: at };
 }

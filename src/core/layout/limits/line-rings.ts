@@ -3,8 +3,7 @@ import { around, boxAt, insets, type Box } from '../../geometry/box';
 import { nearest } from '../../geometry/nearness';
 import { boundsOf, boxOutline, type Outline } from '../../geometry/outline';
 import type { FaceLine } from '../../job/job';
-import type { Leaf } from '../cells';
-import { followedBy, placeLine } from '../face-lines';
+import { placeLine } from '../face-lines';
 import type { PlacedLayout, PlacedLine, PlacedWindow } from '../layout';
 import { nearPairs, separation } from '../neighbours';
 import type { Show } from '../show';
@@ -97,7 +96,6 @@ export function insetOf({ outer }: PlacedLine, { frame }: PlacedLayout) {
 export function distanceWithRoom(
   at: string,
   layout: PlacedLayout,
-  leaves: readonly Leaf[],
   show: Show,
   least: number,
   margin: number,
@@ -105,7 +103,7 @@ export function distanceWithRoom(
   const line = layout.windows.flatMap(({ lines }) => lines).find((placed) => placed.line.at === at)?.line;
   const step = show.stepUp(1e-6);
   if (!line) return undefined;
-  const fits = (steps: number) => hasRoom({ ...line, distance: steps * step }, layout, leaves, margin);
+  const fits = (steps: number) => hasRoom({ ...line, distance: steps * step }, layout, margin);
   let low = Math.floor(least / step + 1e-9) + 1;
   let high = Math.ceil(line.distance / step - 1e-9) - 1;
   if (high < low || !fits(low)) return undefined;
@@ -117,17 +115,16 @@ export function distanceWithRoom(
   return low * step;
 }
 
-function hasRoom(line: FaceLine, layout: PlacedLayout, leaves: readonly Leaf[], margin: number): boolean {
+function hasRoom(line: FaceLine, layout: PlacedLayout, margin: number): boolean {
   const moved: Ringed[] = [];
-  for (const [index, window] of layout.windows.entries()) {
-    const leaf = leaves[index];
+  for (const window of layout.windows) {
     const lines: PlacedLine[] = [];
     for (const placed of window.lines) {
-      if (placed.line.at !== line.at || !leaf) {
+      if (placed.line.at !== line.at || !window.layers[0]) {
         lines.push(placed);
         continue;
       }
-      const made = placeLine(line, followedBy(leaf, window.window, window.layers), layout.layers);
+      const made = placeLine(line, window.layers[0]);
       if (!made || insetOf(made, layout).inset <= margin + SLACK) return false;
       lines.push(made);
     }

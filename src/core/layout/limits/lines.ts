@@ -139,8 +139,8 @@ function unfollowed(line: FaceLine, { layout, leaves }: Setting): Problem[] {
 
 /** Bends that the window still has on the face, but not so far out. */
 function cornersLost(line: FaceLine, { layout }: Setting): Problem[] {
-  const [first, ...more] = layout.windows.filter(({ layers, lines }) =>
-    lines.some((placed) => placed.line === line && placed.vanished > (layers[0]?.outlines?.vanished ?? 0)),
+  const [first, ...more] = layout.windows.filter(({ lines }) =>
+    lines.some((placed) => placed.line === line && placed.vanished > 0),
   );
   if (!first) return [];
   return [
@@ -155,7 +155,7 @@ function cornersLost(line: FaceLine, { layout }: Setting): Problem[] {
 
 /** Past the edge of the board, or where the frame hides it; told of the window where it lies furthest out. */
 function beyond(line: FaceLine, setting: Setting): Problem[] {
-  const { layout, leaves, show } = setting;
+  const { layout, show } = setting;
   const { lip } = layout.frame;
   const found = layout.windows
     .flatMap((window) =>
@@ -168,8 +168,8 @@ function beyond(line: FaceLine, setting: Setting): Problem[] {
   const off = worst.inset <= SLACK;
   const least = leastDistance(line, layout);
   const right =
-    distanceWithRoom(line.at, layout, leaves, show, least, lip) ??
-    (off ? distanceWithRoom(line.at, layout, leaves, show, least, 0) : undefined);
+    distanceWithRoom(line.at, layout, show, least, lip) ??
+    (off ? distanceWithRoom(line.at, layout, show, least, 0) : undefined);
   const remedy =
     right === undefined ? 'a wider border, or no such line there' : `${show.limit(right)} from the window or less`;
   const what = `${capital(wordOf(line))} ${show.length(line.distance)} outside window ${nameOf(worst.window, more.length)}`;
@@ -191,7 +191,7 @@ function beyond(line: FaceLine, setting: Setting): Problem[] {
 }
 
 /** One problem for each line that meets another, or a window. */
-function crossing({ layout, leaves, show }: Setting): Problem[] {
+function crossing({ layout, show }: Setting): Problem[] {
   const groups = new Map<string, Meeting[]>();
   for (const meeting of meetingsOf(layout.windows.map((window) => ({ window, lines: window.lines })))) {
     const group = groups.get(meeting.line.at);
@@ -201,7 +201,7 @@ function crossing({ layout, leaves, show }: Setting): Problem[] {
   return [...groups.values()].flatMap(([meeting, ...more]): Problem[] => {
     if (!meeting) return [];
     const { one, line, other, into } = meeting;
-    const right = distanceWithRoom(line.at, layout, leaves, show, leastDistance(line, layout), 0);
+    const right = distanceWithRoom(line.at, layout, show, leastDistance(line, layout), 0);
     const remedy =
       right === undefined ? 'a wider gap, or no such line there' : `${show.limit(right)} from the window or less`;
     const met = into ? `the ${lineWord(into)} round window ${other.name}` : `window ${other.name}`;
