@@ -1,7 +1,7 @@
 /** What is done with the boards before and after the cuts of a layer, in the order in which it is done. */
 import { HOLD_BEHIND } from '../layout/limits/behind';
 import { lengthText, sizeText, type Showing } from '../units';
-import { LINE_RULE } from './line-cuts';
+import { GROOVE_RULE, LINE_RULE } from './line-cuts';
 import type { CutPlan, LayerPlan } from './plan';
 
 export type HandlingKind = 'lines' | 'trim' | 'put back' | 'fix' | 'guide' | 'drop' | 'keep' | 'join';
@@ -21,7 +21,7 @@ export interface LayerHandling {
 export function handlingOf(plan: CutPlan, index: number, showing: Showing): LayerHandling {
   const layer = plan.layers[index];
   const last = index === plan.layers.length - 1;
-  const lines = layer && layer.lines.length > 0 ? [onTheFace()] : [];
+  const lines = layer ? onTheFace(layer, plan) : [];
   if (!layer || plan.layers.length === 1) return { before: lines, after: [] };
   if (plan.way === 'apart') return { before: lines, after: last ? [joining(plan, showing)] : [] };
   return {
@@ -30,11 +30,18 @@ export function handlingOf(plan: CutPlan, index: number, showing: Showing): Laye
   };
 }
 
-function onTheFace(): Handling {
-  return {
-    kind: 'lines',
-    words: `Lay the board face up first. ${LINE_RULE} Then turn it over where the windows are cut from the back.`,
-  };
+/** What is made on the face while the board is whole. */
+function onTheFace({ lines, lineOrder }: LayerPlan, { layers }: CutPlan): Handling[] {
+  if (lines.length === 0) return [];
+  const which = layers.length === 1 ? 'the board' : 'layer 1';
+  const steps = lineOrder.length === 1 ? 'its one step' : `the ${lineOrder.length} steps`;
+  return [
+    {
+      kind: 'lines',
+      words: `Lay ${which} face up first. ${LINE_RULE} The cutting list has ${steps}, measured from the front. Turn the board over only then, where its windows are cut from the back.`,
+    },
+    ...(lines.some(({ kind }) => kind === 'groove') ? [{ kind: 'lines' as const, words: GROOVE_RULE }] : []),
+  ];
 }
 
 function beforeBehind(plan: CutPlan, layer: LayerPlan, index: number, showing: Showing): Handling[] {
