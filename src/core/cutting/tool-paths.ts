@@ -160,9 +160,12 @@ function knife(angleDegrees: number): string {
 /** After what is made already: nearest next, inner windows first, each window whole. */
 function inOrder(windows: readonly Waiting[], before: readonly ToolPath[], tool: string): ToolPath[] {
   const paths = [...before];
+  const inside = new Map(
+    windows.map((one) => [one, windows.filter((other) => other !== one && liesIn(other.box, one.box))]),
+  );
   let left = windows;
   while (left.length > 0) {
-    const free = left.filter((one) => !left.some((other) => other !== one && liesIn(other.box, one.box)));
+    const free = left.filter((one) => !inside.get(one)?.some((other) => left.includes(other)));
     const one = nearest(free, paths.at(-1)?.to ?? ORIGIN);
     if (!one) break;
     left = left.filter((other) => other !== one);
