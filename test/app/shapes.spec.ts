@@ -74,3 +74,54 @@ test('an opening is joined, moved, named, and what does not reach the window is 
   await part.getByRole('button', { name: /^Take joined opening 1 away/ }).click();
   await expect(part).toBeHidden();
 });
+
+const drawing = (inside: string) => ({
+  name: 'leaf.svg',
+  mimeType: 'image/svg+xml',
+  buffer: Buffer.from(
+    `<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="90mm" viewBox="0 0 60 90">${inside}</svg>`,
+  ),
+});
+const LEAF = '<path d="M30 5C50 25 55 50 30 85C5 50 10 25 30 5Z"/>';
+
+test('an outline comes from an SVG file, keeps its proportions while a side is typed, and goes again with one undo @desktop', async ({
+  folder,
+  openProgram,
+}) => {
+  const page = await start(folder, openProgram);
+  const size = page.getByLabel('Size', { exact: true });
+  const file = page.getByLabel('From an SVG file…');
+  await file.setInputFiles(drawing(`${LEAF}<text>Fern</text>`));
+  await expect(page.getByRole('alert')).toContainText('leaf.svg was not taken');
+  await expect(page.getByRole('alert')).toContainText('turn it into paths');
+  await expect(size).toHaveValue('8 x 10');
+  await file.setInputFiles(drawing('<rect width="30" height="80"/>'));
+  await expect(page.getByRole('alert')).toBeHidden();
+  await expect(shapeOf(page).getByRole('radio', { name: 'Own outline' })).toBeChecked();
+  // The largest of 3 x 8 that 8 x 10 in holds.
+  await expect(size).toHaveValue(/^3 3\/4 x 10$/);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(size).toHaveValue('8 x 10');
+  await expect(shapeOf(page).getByRole('radio', { name: 'Rectangle' })).toBeChecked();
+  await page.getByRole('button', { name: /^Redo/ }).click();
+  await size.fill('3');
+  await size.press('Enter');
+  await expect(size).toHaveValue(/^3 x 8$/);
+  await size.fill('3 x 4');
+  await size.press('Enter');
+  await expect(size).toHaveValue(/^1 1\/2 x 4$/);
+
+  const proportions = page.getByRole('radiogroup', { name: 'Proportions' });
+  await proportions.getByText('Stretched').click();
+  await size.fill('6 x 4');
+  await size.press('Enter');
+  await expect(size).toHaveValue(/^6 x 4$/);
+  await proportions.getByText('Kept').click();
+  await expect(size).toHaveValue(/^1 1\/2 x 4$/);
+
+  await page.getByLabel('Replace the outline…').setInputFiles(drawing(LEAF));
+  await expect(page.getByRole('alert')).toBeHidden();
+  await shapeOf(page).getByText('Oval', { exact: true }).click();
+  await shapeOf(page).getByText('Own outline').click();
+  await expect(shapeOf(page).getByRole('radio', { name: 'Own outline' })).toBeChecked();
+});

@@ -6,6 +6,7 @@ import { contourOf } from './contour';
 import { outlineProblem } from './outline-problems';
 import { readOutlinePath, type PathOutline } from './path-outline';
 import { SvgDrawing } from './svg-drawing';
+import { refusal } from './svg-refusals';
 import { svgTree } from './svg-tree';
 import { viewportOf } from './svg-viewport';
 
@@ -36,6 +37,11 @@ export function readSvg(text: string): Result<ImportedOutline> {
   const path = shown.map((each) => each.path).join('');
   const read = readOutlinePath(path);
   return read.ok ? shortened(path, read) : bad([inMillimetres(read)]);
+}
+
+/** For who will not even read so large a file. */
+export function tooLargeSvg(bytes: number, most: number): Result<never> {
+  return bad([refusal.tooLong(bytes, most)]);
 }
 
 function outlinesIn(path: string): number {

@@ -1,7 +1,10 @@
 /** The shapes a window can be given: their names, and an outline of each to choose it by. */
 import type { Outline } from '../../core/geometry/outline';
+import { shiftOutline } from '../../core/geometry/outline';
 import { outlineOf, polygonHeight, type Shape } from '../../core/geometry/shapes';
 import type { WindowShape } from '../../core/job/job';
+import { outlineInSize, readOutlinePath } from '../../core/outlines/path-outline';
+import { sizeLike } from '../../core/outlines/proportions';
 
 type Kind = WindowShape['kind'];
 
@@ -15,7 +18,7 @@ export const SHAPE_WORDS: Readonly<Record<Kind, string>> = {
   'cut-corners': 'Cut corners',
   stepped: 'Stepped',
   scooped: 'Scooped',
-  outline: 'Your outline',
+  outline: 'Own outline',
 };
 
 /** What the outlines to choose from are drawn in. */
@@ -33,8 +36,27 @@ const SAMPLES: readonly Shape[] = [
   { kind: 'scooped', radius: 8 },
 ];
 
-export const SHAPE_SAMPLES: readonly { readonly kind: Kind; readonly outline: Outline; readonly height: number }[] =
-  SAMPLES.map((shape) => {
-    const height = shape.kind === 'polygon' ? polygonHeight(SAMPLE_SIZE.width, shape.sides) : SAMPLE_SIZE.height;
-    return { kind: shape.kind, height, outline: outlineOf(shape, { width: SAMPLE_SIZE.width, height }) };
-  });
+interface Sample {
+  readonly kind: Kind;
+  readonly outline: Outline;
+  readonly height: number;
+}
+
+export const SHAPE_SAMPLES: readonly Sample[] = SAMPLES.map((shape) => {
+  const height = shape.kind === 'polygon' ? polygonHeight(SAMPLE_SIZE.width, shape.sides) : SAMPLE_SIZE.height;
+  return { kind: shape.kind, height, outline: outlineOf(shape, { width: SAMPLE_SIZE.width, height }) };
+});
+
+/** An outline of one's own, in its proportions; empty of a path that is none. */
+export function outlineSample(path: string): Sample {
+  const read = readOutlinePath(path);
+  if (!read.ok) return { kind: 'outline', outline: [], height: SAMPLE_SIZE.height };
+  const high = sizeLike(read.natural, { width: SAMPLE_SIZE.width });
+  const size = high.height <= SAMPLE_SIZE.height ? high : sizeLike(read.natural, { height: SAMPLE_SIZE.height });
+  const outline = outlineInSize(path, size) ?? [];
+  return {
+    kind: 'outline',
+    outline: shiftOutline(outline, { x: (SAMPLE_SIZE.width - size.width) / 2, y: 0 }),
+    height: size.height,
+  };
+}

@@ -39,6 +39,8 @@ export class Session {
   selected = $state.raw<string>();
   /** Path of the length under the pointer or being typed, on the canvas as in the panel. */
   lit = $state.raw<string>();
+  /** Path of the window whose outline is stretched to sizes typed freely, though it now has its own proportions. */
+  stretched = $state.raw<string>();
   /** The unit lengths are shown in when it is not the job's own. */
   shownUnit = $state.raw<Unit>();
 
@@ -119,6 +121,7 @@ export class Session {
     this.#history = startHistory(written);
     this.selected = undefined;
     this.lit = undefined;
+    this.stretched = undefined;
     this.shownUnit = undefined;
   }
 
