@@ -146,6 +146,17 @@ export interface HostCalls {
     request: { readonly text: string; readonly stamp?: string; readonly setAside?: boolean };
     reply: KeptCutters;
   };
+  /** The sheet that a cutter is calibrated by, as a PDF; without `replace` refuses (`exists`) an existing file. */
+  writeCalibrationSheet: {
+    request: {
+      readonly path: string;
+      readonly paper: PaperName;
+      readonly units: UnitName;
+      readonly cutter?: string;
+      readonly replace: boolean;
+    };
+    reply: { readonly path: string; readonly bytes: number };
+  };
   /** A picture's file as a data URL for the canvas; relative paths are taken from the job's folder. */
   readPicture: { request: { readonly file: string; readonly jobPath?: string }; reply: { readonly dataUrl: string } };
   /** Reports progress; cancelled with `cancel`. No file is left half written. */

@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join, sep } from 'node:path';
 import type { CallName, HostCalls, HostInfo, Progress, Reply } from '../bridge';
+import { writeCalibrationSheet } from './calibration-sheet';
 import { exportJob } from './export-job';
 import { done, failed } from './failure';
 import { listFolder } from './folders';
@@ -82,6 +83,7 @@ function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handl
     saveJob: (request) => saveJob(request),
     readCutters: () => readCutters(cutters),
     saveCutters: (request) => saveCutters(cutters, request),
+    writeCalibrationSheet: (request) => writeCalibrationSheet(request, resources),
     readPicture: (request) => readPicture(request),
     exportJob: async ({ id, ...request }, { onProgress, gone }) => {
       const stop = new AbortController();

@@ -25,10 +25,13 @@ const machine = z.strictObject({
   liftAngleDegrees: within('liftAngleDegrees').optional(),
 });
 
+const paper = z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']);
+const units = z.enum(['in', 'mm', 'cm']);
+
 const options = z.strictObject({
-  paper: z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']),
+  paper,
   view: z.enum(['back', 'front']),
-  units: z.enum(['in', 'mm', 'cm']),
+  units,
   only: z
     .array(z.enum(['template', 'cut-card', 'cut-list', 'proof', 'dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json']))
     .max(10),
@@ -49,6 +52,7 @@ const schemas: RequestSchemas = {
   saveJob: z.strictObject({ path, text, stamp: z.string().max(200).optional(), replace: z.boolean().optional() }),
   readCutters: nothing,
   saveCutters: z.strictObject({ text, stamp: z.string().max(200).optional(), setAside: z.boolean().optional() }),
+  writeCalibrationSheet: z.strictObject({ path, paper, units, cutter: title.optional(), replace: z.boolean() }),
   readPicture: z.strictObject({ file: path, jobPath: path.optional() }),
   exportJob: z.strictObject({
     id,

@@ -9,6 +9,8 @@ const jobFiles = [
   { name: 'All files', extensions: ['*'] },
 ];
 
+const pdfFiles = [{ name: 'PDF', extensions: ['pdf'] }];
+
 export function createDesktopShell(window: BrowserWindow, closing: Closing): Shell {
   return {
     kind: 'desktop',
@@ -24,7 +26,7 @@ export function createDesktopShell(window: BrowserWindow, closing: Closing): She
       const chosen = await dialog.showSaveDialog(window, {
         title,
         defaultPath: suggested,
-        filters: jobFiles,
+        filters: /\.pdf$/i.test(suggested) ? pdfFiles : jobFiles,
         properties: ['showOverwriteConfirmation'],
       });
       return done(chosen.canceled ? {} : { path: chosen.filePath });
