@@ -164,3 +164,39 @@ test('layers are cut apart or behind one another, as the panel says', async ({ f
   await type(page, 'Smaller by', '3/8');
   await expect(page.getByText(/3\/8 in smaller than layer 1/)).toBeVisible();
 });
+
+test('a trial square is typed in, and gives offset and overcut in one step', async ({ folder, openProgram }) => {
+  const page = await start(folder, openProgram, 'fern.json', {
+    cutting: { cutter: { name: 'Bench', reach: '20 in' } },
+  });
+  await act(page, 'Calibrate…').click();
+  const dialog = page.getByRole('dialog', { name: 'Calibrate Bench' });
+  await dialog.getByRole('button', { name: /^Write the sheet/ }).click();
+  await page.getByRole('dialog').last().getByRole('button', { name: 'Write', exact: true }).click();
+  await expect(said(page, /was written to .*trial-square\.pdf/)).toBeVisible();
+  expect((await readFile(join(folder, 'trial-square.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
+  for (const [side, text] of [
+    ['left', '1 31/32'],
+    ['top', '1 31/32'],
+    ['right', '2'],
+    ['bottom', '1 15/16'],
+  ] as const)
+    await dialog.getByLabel(`Border ${side}`).fill(text);
+  for (const corner of [1, 2, 3, 4]) await dialog.getByLabel(`Corner ${corner}`).fill('-1/64');
+  await dialog.getByLabel('Overcut used').fill('1/16');
+  await expect(dialog.getByText(/^Scale offset 1\/32 in: the scale must read 1\/32 in more/)).toBeVisible();
+  await expect(dialog.getByText(/^Overcut for boards like this scrap: 5\/64 in/)).toBeVisible();
+  await expect(dialog.getByText(/The four borders differ by 1\/16 in, more than 1\/32 in/)).toBeVisible();
+  await dialog.getByLabel('Border left').fill('0');
+  await expect(dialog.getByText(/A border is measured as nothing/)).toBeVisible();
+  await expect(act(page, 'Put into the cutter')).toBeDisabled();
+  await dialog.getByLabel('Border left').fill('1 31/32');
+  await act(page, 'Put into the cutter').click();
+  await expect(page.getByLabel('Scale offset', { exact: true })).toHaveValue('1/32 in');
+  const overcut = page.getByRole('group', { name: 'Overcut 1' }).getByLabel('Overcut', { exact: true });
+  await expect(overcut).toHaveValue('5/64 in');
+  await expect(page.getByLabel('Guide reaches', { exact: true })).toHaveValue('20 in');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.getByLabel('Scale offset', { exact: true })).toHaveValue('');
+  await expect(overcut).toBeHidden();
+});

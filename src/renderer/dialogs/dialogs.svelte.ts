@@ -45,6 +45,7 @@ export type OpenDialog =
       readonly answer: (answer: RecoveryAnswer) => void;
     }
   | { readonly kind: 'export'; readonly answer: () => void }
+  | { readonly kind: 'calibration'; readonly answer: () => void }
   | { readonly kind: 'how-many'; readonly answer: () => void }
   | { readonly kind: 'keys'; readonly answer: () => void };
 
@@ -70,6 +71,10 @@ export class Dialogs {
 
   openExport(): Promise<void> {
     return this.#ask<void>((answer) => ({ kind: 'export', answer: () => answer() }));
+  }
+
+  openCalibration(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'calibration', answer: () => answer() }));
   }
 
   openHowMany(): Promise<void> {

@@ -1,5 +1,6 @@
 /** How the screen stands: the open view, light or dark, front or back; none of it is part of the job or its history. */
 import type { ExportOptions } from '../../bridge';
+import type { PerSide } from '../../core/geometry/box';
 import type { FitShape } from '../../core/layout/how-many-ask';
 import type { Unit } from '../../core/units';
 
@@ -19,6 +20,17 @@ export interface AskedHowMany {
   readonly shape: FitShape;
 }
 
+/** What was measured of a trial square, as typed, in the unit then shown. */
+export interface MeasuredTrial {
+  readonly unit: Unit;
+  /** Thickness of the scrap. */
+  readonly board: string;
+  readonly scale: string;
+  readonly usedOvercut: string;
+  readonly borders: PerSide<string>;
+  readonly corners: readonly string[];
+}
+
 const THEME_KEY = 'matwright.theme';
 
 export class Look {
@@ -33,6 +45,8 @@ export class Look {
   exported = $state.raw<ExportOptions>();
   /** What was last asked of how many windows fit, as it was typed. */
   howMany = $state.raw<AskedHowMany>();
+  /** What was last typed of a trial square. */
+  trial = $state.raw<MeasuredTrial>();
   /** The folder last chosen from. */
   folder = $state<string>();
   problemsOpen = $state(false);
@@ -51,6 +65,7 @@ export class Look {
     // Unit and paper are the job's; those of another would round it.
     this.exported = undefined;
     this.howMany = undefined;
+    this.trial = undefined;
   }
 
   /** The theme that is seen now. */
