@@ -74,8 +74,7 @@ is told. What can't be turned is refused with what would do.`,
 
 function move({ written, job, layout }: FoundJob, motion: MotionName, item: string | undefined): Result<WrittenJob> {
   if (item === undefined) return turnJob({ written, job }, layout, MOTIONS[motion]);
-  const { windows = job.impliedWindows } = written;
-  return turnItem(windows === undefined ? written : { ...written, windows }, item, MOTIONS[motion]);
+  return turnItem(written, written.windows ?? job.impliedWindows, item, MOTIONS[motion]);
 }
 
 /** What the turned job has against it: a group that no longer fits its frame, say. */

@@ -7,10 +7,16 @@ import { movedWindow } from './turn-window';
 import type { WrittenFreeWindow, WrittenJob, WrittenNode } from './written';
 
 /**
- * @param written with its arrangement said.
+ * @param windows the arrangement, also where the job leaves it unsaid.
  * @param at path of a window, a spread or a group, or of a window placed freely.
  */
-export function turnItem(written: WrittenJob, at: string, motion: Motion): Result<WrittenJob> {
+export function turnItem(
+  job: WrittenJob,
+  windows: WrittenNode | undefined,
+  at: string,
+  motion: Motion,
+): Result<WrittenJob> {
+  const written = windows !== undefined && at.startsWith('windows') ? { ...job, windows } : job;
   const item = /^(windows(\.items\[\d+\])*|free\[\d+\])$/.test(at) ? valueAt(written, at) : undefined;
   if (item === undefined) return bad([unknown(at)]);
   const problems: Problem[] = [];

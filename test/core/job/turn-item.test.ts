@@ -13,7 +13,7 @@ const job = (windows: WrittenNode, more: object = {}): WrittenJob =>
   written({ pictures: [{ id: 'fern', title: 'Fern', size: '8 x 10 in' }, { size: '5 x 4 in' }], ...more, windows });
 
 function turn(before: WrittenJob, at: string, way: Way): WrittenJob {
-  const moved = turnItem(before, at, MOTIONS[way]);
+  const moved = turnItem(before, before.windows, at, MOTIONS[way]);
   if (!moved.ok) throw new Error(moved.problems.map(({ message }) => message).join('\n'));
   return moved.value;
 }
@@ -62,10 +62,10 @@ describe('what is written', () => {
 
   it('of an arch turned over top for bottom points down, with a word about the picture in it', () => {
     const arch = { kind: 'window', picture: 'fern', shape: 'arch' } as const;
-    const moved = turnItem(job(arch), 'windows', MOTIONS['top-bottom']);
+    const moved = turnItem(job(arch), arch, 'windows', MOTIONS['top-bottom']);
     expect(moved).toMatchObject({ ok: true, value: { windows: { turned: 180 } } });
     expect(moved.problems).toMatchObject([{ code: 'picture-turned-over', severity: 'note', at: 'windows.turned' }]);
-    expect(turnItem(job(arch), 'windows', MOTIONS['left-right']).problems).toEqual([]);
+    expect(turnItem(job(arch), arch, 'windows', MOTIONS['left-right']).problems).toEqual([]);
   });
 
   it('of what is joined lies at the other side', () => {
@@ -85,10 +85,10 @@ describe('what can not be turned', () => {
   it('a baseline over groups, with what would do', () => {
     const group = { kind: 'column', items: ['fern', { kind: 'window', size: '4 x 1 in' }] } as const;
     const row = { kind: 'row', align: 'baseline', items: [group, '2'] } as unknown as WrittenNode;
-    const moved = turnItem(job(row), 'windows', MOTIONS.left);
+    const moved = turnItem(job(row), row, 'windows', MOTIONS.left);
     expect(moved).toMatchObject({ ok: false, problems: [{ code: 'turn-of-baseline', at: 'windows.align' }] });
     expect(moved.problems[0]?.fix?.edits).toEqual([{ at: 'windows.align', value: 'bottom' }]);
-    expect(turnItem(job(row), 'windows', MOTIONS['left-right']).ok).toBe(true);
+    expect(turnItem(job(row), row, 'windows', MOTIONS['left-right']).ok).toBe(true);
   });
 
   it('a baseline under single windows is their lower edge', () => {
@@ -99,14 +99,17 @@ describe('what can not be turned', () => {
 
   it('a grid whose last row is not full', () => {
     const grid = { kind: 'grid', columns: 2, items: ['fern', '2', 'fern'] } as unknown as WrittenNode;
-    expect(turnItem(job(grid), 'windows', MOTIONS['left-right'])).toMatchObject({
+    expect(turnItem(job(grid), grid, 'windows', MOTIONS['left-right'])).toMatchObject({
       ok: false,
       problems: [{ code: 'turn-of-unfilled-grid', at: 'windows', value: '1', limit: '2' }],
     });
   });
 
   it.each(['windows.items[7]', 'windows.picture', 'free[0]', 'frame', ''])('"%s", which names no item', (at) => {
-    expect(turnItem(job('fern'), at, MOTIONS.left)).toMatchObject({ ok: false, problems: [{ code: 'item-unknown' }] });
+    expect(turnItem(job('fern'), 'fern', at, MOTIONS.left)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'item-unknown' }],
+    });
   });
 });
 
