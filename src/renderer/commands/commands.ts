@@ -1,5 +1,6 @@
 /** The table of commands: each with its name, words, keys and deed. Buttons, keys, the help and the desktop's menu all read it. */
 import type { HostInfo } from '../../bridge';
+import type { MotionName } from '../../core/job/motion';
 import { duplicateItem, removeItemAt } from '../edits/arrange';
 import { removeFree } from '../edits/free-windows';
 import { chooseSample, newJob } from '../files/new-job';
@@ -8,6 +9,7 @@ import { saveJob, saveJobAs } from '../files/save-job';
 import type { ViewId } from '../session/look.svelte';
 import type { Workbench } from '../workbench';
 import { focusNextRegion, focusRegion } from './regions';
+import { turnAt } from './turn';
 
 export interface Command {
   readonly name: string;
@@ -68,6 +70,10 @@ export const COMMANDS: readonly Command[] = [
     enabled: hasChosen,
     run: remove,
   },
+  turn('right', 'Turn the chosen item right', 'Alt+R'),
+  turn('left', 'Turn the chosen item left', 'Alt+Shift+R'),
+  turn('left-right', 'Mirror the chosen item left for right', 'Alt+M'),
+  turn('top-bottom', 'Mirror the chosen item top for bottom', 'Alt+Shift+M'),
   view('pictures', 'Pictures', '1'),
   view('frame', 'Frame', '2'),
   view('mat', 'Mat', '3'),
@@ -148,6 +154,17 @@ function view(id: ViewId, label: string, digit: string): Command {
       // A button that was pressed keeps the focus; from anywhere else one wants to go on in the panel.
       if (!document.activeElement?.closest('[data-region="views"]')) focusRegion('panel');
     },
+  };
+}
+
+function turn(motion: MotionName, label: string, keys: string): Command {
+  return {
+    name: `turn-${motion}`,
+    label,
+    group: 'Change',
+    keys: [keys],
+    enabled: hasChosen,
+    run: (bench) => turnAt(bench, bench.session.selected ?? '', motion),
   };
 }
 
