@@ -38,7 +38,13 @@ function shaped([name, shape]: readonly [string, unknown]): [string, unknown][] 
       { kind: 'window', size: '6 x 8 in', shape },
     ],
   };
-  const mat = { layers: [{}, { reveal: '1/8 in' }] };
+  const mat = {
+    layers: [{}, { reveal: '1/8 in' }],
+    lines: [
+      { kind: 'groove', distance: '1/4 in' },
+      { kind: 'ruled', distance: '3/8 in' },
+    ],
+  };
   return [
     [name, { ...heading, ...jobOf(shape) }],
     [`${name} with pictures`, { ...heading, pictures, mat, borders: { rule: 'equal', all: '5 in' }, windows }],
