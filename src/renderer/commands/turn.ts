@@ -21,7 +21,10 @@ export function turnMat(bench: Bench, name: MotionName): void {
   const { picture, committed: written } = session;
   const { words } = MOTIONS[name];
   if (!picture || picture.stale) return notice.fail('Mend the errors first: only what can be laid out can be turned.');
-  keep(bench, turnJob({ written, job: picture.job }, picture.layout, MOTIONS[name]), `${words}, the whole mat`);
+  const moved = turnJob({ written, job: picture.job }, picture.layout, MOTIONS[name]);
+  keep(bench, moved, `${words}, the whole mat`);
+  // What was chosen may stand elsewhere in its group now.
+  if (moved.ok) session.selected = undefined;
 }
 
 function keep({ session, notice }: Bench, moved: Result<WrittenJob>, label: string): void {

@@ -8,9 +8,9 @@ import { readJob } from '../../../src/core/job/read';
 const text = readFileSync('resources/job.schema.json', 'utf8');
 const published = JSON.parse(text) as Parameters<typeof z.fromJSONSchema>[0];
 
-const samples = readdirSync('resources/samples').map(
-  (name) => JSON.parse(readFileSync(`resources/samples/${name}`, 'utf8')) as Record<string, unknown>,
-);
+const samples = readdirSync('resources/samples')
+  .filter((name) => name.endsWith('.json'))
+  .map((name) => JSON.parse(readFileSync(`resources/samples/${name}`, 'utf8')) as Record<string, unknown>);
 
 describe('resources/job.schema.json', () => {
   it('is what `npm run -s matwright -- schema` prints', () => {
