@@ -9,6 +9,7 @@ import {
 } from '../../src/renderer/edits/arrange'; // prettier-ignore
 import { freeAll, removeFree } from '../../src/renderer/edits/free-windows';
 import { removeLayer } from '../../src/renderer/edits/layers';
+import { addLine, asKind } from '../../src/renderer/edits/lines';
 import { addPicture, duplicatePicture, movePicture, removePicture } from '../../src/renderer/edits/pictures';
 import { spellOut } from '../../src/renderer/edits/spell-out';
 import { arrangementOf, isGroup } from '../../src/renderer/edits/tree';
@@ -288,4 +289,35 @@ it('a copy of a freely placed window lies a little further in, from the edge it 
   const free = [{ use: 'empty', size: '4 x 6', at: { right: '2', bottom: '1 1/2' } }] as const;
   const done = duplicateItem({ ...job(), free: [...free] }, 'free[0]');
   expect(done?.written.free?.[1]).toEqual({ ...free[0], at: { right: '2 1/2', bottom: '2' } });
+});
+
+describe('a list of grooves and ruled lines', () => {
+  it('grows outward, clear of the outermost line however it is written', () => {
+    expect(addLine([], 'groove', 'in')).toEqual([{ kind: 'groove' }]);
+    expect(addLine([{ kind: 'groove' }], 'ruled', 'in')).toEqual([
+      { kind: 'groove' },
+      { kind: 'ruled', distance: '3/4' },
+    ]);
+    const lines = [
+      { kind: 'ruled', distance: '1 in' },
+      { kind: 'groove', distance: '3 mm' },
+    ] as const;
+    expect(addLine(lines, 'groove', 'mm').at(-1)).toEqual({ kind: 'groove', distance: '31.4' });
+    const many = Array.from({ length: 6 }).reduce<ReturnType<typeof addLine>>(
+      (list) => addLine(list, 'groove', 'mm'),
+      [],
+    );
+    const written = { ...job(undefined, 1), units: 'mm', mat: { lines: many }, borders: { sides: '150 mm' } } as const;
+    const read = readJob(written);
+    const laid = read.ok ? layOut(read.value.job) : undefined;
+    expect(laid?.problems.filter(({ code }) => code.startsWith('line'))).toEqual([]);
+  });
+
+  it('a line made the other way stays where it is, without measures that mean something else', () => {
+    expect(asKind({ kind: 'groove', distance: '1 in', width: '1/8 in', angle: 60 }, 'ruled')).toEqual({
+      kind: 'ruled',
+      distance: '1 in',
+    });
+    expect(asKind({ kind: 'ruled', colour: '#203040' }, 'groove')).toEqual({ kind: 'groove' });
+  });
 });

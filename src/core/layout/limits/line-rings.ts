@@ -39,7 +39,7 @@ export function meetingsOf(all: readonly Ringed[]): Meeting[] {
             [line.outer, into.inner],
             [line.inner, into.outer],
           ].some(([one, other]) => one && other && touch(one, other))
-            ? [{ one: a.window, line: line.line, other: b.window, into: into.line }]
+            ? [between({ one: a.window, line: line.line, other: b.window, into: into.line })]
             : [],
         ),
       ),
@@ -47,6 +47,12 @@ export function meetingsOf(all: readonly Ringed[]): Meeting[] {
       ...intoWindow(b, a.window, touch),
     ];
   });
+}
+
+/** Of two lines that meet, the one further from its window is the one that runs into the other. */
+function between(meeting: Required<Meeting>): Meeting {
+  const { one, line, other, into } = meeting;
+  return into.distance > line.distance ? { one: other, line: into, other: one, into: line } : meeting;
 }
 
 type Touch = (one: Outline, other: Outline) => boolean;
