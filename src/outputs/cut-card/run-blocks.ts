@@ -6,11 +6,13 @@ import type { OutputContext } from '../context';
 import type { Block } from '../paper/flow';
 import { drawHeadings, drawRow, filling, ROW_HEIGHT, type Column } from '../paper/table';
 import { PENS } from '../paper/pens';
-import { headingBlock, type Setting } from '../paper/text-blocks';
+import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
 import { boardWords, dropWords } from './card-words';
 
-const BANNER = 10.5;
+/** Height of a banner's first line, and what lies under its second, mm. */
+const FIRST_LINE = 6.1;
+const BELOW = 1.1;
 const AIR = 1.5;
 
 /** Between numbers that end and words that begin. */
@@ -24,8 +26,8 @@ export function runBlocks(context: OutputContext, layer: LayerPlan, { runs }: Cu
     headingBlock('Cuts with the guide'),
     headings,
     ...runs.flatMap((run, index) => {
-      const told = banner(run, index === 0, layer, context.showing, setting.width);
-      const again = [headings, banner(run, 'again', layer, context.showing, setting.width)];
+      const told = banner(run, index === 0, layer, context.showing, setting);
+      const again = [headings, banner(run, 'again', layer, context.showing, setting)];
       return [
         { ...told, again: [headings] },
         ...run.cuts.map((cut) => ({ ...rowBlock(cut, context, layer, columns), again })),
@@ -88,23 +90,26 @@ function rowBlock(
 }
 
 /** Told once for all cuts of a run, and again where they go on over the page. */
-function banner(run: GuidedRun, place: boolean | 'again', layer: LayerPlan, showing: Showing, width: number): Block {
-  const { setting, reading, edge, from } = run;
+function banner(run: GuidedRun, place: boolean | 'again', layer: LayerPlan, showing: Showing, setting: Setting): Block {
+  const { reading, edge, from } = run;
   const text = (mm: number) => fractions(showSetting(mm, showing).withUnit);
   const scale = reading === undefined ? '' : ` (the scale reads ${text(reading)})`;
-  const first = `${guideVerb(run, place)} ${text(setting)}${scale}`;
+  const first = `${guideVerb(run, place)} ${text(run.setting)}${scale}`;
   const turn = run.turnBoard && place !== 'again' ? 'Turn the board: the' : 'The';
-  const second = `${turn} ${edge.toUpperCase()} edge of ${boardWords(layer.guideOn)} at the guide · start and stop are measured from its ${from.toUpperCase()} edge`;
+  const second = `${turn} ${edge.toUpperCase()} edge of ${boardWords(layer.guideOn)} at the guide · start and stop from its ${from.toUpperCase()} edge`;
+  const { width } = setting;
+  const words = paragraphBlock(second, { ...setting, width: width - 4 }, { size: 8.5 }, BELOW);
+  const high = FIRST_LINE + words.height;
   return {
-    height: BANNER + AIR,
+    height: high + AIR,
     withNext: true,
     draw: (surface, { x, y }) => {
       const top = y - AIR;
-      surface.fill({ left: x, right: x + width, top, bottom: top - BANNER }, '#ececec');
+      surface.fill({ left: x, right: x + width, top, bottom: top - high }, '#ececec');
       // Figures of one width, so that no decimal point is lost between them.
       const big = { size: 11, weight: 'bold', tabular: true } as const;
       surface.text(surface.fit(first, width - 4, big), { x: x + 2, y: top - 4.6 }, big);
-      surface.text(surface.fit(second, width - 4, { size: 8.5 }), { x: x + 2, y: top - 8.8 }, { size: 8.5 });
+      words.draw(surface, { x: x + 2, y: top - FIRST_LINE });
     },
   };
 }
