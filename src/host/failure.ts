@@ -30,6 +30,7 @@ const wordings: Readonly<Record<string, Wording>> = {
   ENAMETOOLONG: { code: 'failed', words: 'has a longer name than this drive allows. Choose a shorter one.' },
   ELOOP: { code: 'failed', words: 'is a link that leads back to itself. Choose the file it should lead to.' },
   EMFILE: { code: 'failed', words: 'could not be opened: too many files are open. Close some programs and try again.' },
+  EBUSY: { code: 'failed', words: 'is in use by another program. Close that, and try again.' },
   EIO: { code: 'failed', words: 'could not be read or written: the drive reports a fault. Copy your work to another.' },
 };
 

@@ -7,12 +7,16 @@ import { errorName } from './failure';
 /** A mark older than this was left by a program that has ended, ms: what is done under it takes a few. */
 const LEFT_BEHIND = 10_000;
 const BETWEEN_LOOKS = 25;
+/** Longer than any program holds a file, or than a mark left behind is minded, ms. */
+const MOST_PATIENCE = 20_000;
 
-/** @throws the file system's error where no mark can be made at all. */
+/** @throws the file system's error where no mark can be made at all, `EBUSY` where another's stays. */
 export async function holdFile<T>(path: string, work: () => Promise<T>): Promise<T> {
   const mark = `${path}.held`;
   const mine = randomUUID();
+  const begun = Date.now();
   while (!(await makeMark(mark, mine))) {
+    if (Date.now() - begun > MOST_PATIENCE) throw heldTooLong(mark);
     await clearLeftBehind(mark);
     await setTimeout(BETWEEN_LOOKS);
   }
@@ -37,4 +41,8 @@ async function makeMark(mark: string, mine: string): Promise<boolean> {
 async function clearLeftBehind(mark: string): Promise<void> {
   const made = await stat(mark).catch(() => undefined);
   if (made && Date.now() - made.mtimeMs > LEFT_BEHIND) await rm(mark, { force: true });
+}
+
+function heldTooLong(mark: string): NodeJS.ErrnoException {
+  return Object.assign(new Error(`${mark} is held by another program`), { code: 'EBUSY' });
 }
