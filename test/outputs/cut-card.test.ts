@@ -103,7 +103,9 @@ describe.each([
     const pages = await pagesOf(job, options);
     const read = readRuns(pages, units);
     const planned = plan.layers.flatMap((layer) =>
-      cutCard(plan, layer, view).runs.flatMap((run) => run.cuts.map((cut) => ({ run, cut }))),
+      cutCard(plan, layer, plan.way === 'behind' && layer.number > 1 ? 'back' : view).runs.flatMap((run) =>
+        run.cuts.map((cut) => ({ run, cut })),
+      ),
     );
     expect(read.length).toBe(planned.length);
     planned.forEach(({ run, cut }, index) => {
@@ -155,6 +157,12 @@ it('has a word of care on every card, keeps within its borders and cuts nothing 
       }
     }
   }
+});
+
+it('turns a layer that is fixed behind another to its back, whichever side is chosen', async () => {
+  const pages = await pagesOf({ ...DOUBLE, cutting: { layers: 'behind' } }, { units: 'in', view: 'front' });
+  expect(pages.map((page) => page.words.find(({ text }) => /^(BACK|FRONT)$/.test(text))?.text)).toEqual(['FRONT', 'BACK', 'BACK'].slice(0, pages.length)); // prettier-ignore
+  expect((await pagesOf(DOUBLE, { units: 'in', view: 'front' })).map((page) => textOf(page).slice(0, 5))).not.toContain('BACK '); // prettier-ignore
 });
 
 it('begins every page that goes on with the setting in force', async () => {

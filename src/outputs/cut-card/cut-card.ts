@@ -1,4 +1,5 @@
 /** Cut cards: for each layer, on as few pages as it takes, how it is cut by hand with a guided cutter. */
+import type { LayerPlan, View } from '../../core/cutting/plan';
 import { good, type Result } from '../../core/problem';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { drawDocument, openTypesetter, type PagePlan } from '../paper/document';
@@ -16,22 +17,29 @@ export async function makeCutCard(context: OutputContext, hooks: MakerHooks = {}
   const paper = listPaper(options.paper, showing.unit);
   const body = plainBody(paper);
   const setting = { typesetter: openTypesetter(fonts), width: body.right - body.left };
-  const pages = plan.layers.flatMap((layer) =>
-    flow(layerBlocks(context, layer, setting), body.top - body.bottom).map((blocks): PagePlan => ({
+  const pages = plan.layers.flatMap((layer) => {
+    const view = sideCut(context, layer);
+    const seen = { ...context, options: { ...options, view } };
+    return flow(layerBlocks(seen, layer, setting), body.top - body.bottom).map((blocks): PagePlan => ({
       size: paper,
       step: `Writing the cut card of layer ${layer.number}`,
       draw: (surface, { number, count }) => {
         drawPlainFrame(surface, {
-          view: options.view,
+          view,
           title: titleOf(context),
-          under: layerWords(viewLayer(layer, options.view), plan.layers.length),
+          under: layerWords(viewLayer(layer, view), plan.layers.length),
           page: `Page ${number} of ${count}`,
           place: 'cut card · drawing not to scale',
         });
         drawBlocks(surface, blocks, { x: body.left, y: body.top });
       },
-    })),
-  );
+    }));
+  });
   const { bytes, lost } = await drawDocument(pages, titleOf(context), fonts, hooks);
   return good(bytes, lostLetters(context, lost));
+}
+
+/** As chosen; but a layer that is fixed behind another shows nothing but its back. */
+function sideCut({ plan, options }: OutputContext, { number }: LayerPlan): View {
+  return plan.way === 'behind' && number > 1 ? 'back' : options.view;
 }
