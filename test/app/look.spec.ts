@@ -28,6 +28,7 @@ const job = {
     items: ['1', { kind: 'column', items: ['2', { kind: 'window', use: 'title', size: '4 x 1' }] }],
     gap: '7/8',
   },
+  cutting: { cutter: { name: 'Bench cutter', overcuts: [{ thickness: '1/16', overcut: '3/64' }] } },
   free: [{ use: 'signature', size: '2 x 1/2', at: { right: '1 1/2', bottom: '1 1/2' } }],
 };
 
@@ -84,6 +85,11 @@ for (const theme of THEMES) {
       await page.keyboard.press('Escape');
       await expect(page.getByRole('dialog')).toHaveCount(0);
     }
+    await view(page, 'Cutting');
+    await page.getByRole('button', { name: 'Calibrate…' }).click();
+    await page.getByRole('dialog').getByLabel('Border left').fill('1');
+    await expectClean(page, `calibration with a warning, ${theme}`, theme);
+    await page.keyboard.press('Escape');
     await view(page, 'Windows');
     await page.getByRole('button', { name: 'Add a window' }).click();
     await expectClean(page, `menu, ${theme}`, theme);
