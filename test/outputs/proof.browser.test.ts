@@ -111,6 +111,20 @@ describe('the proof', () => {
     expect(svg.querySelectorAll('text')).toHaveLength(0);
   });
 
+  it('shows a picture in every window that it is spread over, above all cards', async () => {
+    const windows = { kind: 'spread', picture: 1, count: 3, along: 'column', gap: '1 in', turned: 90 };
+    const job = { pictures: [{ title: 'The bay', size: '24 x 10 in' }], frame: { size: '16 x 30 in' }, windows };
+    const svg = await proofOf({ ...contextOf(job), pictures: new Map([[0, PIXEL]]) });
+    const images = [...svg.querySelectorAll('image')];
+    expect(images).toHaveLength(3);
+    for (const image of images) {
+      expect(image.getAttribute('transform')).toMatch(/^rotate\(-90 /);
+      for (const card of svg.querySelectorAll('.image, .sheet')) {
+        expect(card.compareDocumentPosition(image) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
+      }
+    }
+  });
+
   it('shows no core at a reverse bevel', async () => {
     const svg = await proofOf(contextOf({ ...FERN, mat: { layers: [{ bevel: { direction: 'reverse' } }] } }));
     expect(svg.querySelectorAll('.bevel')).toHaveLength(0);

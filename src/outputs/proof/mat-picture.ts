@@ -18,29 +18,29 @@ export function pictureCards(
   pictures: ReadonlyMap<number, string>,
   place: Place,
 ): readonly string[] {
-  // A picture spread over several windows lies behind all of them: no card may cover another's title.
+  // A picture spread over several windows lies behind all of them: no card may cover another's title or its picture.
   const titled = windows.filter(({ picture }) => !picture || !pictures.has(picture.index));
   return [
-    ...windows.flatMap((window) => card(window, pictures, place)),
+    ...windows.flatMap(({ picture }) => (picture ? card(picture, place) : [])),
+    ...windows.flatMap((window) => photograph(window, pictures, place)),
     ...titled.flatMap(({ title, window, picture }) => words(title, window, picture ? CARD : PAPER, place)),
     ...windows.flatMap(({ parts = [] }) => parts.flatMap(({ title, box }) => words(title, box, PAPER, place))),
   ];
 }
 
-function card(placed: PlacedWindow, pictures: ReadonlyMap<number, string>, place: Place): readonly string[] {
-  const { picture } = placed;
-  if (!picture) return [];
-  const href = pictures.get(picture.index);
+function card(picture: PlacedPicture, place: Place): readonly string[] {
   const named = { 'data-picture': picture.index + 1 };
   return [
     element('rect', { ...rectangle(picture.sheet, place), fill: PAPER, class: 'sheet', ...named }),
     element('rect', { ...rectangle(picture.image, place), fill: CARD, class: 'image', ...named }),
-    ...(href === undefined ? [] : photograph(href, placed, picture, place)),
   ];
 }
 
-/** The picture itself, stretched to its measured image, turned with its window, and shown as far as that goes. */
-function photograph(href: string, placed: PlacedWindow, picture: PlacedPicture, place: Place): readonly string[] {
+/** The picture itself where its file was read, stretched to its measured image, turned with its window, and shown as far as that goes. */
+function photograph(placed: PlacedWindow, pictures: ReadonlyMap<number, string>, place: Place): readonly string[] {
+  const { picture } = placed;
+  const href = picture && pictures.get(picture.index);
+  if (!picture || href === undefined) return [];
   const clip = `window-${placed.name}`;
   const shape = placed.layers.at(-1)?.outlines?.opening;
   const opening = shape
