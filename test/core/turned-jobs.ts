@@ -35,10 +35,12 @@ function shaped([name, shape]: readonly [string, unknown]): [string, unknown][] 
       over({}),
       over({ turned: 90, ...(axes ? {} : { joined }) }),
       over({ turned: 180, mirrored: true, ...(axes ? {} : { joined }) }),
+      over({ size: '8 x 6 in', turned: 270 }),
       { kind: 'window', size: '6 x 8 in', shape },
     ],
   };
   const mat = {
+    measuredAt: 'face',
     layers: [{}, { reveal: '1/8 in' }],
     lines: [
       { kind: 'groove', distance: '1/4 in' },
