@@ -11,32 +11,28 @@ const SMOOTH = 1e-6;
  * curve do, some may end before the others; they count only where all are gone, or where a bend is tighter than the way.
  */
 export function lostBends(outline: Outline, { vanished }: Pick<Parallel, 'vanished'>, away: number): number {
+  if (vanished.length === 0) return 0;
   const gone = new Set(vanished);
-  return vanished.filter(
-    (index) => isTight(outline[index], away) || runOf(outline, index).every((one) => gone.has(one)),
-  ).length;
+  const runs = runsOf(outline);
+  const left = new Set(runs.filter((_, index) => !gone.has(index)));
+  return vanished.filter((index) => isTight(outline[index], away) || !left.has(runs[index] ?? 0)).length;
 }
 
 function isTight(edge: Edge | undefined, away: number): boolean {
   return edge?.kind === 'arc' && edge.sweep * away < 0 && edge.radius <= Math.abs(away);
 }
 
-/** The edges, by their index, that an edge runs on from and into without a corner. */
-function runOf(outline: Outline, index: number): number[] {
-  const run = [index];
-  for (const step of [1, -1]) {
-    for (let at = index; run.length < outline.length;) {
-      const next = (at + step + outline.length) % outline.length;
-      const [before, after] = step > 0 ? [outline[at], outline[next]] : [outline[next], outline[at]];
-      if (next === index || !before || !after || !runsOn(before, after)) break;
-      run.push(next);
-      at = next;
-    }
-  }
-  return run;
+/** For every edge the number of the run it is part of, counted from corner to corner. */
+function runsOf(outline: Outline): number[] {
+  let run = 0;
+  const numbers = outline.map((edge, index) => (index > 0 && runsOn(outline[index - 1], edge) ? run : ++run));
+  // The last run may go on in the first one.
+  const goesRound = runsOn(outline.at(-1), outline[0]);
+  return goesRound ? numbers.map((number) => (number === run ? 1 : number)) : numbers;
 }
 
-function runsOn(before: Edge, after: Edge): boolean {
+function runsOn(before: Edge | undefined, after: Edge | undefined): boolean {
+  if (!before || !after) return false;
   const [a, b] = [directionOn(before, 1), directionOn(after, 0)];
   return Math.abs(a.x * b.y - a.y * b.x) < SMOOTH && a.x * b.x + a.y * b.y > 0;
 }

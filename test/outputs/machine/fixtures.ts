@@ -28,6 +28,8 @@ export const SHAPES: Readonly<Record<string, unknown>> = {
   'cut corners': 'cut-corners',
   stepped: { kind: 'stepped', count: 2 },
   scooped: 'scooped',
+  // A corner, a line, an ellipse's half, and a curve of few arcs: the files are read back point by point.
+  outline: { kind: 'outline', path: 'M0 0H80A20 50 0 0 1 80 100H20C8 70 4 60 0 0Z' },
 };
 
 export function jobOf(shape: unknown, more: object = {}): object {

@@ -105,8 +105,9 @@ describe.each(JOBS)('%s', (_, job) => {
           const pieces = allPieces(FORMATS[kind](files, layer));
           if (curves === 'lines') expect(pieces.every(({ bend }) => !bend)).toBe(true);
           expect(largestGap(pieces), `${kind} does not close`).toBeLessThan(kind === 'hpgl' ? 0.036 : 0.002);
-          // Inside the tolerance of 0.01 mm a chain of chords is shorter and its loop smaller.
-          expect(Math.abs(lengthOfStrokes([pieces]) / length - 1), `${kind} is of another length`).toBeLessThan(2e-4);
+          // Inside the tolerance of 0.01 mm a chain of chords is shorter and its loop smaller; whole units make it zigzag.
+          const slack = kind === 'hpgl' ? 5e-4 : 2e-4;
+          expect(Math.abs(lengthOfStrokes([pieces]) / length - 1), `${kind} is of another length`).toBeLessThan(slack);
           const sign = waste === 'left' ? 1 : -1;
           expect(Math.abs((sign * areaInside(pieces)) / area - 1), `${kind} is of another area`).toBeLessThan(3e-4);
           expect(pieces.filter((piece) => !keepsWaste(piece, waste, outlines))).toEqual([]);
