@@ -1,5 +1,5 @@
 /** How near outlines come to one another, and whether a point lies inside one. */
-import type { Box, Point } from './box';
+import { around, type Box, type Point } from './box';
 import { partBeside } from './carrier';
 import { directionOn, distance, pointOn, unit, type Edge } from './edge';
 import { boundsOf, flatten, shiftOutline, type Outline } from './outline';
@@ -20,19 +20,55 @@ const SAMPLES = 24;
  * nearest to the other, then the stretch round them searched.
  */
 export function nearest(one: Outline, other: Outline): Nearest {
-  const others = other.map((edge) => ({ edge, box: boundsOf([edge]) }));
-  const pairs = one.flatMap((a) => {
-    const box = boundsOf([a]);
-    return others.map(({ edge: b, box: beside }) => ({ a, b, least: boxesApart(box, beside) }));
-  });
-  let best: Nearest = { distance: Infinity, one: ORIGIN, other: ORIGIN };
+  const [ones, others] = [one.map(boxed), other.map(boxed)];
+  const first = nearestBoxes(ones, others);
+  if (!first) return { distance: Infinity, one: ORIGIN, other: ORIGIN };
+  let best = nearestOf(first.a, first.b, Infinity) ?? { distance: Infinity, one: ORIGIN, other: ORIGIN };
   // Those that can come nearest first: most of the others are then too far off to be looked at.
-  for (const { a, b, least } of pairs.sort((x, y) => x.least - y.least)) {
+  for (const { a, b, least } of pairsWithin(ones, others, best.distance).sort((x, y) => x.least - y.least)) {
     if (least >= best.distance) break;
     const found = nearestOf(a, b, best.distance);
     if (found && found.distance < best.distance) best = found;
   }
   return best;
+}
+
+interface Boxed {
+  readonly edge: Edge;
+  readonly box: Box;
+}
+
+function boxed(edge: Edge): Boxed {
+  return { edge, box: boundsOf([edge]) };
+}
+
+/** The two edges whose boxes lie nearest to one another. */
+function nearestBoxes(ones: readonly Boxed[], others: readonly Boxed[]): { a: Edge; b: Edge } | undefined {
+  let nearestPair: { a: Edge; b: Edge } | undefined;
+  let far = Infinity;
+  for (const a of ones) {
+    for (const b of others) {
+      const apartBy = boxesApart(a.box, b.box);
+      if (apartBy >= far) continue;
+      [far, nearestPair] = [apartBy, { a: a.edge, b: b.edge }];
+      if (apartBy === 0) return nearestPair;
+    }
+  }
+  return nearestPair;
+}
+
+/** Edges whose boxes lie nearer to one another than a distance; of the pairs of two long outlines a few. */
+function pairsWithin(ones: readonly Boxed[], others: readonly Boxed[], limit: number) {
+  const whole = around(others.map(({ box }) => box));
+  const pairs: { a: Edge; b: Edge; least: number }[] = [];
+  for (const a of ones) {
+    if (whole && boxesApart(a.box, whole) >= limit) continue;
+    for (const b of others) {
+      const least = boxesApart(a.box, b.box);
+      if (least < limit) pairs.push({ a: a.edge, b: b.edge, least });
+    }
+  }
+  return pairs;
 }
 
 const ORIGIN: Point = { x: 0, y: 0 };
@@ -222,7 +258,7 @@ function onCurve(edge: Edge, to: Point): Point {
 function boxesApart(a: Box, b: Box): number {
   const across = Math.max(0, a.left - b.right, b.left - a.right);
   const up = Math.max(0, a.bottom - b.top, b.bottom - a.top);
-  return Math.hypot(across, up);
+  return across === 0 ? up : up === 0 ? across : Math.sqrt(across * across + up * up);
 }
 
 /** How finely an outline is followed to tell inside from outside, mm. */
