@@ -29,7 +29,7 @@ export const SHAPES: Readonly<Record<string, unknown>> = {
   stepped: { kind: 'stepped', count: 2 },
   scooped: 'scooped',
   // A corner, a line, an ellipse's half, and a curve of few arcs: the files are read back point by point.
-  outline: { kind: 'outline', path: 'M0 0H80A20 50 0 0 1 80 100H20C8 70 4 60 0 0Z' },
+  outline: { kind: 'outline', path: 'M10 0H80A20 50 0 0 1 80 100H20C8 100 0 80 0 60V10Z' },
 };
 
 export function jobOf(shape: unknown, more: object = {}): object {
