@@ -21,7 +21,7 @@ test('counts at every letter, says what would give more, and lays them out in on
   await dialog.getByLabel('Least border').fill('2 in');
   await dialog.getByRole('button', { name: 'Lay them out' }).click();
   await expect(page.getByText('5 windows laid out in place of those that were there')).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Column of 3' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Column of 3', exact: true })).toBeVisible();
   await page.keyboard.press('Control+z');
-  await expect(page.getByRole('button', { name: 'Grid of 9' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Grid of 9', exact: true })).toBeVisible();
 });

@@ -1,5 +1,5 @@
 /** The files an export can make, as the dialog words them. */
-import type { MachineKind, OutputKind } from '../../bridge';
+import type { MachineKind, OutputKind, PaperName } from '../../bridge';
 
 interface KindWords<K extends OutputKind> {
   readonly value: K;
@@ -20,6 +20,15 @@ export const MACHINE_KINDS: readonly KindWords<MachineKind>[] = [
   { value: 'gcode', label: 'G-code, for each layer' },
   { value: 'csv', label: 'CSV table' },
   { value: 'json', label: 'JSON data' },
+];
+
+export const PAPERS: readonly { value: PaperName; label: string }[] = [
+  { value: 'letter', label: 'Letter, 8 1/2 x 11 in, in tiles' },
+  { value: 'legal', label: 'Legal, 8 1/2 x 14 in, in tiles' },
+  { value: 'tabloid', label: 'Tabloid, 11 x 17 in, in tiles' },
+  { value: 'a4', label: 'A4, 210 x 297 mm, in tiles' },
+  { value: 'a3', label: 'A3, 297 x 420 mm, in tiles' },
+  { value: 'blank', label: "One page of the blank's own size" },
 ];
 
 const ORDER: readonly OutputKind[] = [...PAPER_KINDS, ...MACHINE_KINDS].map(({ value }) => value);

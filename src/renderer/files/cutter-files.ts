@@ -4,6 +4,7 @@ import { parseCutters, printCutters } from '../../core/job/cutter-list';
 import type { Workbench } from '../workbench';
 import { JOB_ENDINGS } from './endings';
 import { askGoOn, quoted, tell } from './keep-cutter';
+import { writeFile } from './write-file';
 
 export async function takeFromFile(bench: Workbench): Promise<void> {
   const { host, dialogs, cutters } = bench;
@@ -56,36 +57,16 @@ async function chooseFile({ host, info, dialogs }: Workbench): Promise<string | 
   return reply.ok ? reply.value.path : undefined;
 }
 
-export async function writeToFile(bench: Workbench): Promise<void> {
-  const { cutters, host, info, dialogs, notice } = bench;
-  const title = 'Write the list of cutters to a file';
-  const chosen =
-    info.kind === 'browser'
-      ? await dialogs.chooseFile({ title, action: 'Write', endings: JOB_ENDINGS, name: 'cutters.json' })
-      : await pickPath(bench, title);
-  if (chosen === undefined) return;
-  const path = /\.json$/i.test(chosen) ? chosen : `${chosen}.json`;
+export function writeToFile(bench: Workbench): Promise<void> {
+  const { cutters, host } = bench;
   const text = printCutters(cutters.list);
-  // The system's own dialog has asked about a path it gave.
-  const asked = info.kind === 'desktop' && path === chosen;
-  let reply = await host.call('saveJob', { path, text, ...(asked ? { replace: true } : {}) });
-  if (!reply.ok && reply.failure.code === 'exists') {
-    const answer = await dialogs.choose({
-      title: 'There is a file of that name',
-      text: reply.failure.message,
-      choices: [
-        { value: 'stay', label: 'Leave it', weight: 'main' },
-        { value: 'over', label: 'Write over it' },
-      ],
-    });
-    if (answer !== 'over') return;
-    reply = await host.call('saveJob', { path, text, replace: true });
-  }
-  if (reply.ok) notice.say(`Your list of cutters was written to ${path}.`);
-  else await dialogs.tell({ title: 'The list could not be written', text: reply.failure.message });
-}
-
-async function pickPath({ host, info }: Workbench, title: string): Promise<string | undefined> {
-  const reply = await host.call('pickSavePath', { suggested: `${info.folder}${info.separator}cutters.json`, title });
-  return reply.ok ? reply.value.path : undefined;
+  return writeFile(bench, {
+    title: 'Write the list of cutters to a file',
+    name: 'cutters.json',
+    ending: 'json',
+    shown: JOB_ENDINGS,
+    write: (path, replace) => host.call('saveJob', { path, text, ...(replace ? { replace } : {}) }),
+    done: 'Your list of cutters was written to',
+    failed: 'The list could not be written',
+  });
 }
