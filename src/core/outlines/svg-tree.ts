@@ -16,6 +16,8 @@ export interface SvgElement {
 
 /** Larger than any drawing of one outline. */
 const MOST_CHARACTERS = 5_000_000;
+/** Longer files may not use entities of their own. */
+const MOST_WITH_ENTITIES = 500_000;
 const MOST_ELEMENTS = 20_000;
 const DEEPEST = 200;
 
@@ -27,7 +29,7 @@ interface Growing extends SvgElement {
   text: string;
 }
 
-/** Entities are not expanded beyond XML's own five: a file that declares others is refused where it uses them. */
+/** Entities that a file declares are put in where they are short and plain, as older files name their namespaces; others are refused where they are used. */
 export function svgTree(text: string): Result<SvgElement> {
   if (text.length > MOST_CHARACTERS) return bad([refusal.tooLong(text.length, MOST_CHARACTERS)]);
   const plain = text.replace(/^\uFEFF/, '');
@@ -40,6 +42,9 @@ export function svgTree(text: string): Result<SvgElement> {
   const parser = new SaxesParser({ xmlns: true });
   parser.on('error', (error) => {
     throw error;
+  });
+  parser.on('doctype', (declared) => {
+    if (plain.length <= MOST_WITH_ENTITIES) Object.assign(parser.ENTITIES, plainEntities(declared));
   });
   parser.on('opentag', ({ local, uri, attributes }) => {
     if (open.length >= DEEPEST || count >= MOST_ELEMENTS) throw new TooMany();
@@ -78,6 +83,12 @@ export function svgTree(text: string): Result<SvgElement> {
 }
 
 class TooMany extends Error {}
+
+/** What they stand for holds no other entity and no tag, so that nothing grows beyond some seventy times the file. */
+function plainEntities(declared: string): Readonly<Record<string, string>> {
+  const found = [...declared.matchAll(/<!ENTITY\s+([\w.-]+)\s+(?:"([^"&<]{0,200})"|'([^'&<]{0,200})')\s*>/g)];
+  return Object.fromEntries(found.map(([, name = '', one, other]) => [name, one ?? other ?? '']));
+}
 
 function ownAttributes(attributes: Readonly<Record<string, SaxesAttributeNS>>): ReadonlyMap<string, string> {
   const kept = new Map<string, string>();

@@ -52,6 +52,7 @@ export const WITHOUT_SIZE: readonly DrawingCase[] = [
   { name: 'no namespace', svg: '<svg width="10mm" height="10mm" viewBox="0 0 10 10"><rect width="8" height="6"/></svg>', size: [8, 6] },
   { name: 'a prefix', svg: '<s:svg xmlns:s="http://www.w3.org/2000/svg" width="10mm" height="10mm" viewBox="0 0 10 10"><s:rect width="8" height="6"/></s:svg>', size: [8, 6] },
   { name: 'a repeat as older files write it', svg: file('xmlns:xlink="http://www.w3.org/1999/xlink" width="10mm" height="10mm" viewBox="0 0 10 10"', '<defs><rect id="a" width="8" height="6"/></defs><use xlink:href="#a"/>'), size: [8, 6] },
+  { name: 'entities for namespaces, as older files have them', svg: `<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "svg11.dtd" [ <!ENTITY ns_svg "http://www.w3.org/2000/svg"> <!ENTITY far '8'> ]><svg xmlns="&ns_svg;" width="10mm" height="10mm" viewBox="0 0 10 10"><rect width="&far;" height="6"/></svg>`, size: [8, 6] },
   { name: 'nothing painted', svg: file('width="10mm" height="10mm" viewBox="0 0 10 10"', '<rect fill="none" width="8" height="6"/>'), size: [8, 6] },
   { name: 'a byte order mark', svg: `\uFEFF${file('width="10mm" height="10mm" viewBox="0 0 10 10"', '<rect width="8" height="6"/>')}`, size: [8, 6] },
 ]; // prettier-ignore

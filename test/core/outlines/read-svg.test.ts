@@ -70,6 +70,7 @@ describe('what is refused', () => {
     ['a packed file', '\u001f\u008b\b', 'outline-not-svg', /does not begin with a tag/],
     ['broken off', '<svg xmlns="http://www.w3.org/2000/svg">\n<rect', 'outline-unreadable', /at line 2, column \d+/],
     ['an entity of its own', file('&fern;'), 'outline-unreadable', /undefined entity/],
+    ['entities within entities', `<!DOCTYPE svg [<!ENTITY a "xxxxxxxxxx"><!ENTITY b "&a;&a;&a;&a;&a;">]>${file('<desc>&b;</desc>')}`, 'outline-unreadable', /undefined entity/],
     ['too deep', file(DEEP), 'outline-too-large', /more than 200 deep/],
     ['too many', file(RECT.repeat(20_001)), 'outline-too-large', /more than 20000 elements/],
     ['too long', file(`<!--${' '.repeat(5_000_000)}-->`), 'outline-too-large', /the most is 5000000/],
