@@ -232,3 +232,28 @@ describe('check', () => {
     expect(out.replace(/\s+/g, ' ')).toContain('“/nowhere/fern.png” is not there');
   });
 });
+
+describe('how much of a picture stays in sight', () => {
+  const shown = async (window: object) => {
+    const pictures = [{ id: 'fern', size: '8 x 10 in', overlap: 'covers 1/4 in' }];
+    const input = jobText({
+      pictures,
+      frame: { size: '14 x 16 in' },
+      windows: { kind: 'window', picture: 'fern', ...window },
+    });
+    return /; (\S+ %) of it stays in sight/.exec(
+      (await runHere(['describe', '-'], { input })).out.replace(/\s+/g, ' '),
+    )?.[1];
+  };
+
+  it('is a share of areas: of a rectangle, of an oval, of a drawn triangle', async () => {
+    expect(await shown({})).toBe(`${((100 * 7.5 * 9.5) / 80).toFixed(1)} %`);
+    expect(await shown({ shape: 'oval' })).toBe(`${((25 * Math.PI * 7.5 * 9.5) / 80).toFixed(1)} %`);
+    const triangle = { kind: 'outline', path: 'M0 10H10L5 0Z' };
+    expect(await shown({ shape: triangle })).toBe(`${((50 * 7.5 * 9.5) / 80).toFixed(1)} %`);
+  });
+
+  it('is not told of a shape that reaches past the image', async () => {
+    expect(await shown({ shape: 'oval', size: '9 x 9 in' })).toBeUndefined();
+  });
+});

@@ -1,5 +1,6 @@
 /** The windows: their sizes in every layer, what they do to the picture, and where they lie. */
-import { SIDES, sizeOf, type PerSide, type Side } from '../../core/geometry/box';
+import { heightOf, SIDES, sizeOf, widthOf, type PerSide, type Side } from '../../core/geometry/box';
+import { areaOf } from '../../core/geometry/outline';
 import type { Job } from '../../core/job/job';
 import type { Layout, PlacedLine, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
 import { lineMeasures } from '../../core/layout/line-words';
@@ -38,7 +39,7 @@ function windowRows(job: Job, layout: Layout, window: PlacedWindow, index: numbe
       return [[`In layer ${number}`, words.size(sizeOf(opening)), `+ reveal ${words.sides(reveal)}`]];
     }),
     ...window.lines.map((placed) => lineRow(placed, words)),
-    ...(window.picture ? pictureRows(job, window.picture, outerSides(window, layout), words) : []),
+    ...(window.picture ? pictureRows(job, window, window.picture, outerSides(window, layout), words) : []),
   ];
 }
 
@@ -62,10 +63,16 @@ function outerSides({ at, window, picture }: PlacedWindow, { windows }: Layout):
   return SIDES.filter((side) => ends[side]);
 }
 
-function pictureRows(job: Job, placed: PlacedPicture, outer: readonly Side[], words: Words): Row[] {
+function pictureRows(
+  job: Job,
+  window: PlacedWindow,
+  placed: PlacedPicture,
+  outer: readonly Side[],
+  words: Words,
+): Row[] {
   const image = job.pictures[placed.index]?.image;
   const whole = SIDES.every((side) => placed.overlap[side] === placed.hold[side]);
-  const visible = image && !placed.part ? partInSight(placed) : undefined;
+  const visible = image && !placed.part ? partInSight(window, placed) : undefined;
   return [
     [
       'On the image',
@@ -78,13 +85,22 @@ function pictureRows(job: Job, placed: PlacedPicture, outer: readonly Side[], wo
   ];
 }
 
-/** How much of the image's area shows, such as `89.1 %`. */
-function partInSight({ image, overlap }: PlacedPicture): string {
+/** How much of the image's area shows, such as `89.1 %`; undefined where a shape reaches past the image. */
+function partInSight(window: PlacedWindow, { image, overlap }: PlacedPicture): string | undefined {
+  const outline = window.layers.at(-1)?.outlines?.opening;
+  if (outline) {
+    const isWithin = !window.parts && SIDES.every((side) => overlap[side] >= 0);
+    return isWithin ? percent(areaOf(outline) / (widthOf(image) * heightOf(image))) : undefined;
+  }
   const covered = (side: keyof PerSide) => Math.max(0, overlap[side]);
   const { width, height } = sizeOf(image);
   const across = Math.max(0, width - covered('left') - covered('right')) / width;
   const up = Math.max(0, height - covered('top') - covered('bottom')) / height;
-  return `${(100 * across * up).toFixed(1).replace(/\.0$/, '')} %`;
+  return percent(across * up);
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(1).replace(/\.0$/, '')} %`;
 }
 
 /** From the edges of the blank to each window, as cut; with the window between them they add up to the blank. */
