@@ -75,8 +75,8 @@ function readRuns(pages: readonly ReadPage[], unit: Showing['unit']) {
   let guided = false;
   for (const row of pages.flatMap(rowsOf)) {
     const [first = ''] = row;
-    if (/^Cuts with the guide/.test(first)) guided = true;
-    if (/^(?:Cuts by marks|After the last|Take care)/.test(first)) guided = false;
+    if (/^With the guide/.test(first)) guided = true;
+    if (/^(?:By marks|After the last|Take care)/.test(first)) guided = false;
     const set = /guide (?:to|at) ([^(]*)(?:\(the scale reads ([^)]*)\))?/.exec(first);
     if (set) {
       const reading = set[2] === undefined ? {} : { reading: mmOf(set[2], unit) };
@@ -114,7 +114,7 @@ describe.each([
       const told = units === 'in' ? 0.0005 * 25.4 + 1e-9 : 0.005 + 1e-9;
       const near = (value: number, wanted: number) =>
         expect(Math.abs(value - wanted)).toBeLessThanOrEqual(Math.max(told, 25.4 / 1000));
-      expect(row.number).toBe(cut.step.number);
+      expect(row.number).toBe(cut.number);
       expect(row.edge).toBe(run.edge);
       near(row.setting, cut.line.guideSetting!);
       if (plan.cutter) near(row.reading!, cut.line.guideSetting! + plan.cutter.scaleOffset!);
@@ -163,6 +163,29 @@ it('turns a layer that is fixed behind another to its back, whichever side is ch
   const pages = await pagesOf({ ...DOUBLE, cutting: { layers: 'behind' } }, { units: 'in', view: 'front' });
   expect(pages.map((page) => page.words.find(({ text }) => /^(BACK|FRONT)$/.test(text))?.text)).toEqual(['FRONT', 'BACK', 'BACK'].slice(0, pages.length)); // prettier-ignore
   expect((await pagesOf(DOUBLE, { units: 'in', view: 'front' })).map((page) => textOf(page).slice(0, 5))).not.toContain('BACK '); // prettier-ignore
+});
+
+it('has what is made on the face on a card of its own before the windows, from the front, with pen, depth and lean', async () => {
+  const lines = [
+    { kind: 'groove', distance: '3/4 in' },
+    { kind: 'ruled', distance: '3/8 in' },
+  ];
+  const job = { ...DOUBLE, mat: { ...DOUBLE.mat, lines } };
+  const pages = await pagesOf(job, { units: 'mm', paper: 'a4' });
+  const front = pages.filter((page) => page.words.some(({ text }) => text === 'FRONT'));
+  expect(pages.slice(0, front.length)).toEqual(front);
+  const [layer] = contextOf(job, { units: 'mm' }).plan.layers;
+  const read = readRuns(front, 'mm');
+  expect(read.map(({ number }) => number)).toEqual(layer!.lineOrder.filter((step) => step.guideSetting !== undefined).map(({ number }) => number)); // prettier-ignore
+  for (const row of read) {
+    const { guideSetting = NaN } = layer!.lineOrder[row.number - 1]!;
+    expect(Math.abs(row.setting - guideSetting)).toBeLessThanOrEqual(0.0255);
+    expect(Math.abs(row.reading! - guideSetting - 25.4 / 32)).toBeLessThanOrEqual(0.0255);
+  }
+  const text = front.map(textOf).join(' ');
+  expect(text).toMatch(/Ruled lines and grooves are made on the face.*A groove is cut in two passes/s);
+  expect(text).toMatch(/pen of 0\.5 mm.*blade at 45° and 0\.79 mm deep.*leans left/s);
+  for (const page of pages) expect(textOf(page)).not.toContain('…');
 });
 
 it('begins every page that goes on with the setting in force', async () => {

@@ -4,19 +4,26 @@ import type { Cutter } from '../job/job';
 import { assert } from '../problem';
 import { scaleReading } from './cutter';
 import { measureGuided, type GuidedMeasures } from './guided';
-import type { CutLine, CutPlan, CutStep, LayerPlan, View, WindowPlan } from './plan';
+import { cutsOfLine, lineCutName, settingOf } from './line-cuts';
+import type { CutLine, CutPlan, LayerPlan, LinePlan, View } from './plan';
 
 export interface CardCut {
-  readonly step: CutStep;
-  readonly window: WindowPlan;
+  /** 1, 2, 3, ... in the order in which they are made. */
+  readonly number: number;
+  /** What it is part of, and which cut of it: `A left`, `A groove, inner left`. */
+  readonly name: string;
   readonly line: CutLine;
+  /** The window that falls out with it. */
+  readonly dropsOut?: string;
+  /** The groove or ruled line it is part of. */
+  readonly made?: LinePlan;
 }
 
 export interface GuidedCut extends CardCut {
   readonly measures: GuidedMeasures;
 }
 
-/** Cuts made one after another without moving the guide or turning the board. */
+/** Cuts made one after another in one direction without moving the guide, turning the board or changing the tool. */
 export interface GuidedRun {
   readonly setting: number;
   /** What the cutter's scale reads there, where that is something else. */
@@ -27,7 +34,7 @@ export interface GuidedRun {
   /** What is done before the first cut of the run. */
   readonly moveGuide: boolean;
   readonly turnBoard: boolean;
-  readonly cuts: readonly GuidedCut[];
+  readonly cuts: readonly [GuidedCut, ...GuidedCut[]];
 }
 
 export interface CutCard {
@@ -36,30 +43,61 @@ export interface CutCard {
   readonly byMarks: readonly CardCut[];
 }
 
+/** A cut with what the order says is done before it. */
+interface Ordered {
+  readonly cut: CardCut;
+  readonly moveGuide: boolean;
+  readonly turnBoard: boolean;
+}
+
+/** The windows of a layer. */
 export function cutCard({ cutter }: CutPlan, layer: LayerPlan, view: View): CutCard {
-  const runs: (GuidedRun & { readonly cuts: GuidedCut[] })[] = [];
-  const byMarks: CardCut[] = [];
-  for (const step of layer.order[view]) {
+  const ordered = layer.order[view].map(({ number, moveGuide, turnBoard, dropsOut, ...step }): Ordered => {
     const window = layer.windows[step.window];
     const line = window?.cuts[view][step.cut];
     assert(window && line, 'every step makes a cut of a window');
-    const measures = measureGuided(line, layer.blank);
+    const cut = { number, name: `${window.name} ${line.name}`, line, ...(dropsOut ? { dropsOut: window.name } : {}) };
+    return { cut, moveGuide, turnBoard };
+  });
+  return gather(ordered, layer, cutter);
+}
+
+/** What is made on the face of a layer before its windows, in front view. */
+export function faceCard({ cutter }: CutPlan, layer: LayerPlan): CutCard {
+  const ordered = layer.lineOrder.map(({ number, moveGuide, turnBoard, ...step }): Ordered => {
+    const made = layer.lines[step.line];
+    const line = made && cutsOfLine(made)[step.cut];
+    assert(made && line, 'every step makes a cut of a line');
+    const cut = { number, name: `${made.window} ${lineCutName(made, step.cut)}`, line, made };
+    return { cut, moveGuide, turnBoard };
+  });
+  return gather(ordered, layer, cutter);
+}
+
+type OpenRun = Omit<GuidedRun, 'cuts'> & { readonly cuts: [GuidedCut, ...GuidedCut[]] };
+
+function gather(ordered: readonly Ordered[], { blank }: LayerPlan, cutter: Cutter | undefined): CutCard {
+  const runs: OpenRun[] = [];
+  const byMarks: CardCut[] = [];
+  for (const { cut, moveGuide, turnBoard } of ordered) {
+    const measures = measureGuided(cut.line, blank);
     if (!measures) {
-      byMarks.push({ step, window, line });
+      byMarks.push(cut);
       continue;
     }
-    const cut = { step, window, line, measures };
+    const { setting, edge, from } = measures;
+    const guided = { ...cut, measures };
     const last = runs.at(-1);
-    if (last && !step.moveGuide && !step.turnBoard) last.cuts.push(cut);
-    else runs.push(runFrom(cut, cutter));
+    if (last && !moveGuide && !turnBoard && last.from === from && sameTool(last.cuts[0], cut)) last.cuts.push(guided);
+    else {
+      const reading = scaleReading(setting, cutter);
+      const read = reading === undefined ? {} : { reading };
+      runs.push({ setting, ...read, edge, from, moveGuide, turnBoard, cuts: [guided] });
+    }
   }
   return { runs, byMarks };
 }
 
-/** All cuts of a run travel one way, since they lie along one edge with the waste on one side. */
-function runFrom(cut: GuidedCut, cutter: Cutter | undefined) {
-  const { setting, edge, from } = cut.measures;
-  const { moveGuide, turnBoard } = cut.step;
-  const reading = scaleReading(setting, cutter);
-  return { setting, ...(reading === undefined ? {} : { reading }), edge, from, moveGuide, turnBoard, cuts: [cut] };
+function sameTool(one: CardCut, other: CardCut): boolean {
+  return (one.made && settingOf(one.made)) === (other.made && settingOf(other.made));
 }

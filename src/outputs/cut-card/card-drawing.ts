@@ -1,5 +1,5 @@
 /** The small drawing on a cut card: edges by name, windows by letter, every cut with its number and its direction. */
-import type { CutPlan } from '../../core/cutting/plan';
+import type { CardCut, CutCard } from '../../core/cutting/cut-card';
 import { cubicsOf, type Cubic } from '../../core/geometry/cubics';
 import { directionOn, distance, line, pointOn, type Edge } from '../../core/geometry/edge';
 import type { Box, Point } from '../../core/geometry/box';
@@ -17,7 +17,14 @@ const FINE = 0.05;
 /** Shorter cuts on paper have no arrow, mm. */
 const ROOM_FOR_ARROW = 9;
 
-export function drawCard(surface: Surface, room: Box, layer: ViewLayer, { waste }: CutPlan): void {
+/** @param waste the side of the travel that the waste of windows lies on. */
+export function drawCard(
+  surface: Surface,
+  room: Box,
+  layer: ViewLayer,
+  { runs, byMarks }: CutCard,
+  waste: 'right' | 'left',
+): void {
   const { blank, windows, plan } = layer;
   const inner = {
     left: room.left + NAMES,
@@ -37,13 +44,14 @@ export function drawCard(surface: Surface, room: Box, layer: ViewLayer, { waste 
   if (plan.trim > 0) drawTrimmed(surface, at, layer);
   nameEdges(surface, sheet);
   const taken = new Room(sheet);
-  const edges = windows.map(({ lines }) => lines.map((cut) => cut.curve ?? [line(cut.start, cut.end)]));
+  const cuts = [...runs.flatMap((run): readonly CardCut[] => run.cuts), ...byMarks];
   for (const { opening } of windows) takeName(taken, at, opening);
-  for (const edge of edges.flat(2)) drawEdge(surface, at, edge, sheet, taken);
-  plan.order[layer.view].forEach((step) => {
-    const cut = edges[step.window]?.[step.cut];
-    if (cut) drawNumber(surface, at, cut, String(step.number), taken, waste);
-  });
+  for (const edge of cuts.flatMap(edgesOf)) drawEdge(surface, at, edge, sheet, taken);
+  for (const cut of cuts) drawNumber(surface, at, edgesOf(cut), String(cut.number), taken, waste);
+}
+
+function edgesOf({ line: cut }: CardCut): readonly Edge[] {
+  return cut.curve ?? [line(cut.start, cut.end)];
 }
 
 /** Where the window's letter stands, in its middle. */
@@ -96,8 +104,8 @@ function drawNumber(
   if (distance(at(quarter.point), at(arrow.point)) > ROOM_FOR_ARROW * 0.37) {
     drawArrow(surface, at(arrow.point), arrow.along);
   }
-  const label: Label = { turn: 0, lines: [{ words: number, size: 9, weight: 'bold' }] };
   const side = waste === 'right' ? 1 : -1;
+  const label: Label = { turn: 0, lines: [{ words: number, size: 9, weight: 'bold' }] };
   placeLabel(surface, taken, [label, smaller(label, 0.75), smaller(label, 0.6)], (size) =>
     [1, -1].flatMap((way) =>
       places.map(({ point, along }) => {

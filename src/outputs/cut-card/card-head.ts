@@ -1,4 +1,5 @@
 /** Head of a cut card: the layer drawn small beside what all of its cuts have in common. */
+import type { CutCard } from '../../core/cutting/cut-card';
 import type { CutPlan, LayerPlan } from '../../core/cutting/plan';
 import { bevelWords } from '../../core/layout/bevel-words';
 import { lengthText, showSetting, sizeText, type Showing } from '../../core/units';
@@ -18,11 +19,13 @@ const MOST_HEIGHT = 130;
 /** With more windows than this the drawing has the whole width, so that its numbers can be read. */
 const CROWDED = 16;
 
-export function headBlocks(context: OutputContext, layer: LayerPlan, { typesetter, width }: Setting): Block[] {
+/** @param card the cuts that are drawn and numbered. */
+export function headBlocks(context: OutputContext, layer: LayerPlan, card: CutCard, setting: Setting): Block[] {
+  const { typesetter, width } = setting;
   const crowded = layer.windows.length > CROWDED;
   const drawing = crowded ? width : (width - GAP) / 2;
   const told = { typesetter, width: crowded ? width : width - drawing - GAP };
-  const lines = facts(context, layer).map(([label, words]) => factBlock(label, words, told));
+  const lines = facts(context, layer, isOnFace(card)).map(([label, words]) => factBlock(label, words, told));
   const factsHeight = lines.reduce((sum, { height }) => sum + height, 2);
   const { width: across, height: up } = layer.blank;
   const drawingHeight = crowded
@@ -32,7 +35,13 @@ export function headBlocks(context: OutputContext, layer: LayerPlan, { typesette
   const picture: Block = {
     height: drawingHeight,
     draw: (surface, { x, y }) =>
-      drawCard(surface, { left: x, right: x + drawing, top: y - 1, bottom: y - drawingHeight + 1 }, seen, context.plan),
+      drawCard(
+        surface,
+        { left: x, right: x + drawing, top: y - 1, bottom: y - drawingHeight + 1 },
+        seen,
+        card,
+        context.plan.waste,
+      ),
   };
   if (crowded) return [...lines, picture];
   const beside: Block = {
@@ -43,6 +52,11 @@ export function headBlocks(context: OutputContext, layer: LayerPlan, { typesette
     },
   };
   return [beside];
+}
+
+/** True of a card of grooves and ruled lines. */
+function isOnFace({ runs, byMarks }: CutCard): boolean {
+  return (runs[0]?.cuts[0] ?? byMarks[0])?.made !== undefined;
 }
 
 function factBlock(label: string, words: string, { typesetter, width }: Setting): Block {
@@ -56,7 +70,11 @@ function factBlock(label: string, words: string, { typesetter, width }: Setting)
   };
 }
 
-function facts({ plan, showing, options }: OutputContext, layer: LayerPlan): (readonly [string, string])[] {
+function facts(
+  { plan, showing, options }: OutputContext,
+  layer: LayerPlan,
+  onFace: boolean,
+): (readonly [string, string])[] {
   const { blank, board, thickness, bevel, trim, number } = layer;
   const name = board === '' ? '' : `${board}, `;
   const trimmed = { width: blank.width - 2 * trim, height: blank.height - 2 * trim };
@@ -64,11 +82,15 @@ function facts({ plan, showing, options }: OutputContext, layer: LayerPlan): (re
   return [
     ['Board', `layer ${number}${number === 1 && !one ? ' (top)' : ''}: ${name}${lengthText(thickness, showing)} thick`],
     ['Size', sizeText(trimmed, showing).replace(' x ', ' × ')],
-    ['Bevel', bevelWords(bevel)],
+    ...(onFace ? [] : [['Bevel', bevelWords(bevel)] as const]),
     ...cutterFacts(plan, showing),
-    ['Blade', bladeWords(plan, layer, options.view)],
-    ['Overcut', overcutWords(layer, showing)],
-    ...(one ? [] : [['Way', wayWords(plan, layer)] as const]),
+    ...(onFace
+      ? []
+      : ([
+          ['Blade', bladeWords(plan, layer, options.view)],
+          ['Overcut', overcutWords(layer, showing)],
+        ] as const)),
+    ...(one || onFace ? [] : [['Way', wayWords(plan, layer)] as const]),
     ['Left, right', `as seen from the ${options.view}, as in the drawing; so are top and bottom`],
   ];
 }
@@ -92,7 +114,7 @@ function bladeWords({ waste }: CutPlan, { windows, bevel }: LayerPlan, view: 'ba
   const lean =
     !line || line.bevelSide === 'none'
       ? 'the blade stands upright'
-      : `the blade goes in at ${bevel.angleDegrees}°, slanting to the ${line.bevelSide}, towards the ${line.slopesTo}`;
+      : `the blade goes in at ${bevel.angleDegrees}° and slants to the ${line.bevelSide}, towards the ${line.slopesTo}`;
   return `waste on the ${waste} of the travel; ${lean}`;
 }
 

@@ -1,16 +1,25 @@
-/** Words of a cut card: boards by name, and what becomes of a piece that comes free. */
+/** Words of a cut card: boards by name, tools, and what becomes of a piece that comes free. */
 import type { CardCut } from '../../core/cutting/cut-card';
 import type { CutPlan, LayerPlan } from '../../core/cutting/plan';
+import { fineText, penText } from '../../core/layout/line-words';
+import type { Showing } from '../../core/units';
 
 /** `layer 1, “Warm white”`. */
 export function boardWords({ number, board }: LayerPlan['guideOn']): string {
   return board === '' ? `layer ${number}` : `layer ${number}, “${board}”`;
 }
 
-/** What comes free with a cut, and whether it is needed again. */
-export function dropWords({ step, window }: CardCut, plan: CutPlan, { number }: LayerPlan): string {
-  if (!step.dropsOut) return '';
-  const { name } = window;
+/** What a groove or ruled line is made with; empty of a window. */
+export function toolWords({ made }: CardCut, showing: Showing): string {
+  if (!made) return '';
+  if (made.kind === 'ruled') return `pen of ${penText(made.width)}, ${made.colour}`;
+  return `blade at ${made.angleDegrees}° and ${fineText(made.depth, showing)} deep`;
+}
+
+/** To which side the blade of a groove leans; or what comes free with a cut, and whether it is needed again. */
+export function thenWords({ dropsOut: name, line, made }: CardCut, plan: CutPlan, { number }: LayerPlan): string {
+  if (made) return made.kind === 'groove' ? `leans ${line.bevelSide}` : '';
+  if (name === undefined) return '';
   if (plan.way === 'apart') return `${name} falls out`;
   const goesBack = number < plan.layers.length;
   if (number === 1) return `${name} falls out; keep it`;

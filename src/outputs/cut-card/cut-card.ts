@@ -3,13 +3,13 @@ import type { LayerPlan, View } from '../../core/cutting/plan';
 import { good, type Result } from '../../core/problem';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { drawDocument, openTypesetter, type PagePlan } from '../paper/document';
-import { drawBlocks, flow } from '../paper/flow';
+import { drawBlocks, flow, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { lostLetters } from '../template/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 import { layerWords } from '../template/tile-page';
 import { viewLayer } from '../template/view-geometry';
-import { layerBlocks } from './layer-blocks';
+import { faceBlocks, layerBlocks } from './layer-blocks';
 
 /** Makes the cards of all layers as one PDF. Rejects with the signal's reason when cancelled. */
 export async function makeCutCard(context: OutputContext, hooks: MakerHooks = {}): Promise<Result<Uint8Array>> {
@@ -17,10 +17,8 @@ export async function makeCutCard(context: OutputContext, hooks: MakerHooks = {}
   const paper = listPaper(options.paper, showing.unit);
   const body = plainBody(paper);
   const setting = { typesetter: openTypesetter(fonts), width: body.right - body.left };
-  const pages = plan.layers.flatMap((layer) => {
-    const view = sideCut(context, layer);
-    const seen = { ...context, options: { ...options, view } };
-    return flow(layerBlocks(seen, layer, setting), body.top - body.bottom).map((blocks): PagePlan => ({
+  const pagesOf = (layer: LayerPlan, view: View, blocks: readonly Block[]): PagePlan[] =>
+    flow(blocks, body.top - body.bottom).map((lot) => ({
       size: paper,
       step: `Writing the cut card of layer ${layer.number}`,
       draw: (surface, { number, count }) => {
@@ -31,9 +29,17 @@ export async function makeCutCard(context: OutputContext, hooks: MakerHooks = {}
           page: `Page ${number} of ${count}`,
           place: 'cut card · drawing not to scale',
         });
-        drawBlocks(surface, blocks, { x: body.left, y: body.top });
+        drawBlocks(surface, lot, { x: body.left, y: body.top });
       },
     }));
+  const seenFrom = (view: View): OutputContext => ({ ...context, options: { ...options, view } });
+  const pages = plan.layers.flatMap((layer) => {
+    const view = sideCut(context, layer);
+    const face = faceBlocks(seenFrom('front'), layer, setting);
+    return [
+      ...(face.length === 0 ? [] : pagesOf(layer, 'front', face)),
+      ...pagesOf(layer, view, layerBlocks(seenFrom(view), layer, setting)),
+    ];
   });
   const { bytes, lost } = await drawDocument(pages, titleOf(context), fonts, hooks);
   return good(bytes, lostLetters(context, lost));

@@ -1,6 +1,7 @@
 /** What stands on the card of one layer, from the drawing to the last thing done with its board. */
-import { cutCard } from '../../core/cutting/cut-card';
+import { cutCard, faceCard } from '../../core/cutting/cut-card';
 import { handlingOf, type Handling } from '../../core/cutting/handling';
+import { GROOVE_RULE, LINE_RULE } from '../../core/cutting/line-cuts';
 import type { LayerPlan } from '../../core/cutting/plan';
 import type { OutputContext } from '../context';
 import type { Block } from '../paper/flow';
@@ -15,14 +16,33 @@ export function layerBlocks(context: OutputContext, layer: LayerPlan, setting: S
   const card = cutCard(plan, layer, options.view);
   const { before, after } = handlingOf(plan, layer.number - 1, showing);
   return [
-    ...headBlocks(context, layer, setting),
+    ...headBlocks(context, layer, card, setting),
     ...handled('Before the cuts', before, setting),
     ...runBlocks(context, layer, card, setting),
     ...markBlocks(context, layer, card, setting),
     ...handled('After the last cut', after, setting),
-    headingBlock('Take care', 9),
-    paragraphBlock(CAUTIONS[0] ?? '', setting, { size: 8 }),
+    ...care(setting),
   ];
+}
+
+/** Grooves and ruled lines, in the front view; none where the layer has no lines. */
+export function faceBlocks(context: OutputContext, layer: LayerPlan, setting: Setting): Block[] {
+  if (layer.lines.length === 0) return [];
+  const card = faceCard(context.plan, layer);
+  const grooves = layer.lines.some(({ kind }) => kind === 'groove');
+  return [
+    ...headBlocks(context, layer, card, setting),
+    headingBlock('On the face, before any window is cut'),
+    paragraphBlock(LINE_RULE, setting),
+    ...(grooves ? [paragraphBlock(GROOVE_RULE, setting)] : []),
+    ...runBlocks(context, layer, card, setting),
+    ...markBlocks(context, layer, card, setting),
+    ...care(setting),
+  ];
+}
+
+function care(setting: Setting): Block[] {
+  return [headingBlock('Take care', 9), paragraphBlock(CAUTIONS[0] ?? '', setting, { size: 8 })];
 }
 
 function handled(heading: string, steps: readonly Handling[], setting: Setting): Block[] {

@@ -8,17 +8,17 @@ import { filling, type Column } from '../paper/table';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
 import { figureWords } from '../template/figures';
-import { boardWords, dropWords } from './card-words';
+import { boardWords, thenWords, toolWords } from './card-words';
 import { cellsBlock, headingsBlock, SPACE } from './run-blocks';
 
 export function markBlocks(context: OutputContext, layer: LayerPlan, card: CutCard, setting: Setting): Block[] {
   const { byMarks } = card;
   if (byMarks.length === 0) return [];
   const far = byMarks.some(({ line }) => line.beyondReach !== undefined);
-  const columns = filling(markColumns(context.showing, far), setting.width);
+  const columns = filling(markColumns(context.showing, far, byMarks[0]?.made ? 36 : 24), setting.width);
   const headings = headingsBlock(columns);
   return [
-    headingBlock('Cuts by marks'),
+    headingBlock('By marks'),
     { ...paragraphBlock(introduction(context, layer, byMarks), setting), withNext: true },
     headings,
     ...byMarks.flatMap((cut) => {
@@ -54,12 +54,12 @@ function beyondWords({ cutter }: CutPlan, count: number): string {
   return `${who} is too short for ${count === 1 ? 'one cut' : `${count} cuts`}, beside which stands how far it would have to reach.`;
 }
 
-function markColumns({ unit }: Showing, far: boolean): readonly Column[] {
+function markColumns({ unit }: Showing, far: boolean, nameWidth: number): readonly Column[] {
   const number = { size: 9, tabular: true };
   const mark = (heading: string, width: number): Column => ({ heading, width, align: 'right', style: number });
   return [
     { heading: 'Cut', width: 9, style: { size: 10, weight: 'bold' } },
-    { heading: 'Window, cut', width: 24, style: { size: 9 } },
+    { heading: 'Window, cut', width: nameWidth, style: { size: 9 } },
     mark(`From across, ${unit}`, 28),
     mark('up', 16),
     mark('to across', 20),
@@ -68,28 +68,31 @@ function markColumns({ unit }: Showing, far: boolean): readonly Column[] {
     mark('at stop', 16),
     ...(far ? [mark('Guide needs', 21)] : []),
     SPACE,
-    { heading: 'Then', width: 39, style: { size: 8 } },
+    { heading: 'Then', width: 63 - nameWidth, style: { size: 8 } },
   ];
 }
 
 function cells(cut: CardCut, { plan, showing }: OutputContext, layer: LayerPlan, far: boolean): readonly string[] {
-  const { step, window, line } = cut;
+  const { line } = cut;
   const { start, end, beyondReach } = line;
   const text = (mm: number) => fractions(showSetting(mm, showing).text);
   return [
-    String(step.number),
-    `${window.name} ${line.name}`,
+    String(cut.number),
+    cut.name,
     ...[start.x, start.y, end.x, end.y, line.overcutStart, line.overcutEnd].map(text),
     ...(far ? [beyondReach === undefined ? '' : text(beyondReach)] : []),
     '',
-    dropWords(cut, plan, layer),
+    thenWords(cut, plan, layer),
   ];
 }
 
-/** Radius or axes and centre of a curve; empty of a straight cut. */
-function curveWords({ line, step }: CardCut, showing: Showing): string {
-  if (!line.curve) return '';
-  const words = figureWords({ lines: [line] }, showing);
-  const length = line.curve.length === 1 ? [] : [`${line.curve.length} pieces`];
-  return `Cut ${step.number}: ${[...length, ...(words.length === 0 ? ['as the full-scale template has it'] : words)].join('; ')}.`;
+/** What a line is made with, and radius or axes and centre of a curve; empty of a straight cut of a window. */
+function curveWords(cut: CardCut, showing: Showing): string {
+  const { line, number } = cut;
+  const tool = toolWords(cut, showing);
+  const found = line.curve ? figureWords({ lines: [line] }, showing) : [];
+  const length = line.curve && line.curve.length > 1 ? [`${line.curve.length} pieces`] : [];
+  const figure = line.curve && found.length === 0 ? ['as the full-scale template has it'] : found;
+  const words = [...(tool === '' ? [] : [tool]), ...length, ...figure];
+  return words.length === 0 ? '' : `Cut ${number}: ${words.join('; ')}.`;
 }

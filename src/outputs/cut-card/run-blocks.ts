@@ -8,7 +8,7 @@ import { drawHeadings, drawRow, filling, ROW_HEIGHT, type Column } from '../pape
 import { PENS } from '../paper/pens';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
-import { boardWords, dropWords } from './card-words';
+import { boardWords, thenWords, toolWords } from './card-words';
 
 /** Height of a banner's first line, and what lies under its second, mm. */
 const FIRST_LINE = 6.1;
@@ -20,10 +20,10 @@ export const SPACE: Column = { heading: '', width: 3 };
 
 export function runBlocks(context: OutputContext, layer: LayerPlan, { runs }: CutCard, setting: Setting): Block[] {
   if (runs.length === 0) return [];
-  const columns = filling(runColumns(context.showing), setting.width);
+  const columns = filling(runColumns(context.showing, runs[0]?.cuts[0].made ? 46 : 25), setting.width);
   const headings = headingsBlock(columns);
   return [
-    headingBlock('Cuts with the guide'),
+    headingBlock('With the guide'),
     headings,
     ...runs.flatMap((run, index) => {
       const told = banner(run, index === 0, layer, context.showing, setting);
@@ -55,18 +55,18 @@ export function cellsBlock(columns: readonly Column[], cells: readonly string[])
   };
 }
 
-function runColumns({ unit }: Showing): readonly Column[] {
+function runColumns({ unit }: Showing, nameWidth: number): readonly Column[] {
   const number = { size: 10, weight: 'bold' } as const;
   const right = 'right' as const;
   return [
     { heading: 'Cut', width: 10, style: number },
-    { heading: 'Window, side', width: 25, style: { size: 9 } },
+    { heading: 'Window, cut', width: nameWidth, style: { size: 8.5 } },
     { heading: `Start, ${unit}`, width: 25, align: right, style: { size: 10, tabular: true } },
     { heading: `Stop, ${unit}`, width: 25, align: right, style: { size: 10, tabular: true } },
     { heading: `Overcut at start, ${unit}`, width: 29, align: right, style: { size: 9, tabular: true } },
     { heading: 'and at stop', width: 24, align: right, style: { size: 9, tabular: true } },
     SPACE,
-    { heading: 'Then', width: 44, style: { size: 8.5 } },
+    { heading: 'Then', width: 69 - nameWidth, style: { size: 8.5 } },
   ];
 }
 
@@ -76,16 +76,15 @@ function rowBlock(
   layer: LayerPlan,
   columns: readonly Column[],
 ): Block {
-  const { step, window, line, measures } = cut;
+  const { line, measures } = cut;
   return cellsBlock(columns, [
-    String(step.number),
-    `${window.name} ${line.name}`,
+    String(cut.number),
+    cut.name,
     ...[measures.start, measures.stop, line.overcutStart, line.overcutEnd].map((mm) =>
       fractions(showSetting(mm, showing).text),
     ),
-
     '',
-    dropWords(cut, plan, layer),
+    thenWords(cut, plan, layer),
   ]);
 }
 
@@ -94,9 +93,10 @@ function banner(run: GuidedRun, place: boolean | 'again', layer: LayerPlan, show
   const { reading, edge, from } = run;
   const text = (mm: number) => fractions(showSetting(mm, showing).withUnit);
   const scale = reading === undefined ? '' : ` (the scale reads ${text(reading)})`;
+  const tool = toolWords(run.cuts[0], showing);
   const first = `${guideVerb(run, place)} ${text(run.setting)}${scale}`;
   const turn = run.turnBoard && place !== 'again' ? 'Turn the board: the' : 'The';
-  const second = `${turn} ${edge.toUpperCase()} edge of ${boardWords(layer.guideOn)} at the guide · start and stop from its ${from.toUpperCase()} edge`;
+  const second = `${turn} ${edge.toUpperCase()} edge of ${boardWords(layer.guideOn)} at the guide · start and stop from its ${from.toUpperCase()} edge${tool === '' ? '' : ` · ${tool}`}`;
   const { width } = setting;
   const words = paragraphBlock(second, { ...setting, width: width - 4 }, { size: 8.5 }, BELOW);
   const high = FIRST_LINE + words.height;

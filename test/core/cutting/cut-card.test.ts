@@ -1,7 +1,8 @@
 /** What a cut card tells: runs at one setting and edge, starts and stops from the edge beside it, and cuts by marks. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { cutCard } from '../../../src/core/cutting/cut-card';
+import { cutCard, faceCard } from '../../../src/core/cutting/cut-card';
+import { cutsOfLine } from '../../../src/core/cutting/line-cuts';
 import { contents } from '../arbitrary-jobs';
 import { planned, tryPlan, written, type Contents } from '../open';
 
@@ -54,7 +55,9 @@ it('tells every cut of the plan once, in the order of the plan, whatever the job
       for (const layer of plan.layers) {
         const { runs, byMarks } = cutCard(plan, layer, view);
         const told = [...runs.flatMap(({ cuts }) => cuts), ...byMarks];
-        expect(told.map(({ step }) => step)).toEqual(layer.order[view]);
+        expect(told.map(({ number, line }) => [number, line])).toEqual(
+          layer.order[view].map(({ number, window, cut }) => [number, layer.windows[window]!.cuts[view][cut]]),
+        );
         for (const { cuts, ...run } of runs) {
           for (const { measures } of cuts) {
             expect(measures).toMatchObject({ edge: run.edge, from: run.from });
@@ -66,4 +69,27 @@ it('tells every cut of the plan once, in the order of the plan, whatever the job
     }),
     { endOnFailure: true, numRuns: 60 },
   );
+});
+
+it('tells grooves and ruled lines pass by pass, in front view, each run with one tool and one direction', () => {
+  const lines = [
+    { kind: 'groove', distance: '3/4 in', width: '1/16 in' } as const,
+    { kind: 'ruled', distance: '3/8 in' } as const,
+  ];
+  const { plan } = planned({ ...WEIGHTED, mat: { layers: [{}], lines } });
+  const [layer] = plan.layers;
+  const { runs, byMarks } = faceCard(plan, layer!);
+  expect(byMarks).toEqual([]);
+  const told = runs.flatMap(({ cuts }) => cuts);
+  expect(told.map(({ number, line }) => [number, line])).toEqual(
+    layer!.lineOrder.map(({ number, line, cut }) => [number, cutsOfLine(layer!.lines[line]!)[cut]]),
+  );
+  // Worked by hand: the window's face edge lies 1/16 in outside its opening, 5 7/16 in from the bottom; the line's middle 3/8 in further out.
+  expect(told[0]).toMatchObject({ name: 'A ruled line, bottom', measures: { edge: 'bottom' } });
+  expect(inches(told[0]!.measures.setting)).toBe(5.5 - 1 / 16 - 3 / 8);
+  for (const { cuts, from } of runs) {
+    expect(new Set(cuts.map(({ made }) => made?.kind)).size).toBe(1);
+    for (const { measures } of cuts) expect(measures.from).toBe(from);
+  }
+  expect(faceCard(plan, { ...layer!, lines: [], lineOrder: [] })).toEqual({ runs: [], byMarks: [] });
 });
