@@ -56,25 +56,27 @@ function worst(points: readonly Point[], drawn: readonly (readonly [Point, Point
   return Math.max(...points.map((point) => Math.min(...drawn.map((chord) => toChord(point, chord)))));
 }
 
-describe.each(SHAPE_KINDS.filter((kind) => !['rectangle', 'polygon', 'cut-corners', 'stepped'].includes(kind)))(
-  '%s',
-  (kind) => {
-    it.each(['back', 'front'] as const)(
-      'from the %s: every curve of the plan is on paper, within 0.01 mm',
-      async (view) => {
-        const context = contextOf(ofShape(kind), { view });
-        const tiles = await tilesOf(context);
-        for (const layer of context.plan.layers) {
-          const curves = tiles.filter((tile) => tile.layer === layer.number).flatMap((tile) => tile.curves);
-          const points = curvePoints(layer.windows[0]?.cuts[view] ?? []);
-          expect(points.length).toBeGreaterThan(20);
-          expect(curves.length).toBeGreaterThan(0);
-          expect(worst(points, curves.flatMap(chords))).toBeLessThan(CLOSE);
-        }
-      },
-    );
-  },
-);
+const CURVED: [string, unknown][] = SHAPE_KINDS.filter(
+  (kind) => !['rectangle', 'polygon', 'cut-corners', 'stepped'].includes(kind),
+).map((kind) => [kind, kind]);
+const DRAWN = { kind: 'outline', path: 'M50 0C50 30 100 55 100 85A50 40 0 0 1 0 85C0 55 50 30 50 0Z' };
+
+describe.each([...CURVED, ['a drawing of one’s own', DRAWN] as [string, unknown]])('%s', (_, shape) => {
+  it.each(['back', 'front'] as const)(
+    'from the %s: every curve of the plan is on paper, within 0.01 mm',
+    async (view) => {
+      const context = contextOf(ofShape(shape), { view });
+      const tiles = await tilesOf(context);
+      for (const layer of context.plan.layers) {
+        const curves = tiles.filter((tile) => tile.layer === layer.number).flatMap((tile) => tile.curves);
+        const points = curvePoints(layer.windows[0]?.cuts[view] ?? []);
+        expect(points.length).toBeGreaterThan(20);
+        expect(curves.length).toBeGreaterThan(0);
+        expect(worst(points, curves.flatMap(chords))).toBeLessThan(CLOSE);
+      }
+    },
+  );
+});
 
 it('straight cuts of other shapes are on paper too, from corner to corner', async () => {
   for (const kind of ['polygon', 'cut-corners', 'stepped', 'arch']) {

@@ -1,10 +1,12 @@
 /** Windows of an outline of one's own, laid out and planned: sizes, distances, what is joined, and what is said against them. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { directionOn, pointOn } from '../../../src/core/geometry/edge';
 import { nearest } from '../../../src/core/geometry/nearness';
 import { areaOf, boundsOf, isClosed, type Outline } from '../../../src/core/geometry/outline';
 import { bladePath } from '../../../src/core/cutting/outline-cuts';
-import { planned, problemOf, problemsOf, type Contents } from '../open';
+import { planned, problemOf, problemsOf, tryPlan, written, type Contents } from '../open';
+import { anyCurvedPath, anyPathData } from '../outlines/random-paths';
 import { trueDistance } from '../geometry/true-distance';
 
 const IN = 25.4;
@@ -133,5 +135,28 @@ describe('what can be said against it', () => {
     // Its mouth closes before the hollow behind it does.
     const hollow = 'M0 0H100V100H52V90H80V20H20V90H48V100H0Z';
     expect(problemsOf(outlined(hollow)).map(({ code }) => code)).toContain('shape-cannot-be-followed');
+  });
+});
+
+describe('any drawing', () => {
+  it('is planned, or told why not, in every layer and joined to something, and never throws', () => {
+    const path = fc.oneof({ weight: 4, arbitrary: anyCurvedPath }, { weight: 1, arbitrary: anyPathData });
+    const more = fc.record({ turned: fc.constantFrom(90, 180, 270), mirrored: fc.boolean(), joined: fc.boolean() });
+    let plans = 0;
+    fc.assert(
+      fc.property(path, more, (drawn, { joined, ...lie }) => {
+        const parts = joined ? [{ size: '3 x 1 in', at: { bottom: '-1/4 in' } }] : [];
+        const { planned: plan, problems } = tryPlan(written(outlined(drawn, { ...lie, joined: parts })));
+        expect(plan !== undefined || problems.some(({ severity }) => severity === 'error')).toBe(true);
+        if (!plan) return;
+        plans += 1;
+        const [window] = plan.layout.windows;
+        for (const { outlines } of window?.layers ?? []) {
+          if (outlines) expect(isClosed(outlines.opening) && isClosed(outlines.face)).toBe(true);
+        }
+      }),
+      { numRuns: 60, endOnFailure: true },
+    );
+    expect(plans).toBeGreaterThan(5);
   });
 });
