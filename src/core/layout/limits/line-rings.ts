@@ -1,12 +1,12 @@
 /** Lines on the face as closed rings: those of a layout, what one of them runs into, and how far from its window it has room. */
-import { around, boxAt, insets, type Box } from '../../geometry/box';
-import { nearest } from '../../geometry/nearness';
-import { boundsOf, boxOutline, type Outline } from '../../geometry/outline';
+import { around, boxAt, insets, widthOf, type Box } from '../../geometry/box';
+import { boundsOf, boxOutline } from '../../geometry/outline';
 import type { FaceLine } from '../../job/job';
 import { placeLine } from '../face-lines';
 import type { PlacedLayout, PlacedLine, PlacedWindow } from '../layout';
-import { nearPairs, separation } from '../neighbours';
+import { nearPairs } from '../neighbours';
 import type { Show } from '../show';
+import type { Gaps, Ring } from './ring-gaps';
 import { SLACK, worstSide } from './slack';
 
 /** Every window with its lines. */
@@ -24,68 +24,58 @@ export interface Meeting {
   readonly into?: FaceLine;
 }
 
-export function meetingsOf(all: readonly Ringed[]): Meeting[] {
-  const boxes = all.map(({ window, lines }) => reachOf(window, lines));
-  return nearPairs(boxes, SLACK).flatMap(([first, second]): Meeting[] => {
-    const [a, b] = [all[first], all[second]];
-    if (!a || !b) return [];
-    const plain = a.window.shape === 'rectangle' && b.window.shape === 'rectangle';
-    const touch = (one: Outline, other: Outline) => (plain ? boxesApart(one, other) : apart(one, other)) <= SLACK;
-    return [
-      ...a.lines.flatMap((line) =>
-        b.lines.flatMap((into): Meeting[] =>
-          [
-            [line.outer, into.outer],
-            [line.outer, into.inner],
-            [line.inner, into.outer],
-          ].some(([one, other]) => one && other && touch(one, other))
-            ? [between({ one: a.window, line: line.line, other: b.window, into: into.line })]
-            : [],
-        ),
-      ),
-      ...intoWindow(a, b.window, touch),
-      ...intoWindow(b, a.window, touch),
-    ];
-  });
+/** One after another, for those who need no more than the first; of one line alone where its path is said. */
+export function* meetingsOf(all: readonly Ringed[], gaps: Gaps, at?: string): Generator<Meeting> {
+  const windows = all.map(({ window }) => windowRing(window));
+  const rings = all.map(({ window, lines }) => lines.map((line) => lineRing(line, window)));
+  const boxes = all.map(({ window }, index) => reachOf(window, [windows[index], ...(rings[index] ?? [])]));
+  const isAsked = (line: FaceLine) => at === undefined || line.at === at;
+  for (const [first, second] of nearPairs(boxes, SLACK)) {
+    const [one, other] = [all[first]?.window, all[second]?.window];
+    if (!one || !other) continue;
+    const [ofOne, ofOther] = [rings[first] ?? [], rings[second] ?? []];
+    for (const ring of ofOne) {
+      for (const into of ofOther) {
+        if (!ring.line || !into.line || !(isAsked(ring.line) || isAsked(into.line))) continue;
+        const meeting = furtherFirst({ one, line: ring.line, other, into: into.line });
+        if (isAsked(meeting.line) && gaps.touch(ring, into)) yield meeting;
+      }
+    }
+    for (const [from, lines, to, window] of [
+      [one, ofOne, other, windows[second]],
+      [other, ofOther, one, windows[first]],
+    ] as const) {
+      for (const ring of lines)
+        if (window && ring.line && isAsked(ring.line) && gaps.touch(ring, window))
+          yield { one: from, line: ring.line, other: to };
+    }
+  }
 }
 
 /** Of two lines that meet, the one further from its window is the one that runs into the other. */
-function between(meeting: Required<Meeting>): Meeting {
+function furtherFirst(meeting: Required<Meeting>): Meeting {
   const { one, line, other, into } = meeting;
   return into.distance > line.distance ? { one: other, line: into, other: one, into: line } : meeting;
 }
 
-type Touch = (one: Outline, other: Outline) => boolean;
+/** A window as it is cut in the top layer, where it is widest. */
+function windowRing({ layers, shape }: PlacedWindow): Ring | undefined {
+  const [cut] = layers;
+  if (!cut) return undefined;
+  const wide = widthOf(cut.face) > widthOf(cut.back) ? 'face' : 'back';
+  const outer = cut.outlines?.[wide] ?? boxOutline(cut[wide]);
+  return { outer, box: cut[wide], from: outer, reach: 0, plain: shape === 'rectangle' };
+}
 
-function intoWindow({ window, lines }: Ringed, other: PlacedWindow, touch: Touch): Meeting[] {
-  const cut = other.layers[0];
-  if (!cut) return [];
-  const edges = cut.outlines ? [cut.outlines.face, cut.outlines.back] : [boxOutline(cut.face), boxOutline(cut.back)];
-  return lines
-    .filter(({ inner, outer }) => edges.some((edge) => touch(outer, edge) || touch(inner, edge)))
-    .map(({ line }) => ({ one: window, line, other }));
+function lineRing({ line, inner, outer }: PlacedLine, { layers, shape }: PlacedWindow): Ring {
+  const from = layers[0]?.outlines?.face ?? boxOutline(layers[0]?.face ?? boundsOf(outer));
+  const reach = line.distance + line.width / 2;
+  return { line, outer, box: boundsOf(outer), inner, from, reach, plain: shape === 'rectangle' };
 }
 
 /** The box round all that is made round a window in the top layer. */
-function reachOf({ layers, window }: PlacedWindow, lines: readonly PlacedLine[]): Box {
-  const cut = layers[0];
-  const boxes = [...(cut ? [cut.face, cut.back] : []), ...lines.map(({ outer }) => boundsOf(outer))];
-  return around(boxes) ?? window;
-}
-
-function apart(one: Outline, other: Outline): number {
-  return nearest(one, other).distance;
-}
-
-/** Between the edges of two upright rectangles. */
-function boxesApart(one: Outline, other: Outline): number {
-  const [a, b] = [boundsOf(one), boundsOf(other)];
-  const outside = separation(a, b);
-  if (outside > 0) return outside;
-  const [within, without] = [a, b].map((outer, index) =>
-    Math.min(...Object.values(insets(outer, index === 0 ? b : a))),
-  );
-  return Math.max(0, within ?? 0, without ?? 0);
+function reachOf({ window }: PlacedWindow, rings: readonly (Ring | undefined)[]): Box {
+  return around(rings.flatMap((ring) => (ring ? [ring.box] : []))) ?? window;
 }
 
 /** From the line's outer edge to the nearest edge of the blank; negative past it. */
@@ -105,11 +95,12 @@ export function distanceWithRoom(
   show: Show,
   least: number,
   margin: number,
+  gaps: Gaps,
 ): number | undefined {
   const line = layout.windows.flatMap(({ lines }) => lines).find((placed) => placed.line.at === at)?.line;
   const step = show.stepUp(1e-6);
   if (!line) return undefined;
-  const fits = (steps: number) => hasRoom({ ...line, distance: steps * step }, layout, margin);
+  const fits = (steps: number) => hasRoom({ ...line, distance: steps * step }, layout, margin, gaps);
   let low = Math.floor(least / step + 1e-9) + 1;
   let high = Math.ceil(line.distance / step - 1e-9) - 1;
   if (high < low || !fits(low)) return undefined;
@@ -121,7 +112,7 @@ export function distanceWithRoom(
   return low * step;
 }
 
-function hasRoom(line: FaceLine, layout: PlacedLayout, margin: number): boolean {
+function hasRoom(line: FaceLine, layout: PlacedLayout, margin: number, gaps: Gaps): boolean {
   const moved: Ringed[] = [];
   for (const window of layout.windows) {
     const lines: PlacedLine[] = [];
@@ -136,5 +127,5 @@ function hasRoom(line: FaceLine, layout: PlacedLayout, margin: number): boolean 
     }
     moved.push({ window, lines });
   }
-  return meetingsOf(moved).every((meeting) => meeting.line.at !== line.at && meeting.into?.at !== line.at);
+  return meetingsOf(moved, gaps, line.at).next().done === true;
 }

@@ -7,6 +7,7 @@ import type { PlacedLayout, PlacedWindow } from '../layout';
 import { lineWord } from '../line-words';
 import type { Show } from '../show';
 import { distanceWithRoom, insetOf, meetingsOf, type Meeting } from './line-rings';
+import { Gaps } from './ring-gaps';
 import { SLACK, titled } from './slack';
 
 /** A groove deeper than this part of the board leaves too little under it. Common practice, no source. */
@@ -16,13 +17,14 @@ interface Setting {
   readonly layout: PlacedLayout;
   readonly leaves: readonly Leaf[];
   readonly show: Show;
+  readonly gaps: Gaps;
 }
 
 /** Each line of the job once, however many windows have it. */
 export function lineProblems(layout: PlacedLayout, leaves: readonly Leaf[], show: Show): Problem[] {
   const lists = leaves.map(({ lines }) => lines).filter((list) => list.length > 0);
   if (lists.length === 0) return [];
-  const setting = { layout, leaves, show };
+  const setting = { layout, leaves, show, gaps: new Gaps() };
   const lines = [...new Map(lists.flat().map((line) => [line.at, line])).values()];
   const alone = lines.flatMap((line) => [...tooNear(line, setting), ...tooDeep(line, setting)]);
   return [
@@ -155,7 +157,7 @@ function cornersLost(line: FaceLine, { layout }: Setting): Problem[] {
 
 /** Past the edge of the board, or where the frame hides it; told of the window where it lies furthest out. */
 function beyond(line: FaceLine, setting: Setting): Problem[] {
-  const { layout, show } = setting;
+  const { layout, show, gaps } = setting;
   const { lip } = layout.frame;
   const found = layout.windows
     .flatMap((window) =>
@@ -168,8 +170,8 @@ function beyond(line: FaceLine, setting: Setting): Problem[] {
   const off = worst.inset <= SLACK;
   const least = leastDistance(line, layout);
   const right =
-    distanceWithRoom(line.at, layout, show, least, lip) ??
-    (off ? distanceWithRoom(line.at, layout, show, least, 0) : undefined);
+    distanceWithRoom(line.at, layout, show, least, lip, gaps) ??
+    (off ? distanceWithRoom(line.at, layout, show, least, 0, gaps) : undefined);
   const remedy =
     right === undefined ? 'a wider border, or no such line there' : `${show.limit(right)} from the window or less`;
   const what = `${capital(wordOf(line))} ${show.length(line.distance)} outside window ${nameOf(worst.window, more.length)}`;
@@ -191,21 +193,27 @@ function beyond(line: FaceLine, setting: Setting): Problem[] {
 }
 
 /** One problem for each line that meets another, or a window. */
-function crossing({ layout, show }: Setting): Problem[] {
+function crossing({ layout, show, gaps }: Setting): Problem[] {
   const groups = new Map<string, Meeting[]>();
-  for (const meeting of meetingsOf(layout.windows.map((window) => ({ window, lines: window.lines })))) {
+  for (const meeting of meetingsOf(
+    layout.windows.map((window) => ({ window, lines: window.lines })),
+    gaps,
+  )) {
     const group = groups.get(meeting.line.at);
     if (group) group.push(meeting);
     else groups.set(meeting.line.at, [meeting]);
   }
-  return [...groups.values()].flatMap(([meeting, ...more]): Problem[] => {
+  return [...groups.values()].flatMap((group): Problem[] => {
+    const [meeting] = group;
     if (!meeting) return [];
+    // A line may run into several lines of one window.
+    const more = new Set(group.map(({ one, other }) => [one.name, other.name].sort().join(' '))).size - 1;
     const { one, line, other, into } = meeting;
-    const right = distanceWithRoom(line.at, layout, show, leastDistance(line, layout), 0);
+    const right = distanceWithRoom(line.at, layout, show, leastDistance(line, layout), 0, gaps);
     const remedy =
       right === undefined ? 'a wider gap, or no such line there' : `${show.limit(right)} from the window or less`;
     const met = into ? `the ${lineWord(into)} round window ${other.name}` : `window ${other.name}`;
-    const others = more.length > 0 ? ` (and at ${more.length} more ${more.length === 1 ? 'place' : 'places'})` : '';
+    const others = more > 0 ? ` (and at ${more} more ${more === 1 ? 'place' : 'places'})` : '';
     return [
       {
         code: 'line-meets-another',
