@@ -2,6 +2,7 @@
 import { around, type Box, type Point } from './box';
 import { partBeside } from './carrier';
 import { directionOn, distance, pointOn, unit, type Edge } from './edge';
+import { boxesMeet, meetingsWithin } from './meetings';
 import { boundsOf, flatten, shiftOutline, type Outline } from './outline';
 
 /** The nearest points of two outlines. */
@@ -21,6 +22,8 @@ const SAMPLES = 24;
  */
 export function nearest(one: Outline, other: Outline): Nearest {
   const [ones, others] = [one.map(boxed), other.map(boxed)];
+  const met = meeting(ones, others);
+  if (met) return { distance: 0, one: met, other: met };
   const first = nearestBoxes(ones, others);
   if (!first) return { distance: Infinity, one: ORIGIN, other: ORIGIN };
   let best = nearestOf(first.a, first.b, Infinity) ?? { distance: Infinity, one: ORIGIN, other: ORIGIN };
@@ -40,6 +43,17 @@ interface Boxed {
 
 function boxed(edge: Edge): Boxed {
   return { edge, box: boundsOf([edge]) };
+}
+
+/** A point where two outlines cross or touch: along edges that cross, the distance is least between samples of both sides. */
+function meeting(ones: readonly Boxed[], others: readonly Boxed[]): Point | undefined {
+  for (const a of ones) {
+    for (const b of others) {
+      const [met] = boxesMeet(a.box, b.box) ? meetingsWithin(a.edge, b.edge) : [];
+      if (met) return met.point;
+    }
+  }
+  return undefined;
 }
 
 /** The two edges whose boxes lie nearest to one another. */
@@ -85,21 +99,18 @@ function nearestOf(a: Edge, b: Edge, limit: number): Nearest | undefined {
   };
   const count = samplesIn(a);
   const pairs = Array.from({ length: count + 1 }, (_, index) => pairTo(index / count));
-  let [first, second, step] = [0, -1, 0];
-  pairs.forEach((pair, index) => {
-    if (index === 0) return;
-    // Between two samples the edge comes no nearer than by the way from one to the next.
-    step = Math.max(step, distance(pair.one, pairs[index - 1]?.one ?? pair.one));
-    const isBetterThan = (other: number) => pair.distance < (pairs[other]?.distance ?? Infinity);
-    if (isBetterThan(first)) [first, second] = [index, first];
-    else if (second < 0 || isBetterThan(second)) second = index;
-  });
-  const best = pairs[first];
-  if (!best || best.distance - step >= limit) return undefined;
-  // Two stretches may come equally near, as the two ends of a strip do.
-  const apart = second >= 0 && Math.abs(second - first) > 1 ? [first, second] : [first];
-  const found = apart.map((index) => search(a, pairTo, index, count));
-  return found.reduce(nearer, best);
+  const far = (index: number) => pairs[index]?.distance ?? Infinity;
+  // Between two samples the edge comes no nearer than by the way from one to the next.
+  const step = Math.max(...pairs.slice(1).map(({ one }, index) => distance(one, pairs[index]?.one ?? one)));
+  let best: Nearest | undefined;
+  // Several stretches may come about equally near, as the two ends of a strip do.
+  const valleys = [...pairs.keys()].filter((index) => far(index) <= far(index - 1) && far(index) <= far(index + 1));
+  for (const index of valleys.sort((x, y) => far(x) - far(y))) {
+    if (far(index) - step >= Math.min(limit, best?.distance ?? Infinity)) break;
+    const found = search(a, pairTo, index, count);
+    if (!best || found.distance < best.distance) best = found;
+  }
+  return best;
 }
 
 /** Halvings, at the least, of the stretch between two samples: enough for the last digits of a distance. */

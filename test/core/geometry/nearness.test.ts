@@ -1,7 +1,7 @@
 /** Distances between outlines against closed forms. */
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
-import { isInside, nearest } from '../../../src/core/geometry/nearness';
+import { describe, expect, it } from 'vitest';
+import { apart, isInside, nearest } from '../../../src/core/geometry/nearness';
 import { parallelTo } from '../../../src/core/geometry/offset';
 import { shiftOutline } from '../../../src/core/geometry/outline';
 import { outlineOf } from '../../../src/core/geometry/shapes';
@@ -65,4 +65,17 @@ it('tells inside from outside', () => {
     isInside(hollow, { x: 15, y: 15 }),
     isInside(hollow, { x: 50, y: 1 }),
   ]).toEqual([false, true, true]);
+});
+
+describe('outlines of which one reaches into the other evenly from both sides', () => {
+  const large = outlineOf({ kind: 'oval' }, { width: 500, height: 600 });
+  const sheet = outlineOf({ kind: 'rectangle' }, { width: 500, height: 200 });
+
+  // In the middle, between the two crossings, the way from edge to edge is greatest and square to both.
+  it.each([1, 5, 12.7, 20])('%d mm: they cross, and have to be moved apart by as much', (into) => {
+    const above = shiftOutline(sheet, { x: 0, y: 600 - into });
+    expect(nearest(large, above).distance).toBe(0);
+    expect(nearest(above, large).distance).toBe(0);
+    expect(apart(large, above)).toBeCloseTo(-into, 5);
+  });
 });
