@@ -270,6 +270,13 @@ export function decimalText(mm: number, unit: Unit, digits: number): string {
   return /^-0\.?0*$/.test(text) ? text.slice(1) : text;
 }
 
+/** `27.49 sq in`, `177.3 cm²` or `17735 mm²`, of square millimetres. */
+export function areaText(squareMm: number, { unit }: Pick<Showing, 'unit'>): string {
+  const one = SCALE[unit].over / SCALE[unit].under;
+  const digits = { in: 2, cm: 2, mm: 0 }[unit];
+  return `${(squareMm / one ** 2).toFixed(digits)} ${unit === 'in' ? 'sq in' : `${unit}²`}`;
+}
+
 function nearestStep(mm: number, showing: Showing): number {
   // What lies half way but for the last bits of a double counts as half way.
   const steps = Math.abs(mm) / stepLength(showing);

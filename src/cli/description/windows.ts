@@ -7,6 +7,7 @@ import { lineMeasures } from '../../core/layout/line-words';
 import { columns, counted, paragraph } from '../print/text';
 import { marked, sumsOf } from './borders';
 import type { Section } from './section';
+import { shapeRows } from './shapes';
 import { rowsText, sizeRow, type Row, type Words } from './words';
 
 /** Windows of the same sizes stand together. */
@@ -31,6 +32,7 @@ function windowRows(job: Job, layout: Layout, window: PlacedWindow, index: numbe
   const above = layout.layers.slice(0, bottom).toReversed();
   return [
     ...sizeRow('Window', layout.derivations, `windows[${index}].window`, words),
+    ...shapeRows(job, window, words),
     ...sizeRow('At the face', layout.derivations, `windows[${index}].windowAtFace`, words),
     ...above.flatMap(({ number }): Row[] => {
       const opening = window.layers[number - 1]?.opening;
