@@ -37,7 +37,7 @@ export function describeJob(described: Described): string {
     bordersSection(layout, words),
     windowsSection(job, layout, words),
     placesSection(layout, words),
-    gapsSection(layout, words),
+    gapsSection(job, layout, words),
     ...lineSections(plan, words),
     ...orderSections(plan, view, words),
   ];

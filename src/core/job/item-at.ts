@@ -1,4 +1,4 @@
-/** Finds an item of the arrangement, or a window placed freely, by its path. */
+/** Finds items of the arrangement, and windows placed freely by their path. */
 import type { Arrangement, Job } from './job';
 
 /** Undefined where the path names no item of the job. */
@@ -15,6 +15,11 @@ function within(item: Arrangement, at: string): Arrangement | undefined {
     if (found) return found;
   }
   return undefined;
+}
+
+/** The item and all in it, in the order of the job. */
+export function itemsOf(item: Arrangement): Arrangement[] {
+  return [item, ...partsOf(item).flatMap(itemsOf)];
 }
 
 function partsOf(item: Arrangement): readonly Arrangement[] {

@@ -87,6 +87,8 @@ export interface Ring {
   readonly kind: 'ring';
   readonly size: Size;
   readonly cells: readonly Leaf[];
+  /** All but the one in the middle, as they follow one another. */
+  readonly around: readonly Leaf[];
   /** Lower left corners of the windows, from that of the box round all of them. */
   readonly corners: readonly Point[];
   /** Of the gap from the middle window, or of the ellipse. */

@@ -2,7 +2,7 @@
 import type { Box } from '../geometry/box';
 import { nearest } from '../geometry/nearness';
 import type { GapRule } from '../job/job';
-import type { Axis, Group, Leaf } from './cells';
+import type { Axis, Group, Leaf, Ring } from './cells';
 import type { Gap, PlacedWindow } from './layout';
 import { facingAcross, turned } from './neighbours';
 import { openingOutline } from './shaped-openings';
@@ -27,7 +27,10 @@ function gapsAlong(
     if (!a || !b || !top || !other) return [];
     const common = commonGroup(leaves[first], leaves[second]);
     // Round a ring windows stand askew, and from box to box is not from window to window.
-    if (common?.kind === 'ring' && !facesSquarely(windows[first], windows[second], b.left - a.right)) return [];
+    if (common?.kind === 'ring') {
+      if (standAcross(common, leaves[first], leaves[second])) return [];
+      if (!facesSquarely(windows[first], windows[second], b.left - a.right)) return [];
+    }
     const measure = (one: Box, two: Box) => (axis === 'across' ? two.left - one.right : two.bottom - one.top);
     return [
       {
@@ -43,6 +46,14 @@ function gapsAlong(
       },
     ];
   });
+}
+
+/** True of two windows of a ring with others of it between them both ways round. */
+function standAcross({ around }: Ring, one: Leaf | undefined, other: Leaf | undefined): boolean {
+  const [here, there] = [one, other].map((leaf) => (leaf ? around.indexOf(leaf) : -1));
+  if (here === undefined || there === undefined || here < 0 || there < 0) return false;
+  const steps = Math.abs(here - there);
+  return steps > 1 && steps < around.length - 1;
 }
 
 /** True where the straight way between two boxes is the shortest between their outlines. */

@@ -11,6 +11,7 @@ export function ringOf(item: RingItem, job: Job, groups: readonly Group[]): Ring
   const ring: { -readonly [key in keyof Ring]: Ring[key] } = {
     kind: 'ring',
     cells,
+    around: [],
     corners: [],
     size: { width: 0, height: 0 },
     gapAt: `${item.at}.${item.on ? 'on' : 'gap'}`,
@@ -20,6 +21,7 @@ export function ringOf(item: RingItem, job: Job, groups: readonly Group[]): Ring
   const middle = item.middle && leafOf(item.middle, job, inside);
   const around = item.around.map((window) => leafOf(window, job, inside));
   const points = [...(middle ? [ORIGIN] : []), ...ringPoints(item, middle, around)];
+  ring.around = around;
   cells.push(...(middle ? [middle] : []), ...around);
   const boxes = cells.map(({ size }, index) => boxRound(points[index] ?? ORIGIN, size));
   const whole = boxesAround(boxes) ?? boxRound(ORIGIN, { width: 0, height: 0 });

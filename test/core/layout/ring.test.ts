@@ -166,6 +166,13 @@ it('measures gaps only where windows face one another squarely, and knows which 
   ]);
 });
 
+it('measures no gap across a ring, to a window that others stand before', () => {
+  const items = Array.from({ length: 4 }, () => plain('3 x 3 in'));
+  const windows: WrittenNode = { kind: 'ring', centre: 'none', on: '12 x 12 in', items };
+  const { gaps } = planned({ frame: { size: '40 x 40 in' }, windows }).layout;
+  expect(gaps).toEqual([]);
+});
+
 it('linear equations: a system solved by hand, and one without an answer', () => {
   expect(solveLinear([[0, 2, 1], [1, 1, 1], [2, 0, -1]], [7, 6, -1])).toEqual([1, 2, 3].map((value) => expect.closeTo(value, 12) as number)); // prettier-ignore
   expect(solveLinear([[1, 1], [2, 2]], [1, 2])).toBeUndefined(); // prettier-ignore
