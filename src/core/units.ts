@@ -277,6 +277,11 @@ export function areaText(squareMm: number, { unit }: Pick<Showing, 'unit'>): str
   return `${(squareMm / one ** 2).toFixed(digits)} ${unit === 'in' ? 'sq in' : `${unit}²`}`;
 }
 
+/** To a thousandth of an inch or a hundredth of a millimetre, without zeros at its end: `0.249 in`. */
+export function fineText(mm: number, unit: Unit): string {
+  return `${Number(decimalText(mm, unit, unit === 'mm' ? 2 : 3))} ${unit}`;
+}
+
 function nearestStep(mm: number, showing: Showing): number {
   // What lies half way but for the last bits of a double counts as half way.
   const steps = Math.abs(mm) / stepLength(showing);

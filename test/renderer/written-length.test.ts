@@ -42,7 +42,7 @@ describe('a length in a field', () => {
   it('is read back in both systems', () => {
     expect(echoOf('11/4', inches)).toEqual({ ok: true, mm: 69.85, text: '= 2 3/4 in · ≈ 69.9 mm' });
     // Thinner than a millimetre: to a hundredth, or paper would be told a fifth too thick.
-    expect(echoOf('0.25 mm', inches)).toMatchObject({ text: '= 0.010 in · 0.25 mm' });
+    expect(echoOf('0.25 mm', inches)).toMatchObject({ text: '= 0.01 in · 0.25 mm' });
     expect(echoOf('69.85', metric)).toMatchObject({ ok: true, mm: 69.85 });
     expect(echoOf('1.5/8', inches)).toMatchObject({ ok: false, message: expect.stringContaining('1 5/8') as string });
   });

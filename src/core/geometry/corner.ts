@@ -30,6 +30,10 @@ const LONGEST_CORNER = 8;
 /** Curves are led on to where they meet by no more of a turn. */
 const LED_ON = Math.PI / 2;
 
+/** A corner that curves led on make much sharper than it was is no point any more under 30 degrees; radians of turn. */
+const NEEDLE = (150 / 180) * Math.PI;
+const MUCH_SHARPER = (15 / 180) * Math.PI;
+
 /** A hair of a part of an edge. */
 const HAIR = 1e-9;
 
@@ -101,7 +105,22 @@ function ledOn(before: Side, after: Side, away: number): Corner | undefined {
     (one, other) => one >= 1 - HAIR && one <= 1 + further && other <= HAIR && other >= -earlier,
   );
   const reach = LONGEST_CORNER * Math.abs(away);
-  return point && distance(point, before.edge.to) <= reach ? atPoint(point, false) : undefined;
+  const isCorner = point && distance(point, before.edge.to) <= reach && !isNeedle(before, after, point);
+  return isCorner ? atPoint(point, false) : undefined;
+}
+
+/** True where curves led on meet in so sharp a point that it could not be cut; they may even only graze one another. */
+function isNeedle(before: Side, after: Side, point: Point): boolean {
+  const [last, first] = [before.moved.strands.at(-1)?.edge, after.moved.strands[0]?.edge];
+  if (!last || !first || (last.kind === 'line' && first.kind === 'line')) return false;
+  const turn = turnOf(directionOn(last, partBeside(last, point)), directionOn(first, partBeside(first, point)));
+  const own = turnOf(directionOn(before.edge, 1), directionOn(after.edge, 0));
+  return turn > Math.max(NEEDLE, own + MUCH_SHARPER);
+}
+
+/** Between two directions, 0 to a half turn. */
+function turnOf(a: Point, b: Point): number {
+  return Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
 }
 
 /** The meeting of two moved neighbours, or of what they lie on, nearest to the corner, where its parts of both will do. */
@@ -135,8 +154,8 @@ function squared(before: Side, after: Side, away: number): Corner | undefined {
 
 function rounded(before: Side, after: Side, away: number): Corner {
   const [a, b] = [directionOn(before.edge, 1), directionOn(after.edge, 0)];
-  const turn = Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+  const turn = turnOf(a, b);
   const [arrives, leaves] = [before.moved.end, after.moved.start];
-  const edge = arc(arrives, leaves, before.edge.to, Math.sign(away) * Math.abs(turn));
+  const edge = arc(arrives, leaves, before.edge.to, Math.sign(away) * turn);
   return { arrives, leaves, between: [{ edge, within: false }], shortens: false };
 }

@@ -10,6 +10,8 @@ export interface Parallel {
   readonly outline: Outline;
   /** Edges of the outline that shrank to nothing on the way, by their index in it. */
   readonly vanished: readonly number[];
+  /** Corners that could not be kept as points: rounded, or cut off square. */
+  readonly blunted: number;
 }
 
 /**
@@ -18,7 +20,7 @@ export interface Parallel {
  *
  * Corners stay corners, outward and inward: neighbours are lengthened or shortened to where they, or the circles and ovals
  * they lie on, meet. A corner of two lines that would run out further than 8 times the distance from the outline's is cut
- * off square there; one of curves that do not meet so near is rounded at the distance. What far parts of the outline run
+ * off square there; one of curves that do not meet so near, or only in a much sharper point of less than 30 degrees, is rounded at the distance. What far parts of the outline run
  * over is left out.
  */
 export function parallelTo(outline: Outline, away: number): Parallel | undefined {
@@ -35,6 +37,7 @@ function parallelOf(outline: Outline, strands: readonly Strand[]): Parallel {
   return {
     outline: strands.map(({ edge }) => edge),
     vanished: [...outline.keys()].filter((index) => !followed.has(index)),
+    blunted: strands.filter(({ follows }) => follows === undefined).length,
   };
 }
 

@@ -21,14 +21,22 @@ export function placeLine(line: FaceLine, { face, outlines }: LayerOpening): Pla
   const depth = line.kind === 'groove' ? { depth: grooveDepth(line) } : {};
   if (!outlines) {
     const [inner, middle, outer] = [-width / 2, 0, width / 2].map((aside) => boxOutline(grow(face, distance + aside)));
-    return inner && middle && outer && { line, inner, middle, outer, ...depth, vanished: 0 };
+    return inner && middle && outer && { line, inner, middle, outer, ...depth, vanished: 0, blunted: 0 };
   }
   const middle = parallelTo(outlines.face, distance);
   const inner = middle && parallelTo(middle.outline, -width / 2);
   const outer = middle && parallelTo(middle.outline, width / 2);
   if (!inner || !outer || (middle.vanished.length > 0 && touches(inner.outline, outlines.face))) return undefined;
   const vanished = middle.vanished.length + outer.vanished.length;
-  return { line, inner: inner.outline, middle: middle.outline, outer: outer.outline, ...depth, vanished };
+  return {
+    line,
+    inner: inner.outline,
+    middle: middle.outline,
+    outer: outer.outline,
+    ...depth,
+    vanished,
+    blunted: middle.blunted,
+  };
 }
 
 /** Where bends have vanished the inner edge runs out into corners, which may reach back to the window. */

@@ -23,6 +23,8 @@ export interface ShapedOpening {
   readonly back: Outline;
   /** How many edges of the window's shape are too short, or bend too tightly, to be followed this far out. */
   readonly vanished: number;
+  /** Corners that could not be kept as points so far out, and are rounded or cut off. */
+  readonly blunted: number;
   /** How far the opening of the layer above lies away, where that differs along an oval; undefined for the top layer. */
   readonly reveal?: { readonly least: number; readonly greatest: number };
 }
@@ -57,6 +59,8 @@ export interface PlacedLine {
   readonly depth?: number;
   /** Edges of the window on the face that are too short to be followed this far out. */
   readonly vanished: number;
+  /** Corners that could not be kept as points so far out, and are rounded or cut off. */
+  readonly blunted: number;
 }
 
 export interface PlacedWindow {

@@ -91,7 +91,8 @@ export function measureOf(shape: WindowShape, { width, height }: Size): Measure 
     case 'cut-corners':
       return within('cut', shape.cut, half);
     case 'stepped':
-      return within('step', shape.step, half / (shape.count + 1));
+      // A strip of half a step at the least stays between the steps of two corners.
+      return within('step', shape.step, half / (shape.count + 1 / 4));
     case 'arch':
       return within('rise', shape.rise ?? usualRise('arch', width), Math.min(width / 2, height));
     case 'pointed':

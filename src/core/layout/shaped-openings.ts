@@ -48,18 +48,19 @@ function shapedOpening(outline: Outline, way: Way, away: number, layer: LayoutLa
     face: standard ? wide.outline : opening.outline,
     back: standard ? opening.outline : wide.outline,
     vanished: Math.max(lostBends(outline, opening, away), lostBends(outline, wide, away + run)),
+    blunted: Math.max(opening.blunted, wide.blunted),
   };
 }
 
 function followed(outline: Outline, away: number): Parallel | undefined {
-  return away === 0 ? { outline, vanished: [] } : parallelTo(outline, away);
+  return away === 0 ? { outline, vanished: [], blunted: 0 } : parallelTo(outline, away);
 }
 
 /** An ellipse with both half axes longer. */
 function largerEllipse(outline: Outline, by: number): Parallel {
   const larger = ({ centre, radii, start, sweep }: OvalEdge) =>
     oval(centre, { x: radii.x + by, y: radii.y + by }, 0, start, sweep);
-  return { outline: outline.map((edge) => (edge.kind === 'oval' ? larger(edge) : edge)), vanished: [] };
+  return { outline: outline.map((edge) => (edge.kind === 'oval' ? larger(edge) : edge)), vanished: [], blunted: 0 };
 }
 
 function boxesOf({ opening, face, back }: ShapedOpening): LayerOpening {

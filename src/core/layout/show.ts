@@ -1,13 +1,15 @@
 /** Lengths and sizes of a job in words: for messages, and for edits that mend. */
 import type { Size } from '../geometry/box';
 import type { Job } from '../job/job';
-import { decimalText, lengthText, showingOf, showLength, showSetting, sizeText, stepLength } from '../units';
+import { decimalText, fineText, lengthText, showingOf, showLength, showSetting, sizeText, stepLength } from '../units';
 
 export interface Show {
   /** To the job's step, `≈` before it when rounded. */
   readonly length: (mm: number) => string;
   /** The same of a length that missed a limit: in decimals where the step would show it as the limit itself. */
   readonly missing: (mm: number, limit: number) => string;
+  /** To a thousandth of an inch or a hundredth of a millimetre, for what differs by less than a step. */
+  readonly fine: (mm: number) => string;
   /** A limit, which is nobody's measure: never `≈`, in decimals where the step would round it. */
   readonly limit: (mm: number) => string;
   /** The least length on the step that is no less: what one would take who has to keep to a limit, mm. */
@@ -21,6 +23,9 @@ export interface Show {
   /** To write into the job: as shown when that is exact, otherwise in millimetres to a millionth. */
   readonly exact: (mm: number) => string;
 }
+
+/** What is solved for lies beside a step by less, mm. */
+const ON_STEP = 1e-6;
 
 export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
   const showing = showingOf(job);
@@ -37,9 +42,10 @@ export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
       const same = Math.abs(mm - limit) > 1e-6 && showLength(mm, showing).text === showLength(limit, showing).text;
       return same ? `${decimalText(mm, unit, unit === 'mm' ? 2 : 3)} ${unit}` : shown;
     },
+    fine: (mm) => fineText(mm, showing.unit),
     limit: (mm) => showSetting(mm, showing).withUnit,
-    stepDown: (mm) => Math.floor(mm / stepLength(showing) + 1e-9) * stepLength(showing),
-    stepUp: (mm) => Math.ceil(mm / stepLength(showing) - 1e-9) * stepLength(showing),
+    stepDown: (mm) => Math.floor((mm + ON_STEP) / stepLength(showing) + 1e-9) * stepLength(showing),
+    stepUp: (mm) => Math.ceil((mm - ON_STEP) / stepLength(showing) - 1e-9) * stepLength(showing),
     size: (size) => sizeText(size, showing),
     typed: (mm) => {
       const shown = lengthText(mm, showing);

@@ -74,7 +74,7 @@ export function outlineProblem(fault: OutlineFault, at: string, unit = ''): Prob
   }
 }
 
-/** Five figures tell a place well enough to find it. */
+/** Five figures tell a place well enough to find it; what is left of a nought by doubles is one. */
 function figure(value: number): string {
-  return `${Number(value.toPrecision(5))}`;
+  return `${Number(Number(value.toPrecision(5)).toFixed(6)) + 0}`;
 }

@@ -30,6 +30,9 @@ export function turnMat(bench: Bench, name: MotionName): void {
 function keep({ session, notice }: Bench, moved: Result<WrittenJob>, label: string): void {
   const told = moved.problems.filter((problem) => moved.ok || isError(problem)).map(({ message }) => message);
   if (!moved.ok) return notice.fail(told.join(' '));
+  if (JSON.stringify(moved.value) === JSON.stringify(session.committed)) {
+    return notice.say(`${label}: it is the same turned so; nothing changes.`);
+  }
   session.replace(moved.value, label);
   notice.say([`${label}: done.`, ...told].join(' '));
 }

@@ -1,5 +1,14 @@
 /** Written lengths in a field: what to show of them, what to store of what was typed, how it was read, and nudging by a step. */
-import { decimalText, lengthText, readLength, showLength, stepLength, type Showing, type Unit } from '../../core/units';
+import {
+  decimalText,
+  fineText,
+  lengthText,
+  readLength,
+  showLength,
+  stepLength,
+  type Showing,
+  type Unit,
+} from '../../core/units';
 import { capital } from './words';
 
 /** How a typed length was read, or why it was not. */
@@ -51,13 +60,16 @@ export function otherUnit(mm: number, showing: Showing): string {
   return lengthText(mm, { ...showing, unit: 'mm', metricStep: 0.1 });
 }
 
-/** To the shown step; what is smaller than a step, such as the thickness of paper, in decimals. */
+/** To the shown step; a length of a few steps, such as an overcut or the thickness of paper, to what it is. */
 export function nearText(mm: number, showing: Showing): string {
   const shown = showLength(mm, showing);
-  return shown.value === 0 && shown.rounded
-    ? `${decimalText(mm, showing.unit, 3)} ${showing.unit}`
-    : lengthText(mm, showing);
+  if (!shown.rounded || Math.abs(mm) > FEW_STEPS * stepLength(showing)) return lengthText(mm, showing);
+  const finest = showLength(mm, { ...showing, inchStep: 64, metricStep: 0.1 });
+  return finest.rounded ? fineText(mm, showing.unit).replace('-', '−') : finest.withUnit;
 }
+
+/** Of so few steps a length rounded to a step is off by much. */
+const FEW_STEPS = 4;
 
 /** The next length up (1) or down (-1) on the shown step, `times` steps away, as text to store. */
 export function nudgedText(mm: number, direction: 1 | -1, times: number, jobUnit: Unit, showing: Showing): string {

@@ -43,6 +43,8 @@ export class Look {
   numbers = $state(true);
   /** The choices of the last export. */
   exported = $state.raw<ExportOptions>();
+  /** The folder it went into. */
+  exportedTo = $state<string>();
   /** What was last asked of how many windows fit, as it was typed. */
   howMany = $state.raw<AskedHowMany>();
   /** What was last typed of a trial square. */
@@ -64,6 +66,7 @@ export class Look {
     this.view = view;
     // Unit and paper are the job's; those of another would round it.
     this.exported = undefined;
+    this.exportedTo = undefined;
     this.howMany = undefined;
     this.trial = undefined;
   }

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../../src/core/geometry/box';
 import { directionOn, distance, pointOn, type Edge } from '../../../src/core/geometry/edge';
+import { nearest } from '../../../src/core/geometry/nearness';
 import { parallelTo } from '../../../src/core/geometry/offset';
 import { areaOf, flatten, isClosed, lengthOf, type Outline } from '../../../src/core/geometry/outline';
 import { crossingOf } from '../../../src/core/geometry/region';
@@ -135,4 +136,22 @@ describe('beside Clipper2 (Angus Johnson, an independent library) on finely flat
       { numRuns },
     );
   });
+});
+
+describe('hollow corners at half their radius, where line and circle only graze one another', () => {
+  it.each([0.4, 0.49, 0.4999999, 0.5, 0.5000001, 0.51, 0.7, 0.99])(
+    'at %d of it the outline is whole, closed and as far away as it should be',
+    (part) => {
+      const outline = outlineOf({ kind: 'scooped', radius: 12.7 }, { width: 101.6, height: 127 });
+      const parallel = parallelTo(outline, part * 12.7);
+      expect(parallel?.outline.filter(({ kind }) => kind === 'arc').length).toBeGreaterThanOrEqual(4);
+      expect(parallel?.blunted).toBe(part < 0.45 ? 0 : 8);
+      const edges = parallel?.outline ?? [];
+      edges.forEach((edge, index) => {
+        const next = edges[(index + 1) % edges.length] ?? edge;
+        expect(Math.hypot(next.from.x - edge.to.x, next.from.y - edge.to.y)).toBeLessThan(1e-9);
+      });
+      expect(nearest(outline, edges).distance).toBeCloseTo(part * 12.7, 6);
+    },
+  );
 });

@@ -29,7 +29,7 @@ describe('round any outline', () => {
             opening: box,
             face: box,
             back: box,
-            outlines: { opening: face, face, back: face, vanished: 0 },
+            outlines: { opening: face, face, back: face, vanished: 0, blunted: 0 },
           });
           fc.pre(made !== undefined);
           const { inner, middle, outer } = made;
@@ -94,7 +94,7 @@ function ringOf(face: Outline, distance: number): Ring | undefined {
     opening: box,
     face: box,
     back: box,
-    outlines: { opening: face, face, back: face, vanished: 0 },
+    outlines: { opening: face, face, back: face, vanished: 0, blunted: 0 },
   });
   if (!made) return undefined;
   const { inner, outer } = made;

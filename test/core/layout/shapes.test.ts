@@ -133,7 +133,11 @@ describe('what cannot be', () => {
     [{ kind: 'rounded', radius: '5 in' }, '4 in or less', { kind: 'rounded', radius: '4 in' }],
     [{ kind: 'arch', rise: '6 in' }, '4 in or less', { kind: 'arch', rise: '4 in' }],
     [{ kind: 'pointed', rise: '3 in' }, '4 in or more', { kind: 'pointed', rise: '4 in' }],
-    [{ kind: 'stepped', step: '2 in', count: 3 }, '1 in or less', { kind: 'stepped', count: 3, step: '1 in' }],
+    [
+      { kind: 'stepped', step: '2 in', count: 3 },
+      '1 3/16 in or less',
+      { kind: 'stepped', count: 3, step: '1 3/16 in' },
+    ],
     [{ kind: 'cut-corners', cut: '9 in' }, '4 in or less', { kind: 'cut-corners', cut: '4 in' }],
   ] as const)('%o is told its limit and mended by the fix', (shape, remedy, mended) => {
     const problem = problemOf(shaped(shape), 'shape-does-not-fit');
@@ -151,7 +155,7 @@ describe('what cannot be', () => {
 
   it('hollow corners that vanish on the way out are told of, not hidden', () => {
     const contents = shaped({ kind: 'scooped', radius: '1/8 in' });
-    expect(problemOf(contents, 'corner-vanishes').message).toContain('from layer 2 up');
+    expect(problemOf(contents, 'corner-vanishes').message).toContain('from layer 1 up');
     expect(openings(contents).top.opening.every(({ kind }) => kind === 'line')).toBe(true);
   });
 });

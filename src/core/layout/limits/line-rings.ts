@@ -98,7 +98,7 @@ export function distanceWithRoom(
   gaps: Gaps,
 ): number | undefined {
   const line = layout.windows.flatMap(({ lines }) => lines).find((placed) => placed.line.at === at)?.line;
-  const step = show.stepUp(1e-6);
+  const step = show.stepUp(0.001);
   if (!line) return undefined;
   const fits = (steps: number) => hasRoom({ ...line, distance: steps * step }, layout, margin, gaps);
   let low = Math.floor(least / step + 1e-9) + 1;

@@ -30,7 +30,12 @@ export function lineProblems(layout: PlacedLayout, leaves: readonly Leaf[], show
   return [
     ...alone,
     ...overlapping([...new Set(lists)], show),
-    ...lines.flatMap((line) => [...unfollowed(line, setting), ...beyond(line, setting), ...cornersLost(line, setting)]),
+    ...lines.flatMap((line) => [
+      ...unfollowed(line, setting),
+      ...beyond(line, setting),
+      ...cornersLost(line, setting),
+      ...cornersBlunted(line, setting),
+    ]),
     ...crossing(setting),
   ];
 }
@@ -151,6 +156,22 @@ function cornersLost(line: FaceLine, { layout }: Setting): Problem[] {
       severity: 'note',
       at: `${line.at}.distance`,
       message: `${capital(wordOf(line))} loses small bends of window ${nameOf(first, more.length)}: so far out they are shorter than the distance takes away, and their neighbours meet in a corner.`,
+    },
+  ];
+}
+
+/** Points of a window's shape that so far out would be needles. */
+function cornersBlunted(line: FaceLine, { layout }: Setting): Problem[] {
+  const [first, ...more] = layout.windows.filter(({ lines }) =>
+    lines.some((placed) => placed.line === line && placed.blunted > 0),
+  );
+  if (!first) return [];
+  return [
+    {
+      code: 'corner-blunted',
+      severity: 'note',
+      at: `${line.at}.distance`,
+      message: `${capital(wordOf(line))} cannot keep all corners of window ${nameOf(first, more.length)} as points: so far out they would be needles, and are rounded or cut off.`,
     },
   ];
 }

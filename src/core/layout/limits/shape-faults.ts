@@ -52,7 +52,9 @@ function misfit({ at, title, shape, size }: Misfit, measure: Measure, show: Show
   const { key, value, least = 0, most } = measure;
   const nearest = value > most ? Math.max(0, show.stepDown(most)) : show.stepUp(least);
   const impossible = least > most + SLACK || most <= 0 || !(nearest > 0);
-  const limit = value > most ? `${show.limit(most)} or less` : `${show.limit(least)} or more`;
+  const limit = impossible
+    ? `${show.limit(value > most ? most : least)} or ${value > most ? 'less' : 'more'}`
+    : `${show.limit(nearest)} or ${value > most ? 'less' : 'more'}`;
   const message = `Window ${titled(title)}of ${show.size(size)}: the ${MEASURES[key]} is ${show.missing(value, value > most ? most : least)}`;
   const remedy = impossible ? 'another shape, or a window of other proportions' : limit;
   const edits = [{ at: `${at}.shape`, value: { ...writtenOf(shape), [key]: show.exact(nearest) } }];

@@ -12,6 +12,7 @@ export function shapeProblems(layout: PlacedLayout, show: Show): Problem[] {
     ...layout.layers.flatMap((layer) => unevenReveal(layout, layer, show)),
     ...unfollowed(layout),
     ...vanishedCorners(layout),
+    ...bluntedCorners(layout),
     ...ovalReveals(layout, show),
   ];
 }
@@ -68,6 +69,21 @@ function vanishedCorners({ windows }: PlacedLayout): Problem[] {
   });
 }
 
+function bluntedCorners({ windows }: PlacedLayout): Problem[] {
+  return windows.flatMap((window): Problem[] => {
+    const number = 1 + window.layers.findLastIndex(({ outlines }) => (outlines?.blunted ?? 0) > 0);
+    if (number === 0) return [];
+    return [
+      {
+        code: 'corner-blunted',
+        severity: 'note',
+        at: window.at,
+        message: `Window ${window.name} ${titled(window.title)}has corners that cannot stay points so far out, where they would be needles: from layer ${number} up they are rounded, or cut off.`,
+      },
+    ];
+  });
+}
+
 function ovalReveals({ windows, layers }: PlacedLayout, show: Show): Problem[] {
   return windows.flatMap((window): Problem[] =>
     window.layers.flatMap(({ outlines }, index): Problem[] => {
@@ -79,7 +95,7 @@ function ovalReveals({ windows, layers }: PlacedLayout, show: Show): Problem[] {
           code: 'oval-reveal-varies',
           severity: 'note',
           at: `${window.at}.shape`,
-          message: `Window ${window.name} ${titled(window.title)}has ellipses in all layers: the reveal of layer ${layer.number} is ${show.missing(reveal.greatest, reveal.least)} where the axes end and ${show.missing(reveal.least, reveal.greatest)} at its narrowest.`,
+          message: `Window ${window.name} ${titled(window.title)}has ellipses in all layers: the reveal of layer ${layer.number} is ${show.fine(reveal.greatest)} where the axes end and ${show.fine(reveal.least)} at its narrowest.`,
         },
       ];
     }),
