@@ -137,7 +137,8 @@ it('gives marks for cuts that no guide leads, or that lie beyond its reach, and 
 it('tells what is done with the boards, what falls out and what goes back, in both ways of cutting', async () => {
   const apart = (await pagesOf(DOUBLE, { units: 'in' })).map(textOf);
   const behind = await pagesOf({ ...DOUBLE, cutting: { layers: 'behind' } }, { units: 'in' });
-  const [top = '', lower = ''] = behind.map(textOf);
+  const cardOf = (layer: number) => behind.map(textOf).filter((text) => text.includes(`Layer ${layer} of 2`));
+  const [top, lower] = [cardOf(1).join(' '), cardOf(2).join(' ')];
   expect(apart.join(' ')).not.toMatch(/keep it|Put the fallout/);
   expect(top).toMatch(/A falls out; keep it/);
   expect(lower).toMatch(/Trim the board of layer 2.*Put the fallout of layer 1 back into window A/s);
@@ -197,5 +198,16 @@ it('begins every page that goes on with the setting in force', async () => {
     const banner = rows.findIndex((first) => /guide (?:to|at) /.test(first));
     if (cut >= 0) expect(banner).toBeLessThan(cut);
     if (cut >= 0) expect(banner).toBeGreaterThanOrEqual(0);
+  }
+});
+
+it('has cuts on every page of a card and of a cutting list, and tells care before the first of them', async () => {
+  const behind = { ...DOUBLE, cutting: { ...DOUBLE.cutting, layers: 'behind' } };
+  for (const job of [DOUBLE, behind, { ...behind, cutting: { layers: 'behind' } }, WALL, SHAPES]) {
+    for (const paper of ['letter', 'a4'] as const) {
+      const pages = await pagesOf(job, { units: 'in', paper });
+      for (const page of pages) expect(textOf(page)).toMatch(/With the guide|By marks|guide (?:to|at) \d/);
+      expect(pages.map(textOf).join(' ')).toMatch(/Take care.*With the guide/s);
+    }
   }
 });

@@ -126,17 +126,48 @@ it('a layer cut behind the one above has its boards told before its cuts, and sc
   for (const units of ['in', 'mm'] as const) {
     const pages = await pagesOf(job, units);
     const text = (page: ReadPage) => page.words.map((word) => word.text).join(' ');
-    const boards = pages.findIndex((page) => text(page).includes('The boards, layer 2'));
-    const list = pages.findIndex((page) => text(page).includes('Cutting list, layer 2'));
-    expect(boards).toBeGreaterThan(0);
-    expect(list).toBe(boards + 1);
-    const page = pages[list]!;
-    // Nothing in the table is cut short.
-    expect(text(page)).not.toContain('…');
+    const lists = pages.filter((page) => text(page).includes('cutting list'));
+    // One page a layer: what is done with the boards stands before and after the cuts.
+    expect(lists).toHaveLength(2);
+    const page = lists[1]!;
+    expect(text(page)).toMatch(
+      /The boards of layer 2, before the cuts.*Cutting list, layer 2.*The boards of layer 2, after the last cut/s,
+    );
+    for (const list of lists) expect(text(list)).not.toContain('…');
     // 8 x 10 less 1/8 on each side in 16 x 20: borders 4 1/8 and 5 1/8 in, and a sixteenth more on the scale.
     const settings = units === 'in' ? ['5 1⁄8 (5 3⁄16)', '4 1⁄8 (4 3⁄16)'] : ['130.18 (131.76)', '104.78 (106.36)'];
     for (const setting of settings) expect(text(page)).toContain(setting);
   }
   const apart = await pagesOf({ ...job, cutting: {} }, 'in');
-  expect(apart.some((page) => page.words.some(({ text }) => text.includes('The boards')))).toBe(false);
+  expect(apart.some((page) => page.words.some(({ text }) => text.includes('The boards of')))).toBe(false);
+});
+
+it('no instruction of the cutting list is cut short, of any shape, from either side, in any unit', async () => {
+  const shapes = ['oval', 'arch', 'pointed', 'polygon', 'cut-corners', 'stepped', 'scooped', 'rounded'];
+  const job = {
+    windows: {
+      kind: 'grid',
+      columns: 4,
+      gap: '1 in',
+      items: shapes.map((shape) => ({ kind: 'window', size: '5 x 7 in', shape })),
+    },
+    frame: { size: '32 x 24 in' },
+    mat: { lines: [{ kind: 'groove', distance: '1/4 in' }] },
+    cutting: { overcut: '1/16 in' },
+  };
+  for (const view of ['back', 'front'] as const) {
+    for (const units of ['in', 'mm', 'cm'] as const) {
+      const made = await makeTemplate(contextOf(job, { units, view, paper: units === 'in' ? 'letter' : 'a4' }));
+      if (!made.ok) throw new Error(made.problems[0]?.message);
+      const lists = readPdf(made.value).pages.filter((page) =>
+        page.words.some(({ text }) => /^cutting list/.test(text)),
+      );
+      expect(lists.length).toBeGreaterThan(0);
+      const words = lists.map((page) => page.words.map(({ text }) => text).join(' ')).join(' ');
+      expect(words).not.toContain('…');
+      // Both overcuts of a cut that has two can be read; lean and side stand whole.
+      expect(words).toMatch(view === 'back' ? /left, border/ : /right, window/);
+      if (view === 'back') expect(words).toMatch(/start [^ ]+ (in|mm|cm) end [^ ]+ (in|mm|cm)/);
+    }
+  }
 });

@@ -4,7 +4,7 @@ import { handlingOf, type Handling } from '../../core/cutting/handling';
 import { GROOVE_RULE, LINE_RULE } from '../../core/cutting/line-cuts';
 import type { LayerPlan } from '../../core/cutting/plan';
 import type { OutputContext } from '../context';
-import type { Block } from '../paper/flow';
+import { endedBy, type Block } from '../paper/flow';
 import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { CAUTIONS } from '../template/steps';
 import { headBlocks } from './card-head';
@@ -15,13 +15,12 @@ export function layerBlocks(context: OutputContext, layer: LayerPlan, setting: S
   const { plan, options, showing } = context;
   const card = cutCard(plan, layer, options.view);
   const { before, after } = handlingOf(plan, layer.number - 1, showing);
+  const cuts = [...runBlocks(context, layer, card, setting), ...markBlocks(context, layer, card, setting)];
   return [
     ...headBlocks(context, layer, card, setting),
-    ...handled('Before the cuts', before, setting),
-    ...runBlocks(context, layer, card, setting),
-    ...markBlocks(context, layer, card, setting),
-    ...handled('After the last cut', after, setting),
     ...care(setting),
+    ...handled('Before the cuts', before, setting),
+    ...endedBy(cuts, handled('After the last cut', after, setting)),
   ];
 }
 
@@ -32,15 +31,16 @@ export function faceBlocks(context: OutputContext, layer: LayerPlan, setting: Se
   const grooves = layer.lines.some(({ kind }) => kind === 'groove');
   return [
     ...headBlocks(context, layer, card, setting),
+    ...care(setting),
     headingBlock('On the face, before any window is cut'),
     paragraphBlock(LINE_RULE, setting),
     ...(grooves ? [paragraphBlock(GROOVE_RULE, setting)] : []),
     ...runBlocks(context, layer, card, setting),
     ...markBlocks(context, layer, card, setting),
-    ...care(setting),
   ];
 }
 
+/** Under the drawing, so that it is read before the first cut and never has a page to itself. */
 function care(setting: Setting): Block[] {
   return [headingBlock('Take care', 9), paragraphBlock(CAUTIONS[0] ?? '', setting, { size: 8 })];
 }

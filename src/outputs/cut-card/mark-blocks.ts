@@ -5,11 +5,12 @@ import { showSetting, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
 import type { Block } from '../paper/flow';
 import { filling, type Column } from '../paper/table';
+import { headingsBlock, rowBlock } from '../paper/table-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
 import { figureWords } from '../template/figures';
 import { boardWords, thenWords, toolWords } from './card-words';
-import { cellsBlock, headingsBlock, SPACE } from './run-blocks';
+import { SPACE } from './run-blocks';
 
 export function markBlocks(context: OutputContext, layer: LayerPlan, card: CutCard, setting: Setting): Block[] {
   const { byMarks } = card;
@@ -22,7 +23,7 @@ export function markBlocks(context: OutputContext, layer: LayerPlan, card: CutCa
     { ...paragraphBlock(introduction(context, layer, byMarks), setting), withNext: true },
     headings,
     ...byMarks.flatMap((cut) => {
-      const row = { ...cellsBlock(columns, cells(cut, context, layer, far)), again: [headings] };
+      const row = { ...rowBlock(setting.typesetter, columns, cells(cut, context, layer, far)), again: [headings] };
       const curve = curveWords(cut, context.showing);
       if (curve === '') return [row];
       return [{ ...row, withNext: true }, paragraphBlock(curve, setting, { size: 8 }, 1.6)];

@@ -4,14 +4,14 @@ import type { LayerPlan } from '../../core/cutting/plan';
 import { showSetting, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
 import type { Block } from '../paper/flow';
-import { drawHeadings, drawRow, filling, ROW_HEIGHT, type Column } from '../paper/table';
-import { PENS } from '../paper/pens';
+import { filling, type Column } from '../paper/table';
+import { headingsBlock, rowBlock } from '../paper/table-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
 import { boardWords, thenWords, toolWords } from './card-words';
 
-/** Height of a banner's first line, and what lies under its second, mm. */
-const FIRST_LINE = 6.1;
+/** Over a banner's first words, and under its last ones, mm. */
+const ABOVE = 1.2;
 const BELOW = 1.1;
 const AIR = 1.5;
 
@@ -30,29 +30,10 @@ export function runBlocks(context: OutputContext, layer: LayerPlan, { runs }: Cu
       const again = [headings, banner(run, 'again', layer, context.showing, setting)];
       return [
         { ...told, again: [headings] },
-        ...run.cuts.map((cut) => ({ ...rowBlock(cut, context, layer, columns), again })),
+        ...run.cuts.map((cut) => ({ ...cutBlock(cut, context, layer, columns, setting), again })),
       ];
     }),
   ];
-}
-
-export function headingsBlock(columns: readonly Column[]): Block {
-  return {
-    height: ROW_HEIGHT,
-    withNext: true,
-    draw: (surface, { x, y }) => drawHeadings(surface, { x, y: y - ROW_HEIGHT }, columns),
-  };
-}
-
-export function cellsBlock(columns: readonly Column[], cells: readonly string[]): Block {
-  const width = columns.reduce((sum, column) => sum + column.width, 0);
-  return {
-    height: ROW_HEIGHT,
-    draw: (surface, { x, y }) => {
-      drawRow(surface, x, y - ROW_HEIGHT, columns, cells);
-      surface.line({ x, y: y - ROW_HEIGHT }, { x: x + width, y: y - ROW_HEIGHT }, PENS.hair);
-    },
-  };
 }
 
 function runColumns({ unit }: Showing, nameWidth: number): readonly Column[] {
@@ -70,14 +51,15 @@ function runColumns({ unit }: Showing, nameWidth: number): readonly Column[] {
   ];
 }
 
-function rowBlock(
+function cutBlock(
   cut: GuidedCut,
   { plan, showing }: OutputContext,
   layer: LayerPlan,
   columns: readonly Column[],
+  { typesetter }: Setting,
 ): Block {
   const { line, measures } = cut;
-  return cellsBlock(columns, [
+  return rowBlock(typesetter, columns, [
     String(cut.number),
     cut.name,
     ...[measures.start, measures.stop, line.overcutStart, line.overcutEnd].map((mm) =>
@@ -98,18 +80,19 @@ function banner(run: GuidedRun, place: boolean | 'again', layer: LayerPlan, show
   const turn = run.turnBoard && place !== 'again' ? 'Turn the board: the' : 'The';
   const second = `${turn} ${edge.toUpperCase()} edge of ${boardWords(layer.guideOn)} at the guide · start and stop from its ${from.toUpperCase()} edge${tool === '' ? '' : ` · ${tool}`}`;
   const { width } = setting;
-  const words = paragraphBlock(second, { ...setting, width: width - 4 }, { size: 8.5 }, BELOW);
-  const high = FIRST_LINE + words.height;
+  const inner = { ...setting, width: width - 4 };
+  // Figures of one width, so that no decimal point is lost between them.
+  const big = paragraphBlock(first, inner, { size: 11, weight: 'bold', tabular: true }, 0);
+  const words = paragraphBlock(second, inner, { size: 8.5 }, BELOW);
+  const high = ABOVE + big.height + words.height;
   return {
     height: high + AIR,
     withNext: true,
     draw: (surface, { x, y }) => {
       const top = y - AIR;
       surface.fill({ left: x, right: x + width, top, bottom: top - high }, '#ececec');
-      // Figures of one width, so that no decimal point is lost between them.
-      const big = { size: 11, weight: 'bold', tabular: true } as const;
-      surface.text(surface.fit(first, width - 4, big), { x: x + 2, y: top - 4.6 }, big);
-      words.draw(surface, { x: x + 2, y: top - FIRST_LINE });
+      big.draw(surface, { x: x + 2, y: top - ABOVE });
+      words.draw(surface, { x: x + 2, y: top - ABOVE - big.height });
     },
   };
 }

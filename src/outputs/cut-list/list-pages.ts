@@ -1,74 +1,52 @@
 /** The cutting list on paper: each layer's cuts in their order, with guide settings and coordinates. */
+import { handlingOf, type Handling } from '../../core/cutting/handling';
 import type { CutStep, LayerPlan } from '../../core/cutting/plan';
-import type { Box, Point, Size } from '../../core/geometry/box';
+import type { Point, Size } from '../../core/geometry/box';
 import { bevelWords } from '../../core/layout/bevel-words';
 import { decimalText, type Showing } from '../../core/units';
-import { titleOf, type OutputContext } from '../context';
+import type { OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
-import { handlingPages } from './handling-page';
-import { drawTable, filling, inLots, ROW_HEIGHT, type Column, type TableRow } from '../paper/table';
-import type { Surface } from '../paper/surface';
-import { drawSheetFrame } from '../template/sheet-frame';
-import { planSheet } from '../template/sheet-plan';
-import { layerWords } from '../template/tile-page';
-import { viewLayer } from '../template/view-geometry';
+import { endedBy, type Block } from '../paper/flow';
+import { filling, type Column } from '../paper/table';
+import { headingBlock, numberedBlocks, type Setting } from '../paper/text-blocks';
 import { linePages } from './line-pages';
-import { DIGITS, drawGuideMoves, guideOf, overcutText, slantWords, UNIT_WORDS } from './list-words';
+import { listHead, listSetting, listSheets } from './list-sheets';
+import { DIGITS, guideOf, guideRow, overcutText, slantWords, UNIT_WORDS } from './list-words';
 
-/** Room for the heading and the rule in words, mm. */
-const INTRODUCTION = 32;
-
-interface ListPage {
-  readonly layer: LayerPlan;
-  readonly rows: readonly TableRow[];
-}
-
-/** One list a layer, as many pages as its cuts need. */
+/** One list a layer, as many pages as its cuts and what is done with the boards need. */
 export function planListPages(context: OutputContext, paper: Size): readonly PagePlan[] {
-  const { body } = planSheet(paper);
-  const rowsPerPage = Math.floor((body.top - body.bottom - INTRODUCTION) / ROW_HEIGHT) - 1;
+  const setting = listSetting(context, paper);
   return context.plan.layers.flatMap((layer) => [
-    ...linePages(context, layer, paper),
-    ...handlingPages(context, layer, paper),
-    ...inLots(settingsRepeated(layer, context, rowsPerPage), rowsPerPage, rowsPerPage).map((rows) => ({
-      size: paper,
+    ...linePages(context, layer, paper, setting),
+    ...listSheets(context, paper, {
+      layer,
+      view: context.options.view,
       step: `Writing the cutting list of layer ${layer.number}`,
-      draw: (surface: Surface, { number, count }: { number: number; count: number }) =>
-        drawListPage(surface, context, { layer, rows }, `Page ${number} of ${count}`),
-    })),
+      blocks: layerBlocks(context, layer, setting),
+    }),
   ]);
 }
 
-function drawListPage(surface: Surface, context: OutputContext, { layer, rows }: ListPage, page: string): void {
-  const { plan, options, showing } = context;
-  const seen = viewLayer(layer, options.view);
-  const { body } = drawSheetFrame(
-    surface,
-    {
-      view: options.view,
-      title: titleOf(context),
-      under: layerWords(seen, plan.layers.length),
-      page,
-      place: 'cutting list · scale 100 %',
-    },
-    {
-      blank: layer.blank,
-      openings: seen.windows,
-      names: seen.windows.map(({ name }) => name),
-    },
-  );
-  const room: Box = { ...body, left: body.left + 2 };
-  surface.text(`Cutting list, layer ${layer.number}`, { x: room.left, y: room.top - 5 }, { size: 14, weight: 'bold' });
-  surface.paragraph(
-    introduction(context, layer, showing),
-    { x: room.left, y: room.top - 7.5 },
-    room.right - room.left,
-    { size: 8 },
-  );
-  const top = { x: room.left, y: room.top - INTRODUCTION };
-  const columns = filling(listColumns(showing, plan.cutter?.scaleOffset), room.right - room.left);
-  drawTable(surface, top, columns, rows);
-  drawGuideMoves(surface, top, room.right, rows);
+/** The cuts; of a layer that is cut behind another or before others, also what is done with its board. */
+function layerBlocks(context: OutputContext, layer: LayerPlan, setting: Setting): readonly Block[] {
+  const { plan, showing } = context;
+  const columns = filling(listColumns(showing, plan.cutter?.scaleOffset), setting.width);
+  const title = `Cutting list, layer ${layer.number}`;
+  const head = listHead(title, introduction(context, layer, showing), columns, setting);
+  const { before, after } =
+    plan.way === 'apart' ? { before: [], after: [] } : handlingOf(plan, layer.number - 1, showing);
+  const cuts = cutBlocks(context, layer, columns, setting, head);
+  return [
+    ...boards(`The boards of layer ${layer.number}, before the cuts`, before, setting),
+    ...head,
+    ...endedBy(cuts, boards(`The boards of layer ${layer.number}, after the last cut`, after, setting)),
+  ];
+}
+
+function boards(heading: string, steps: readonly Handling[], setting: Setting): Block[] {
+  if (steps.length === 0) return [];
+  const words = steps.map(({ words: step }) => step);
+  return [headingBlock(heading, 12), ...numberedBlocks(words, setting)];
 }
 
 function introduction({ plan, options }: OutputContext, layer: LayerPlan, showing: Showing): string {
@@ -102,9 +80,9 @@ function listColumns(showing: Showing, scaleOffset = 0): readonly Column[] {
     { heading: 'y1', width: 14.4, align: 'right', style: number },
     { heading: 'x2', width: 14.4, align: 'right', style: number },
     { heading: 'y2', width: 14.4, align: 'right', style: number },
-    { heading: 'Bevel to', width: 18, style: words },
-    { heading: 'Overcut', width: 15, align: 'right', style: words },
-    { heading: 'Mind', width: 23.5, style: words },
+    { heading: 'Bevel to', width: 20.5, style: words },
+    { heading: 'Overcut', width: 19, align: 'right', style: words },
+    { heading: 'Mind', width: 17, style: words },
   ];
 }
 
@@ -112,39 +90,33 @@ function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-function listRows(layer: LayerPlan, context: OutputContext): readonly TableRow[] {
+function cutBlocks(
+  context: OutputContext,
+  layer: LayerPlan,
+  columns: readonly Column[],
+  { typesetter }: Setting,
+  again: readonly Block[],
+): readonly Block[] {
   const { options, showing } = context;
   const guide = guideOf(context);
   const number = (point: Point) => [point.x, point.y].map((mm) => decimalText(mm, showing.unit, DIGITS[showing.unit]));
   return layer.order[options.view].flatMap((step) => {
     const line = layer.windows[step.window]?.cuts[options.view][step.cut];
     if (!line) return [];
-    return [
-      [
-        String(step.number),
-        step.moveGuide || step.guideSetting === undefined ? guide(step) : '',
-        `${layer.windows[step.window]?.name ?? ''} ${line.name}`,
-        ...number(line.start),
-        ...number(line.end),
-        slantWords(line),
-        overcutText(line, showing),
-        reminders(step),
-      ],
+    const row = (told: string) => [
+      String(step.number),
+      told,
+      `${layer.windows[step.window]?.name ?? ''} ${line.name}`,
+      ...number(line.start),
+      ...number(line.end),
+      slantWords(line),
+      overcutText(line, showing),
+      reminders(step),
     ];
-  });
-}
-
-/** The rows of a layer, with the setting in force told again at the head of each page. */
-function settingsRepeated(layer: LayerPlan, context: OutputContext, rowsPerPage: number): readonly TableRow[] {
-  const steps = layer.order[context.options.view];
-  return listRows(layer, context).map((row, index) => {
-    const step = steps[index];
-    if (index % rowsPerPage !== 0 || step === undefined) return row;
-    return row.map((cell, column) => (column === 1 ? guideOf(context)(step) : cell));
+    return [guideRow(typesetter, columns, step, row, guide, again)];
   });
 }
 
 function reminders({ turnBoard, dropsOut }: CutStep): string {
-  if (turnBoard && dropsOut) return 'turn · drops out';
-  return turnBoard ? 'turn board' : dropsOut ? 'drops out' : '';
+  return [...(turnBoard ? ['turn board'] : []), ...(dropsOut ? ['drops out'] : [])].join('\n');
 }

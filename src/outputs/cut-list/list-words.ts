@@ -1,13 +1,13 @@
-/** What all pages of the cutting list share: guide settings, slants and overcuts in words, and the lines between rows. */
+/** What all pages of the cutting list share: guide settings, slants and overcuts in words, and the rows themselves. */
 import { scaleReading } from '../../core/cutting/cutter';
 import type { CutLine, CutStep } from '../../core/cutting/plan';
-import type { Point } from '../../core/geometry/box';
-import { lengthText, showSetting, type Showing } from '../../core/units';
+import { showSetting, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
-import { PENS } from '../paper/pens';
-import { ROW_HEIGHT, type TableRow } from '../paper/table';
-import type { Surface } from '../paper/surface';
+import type { Block } from '../paper/flow';
+import type { Column, TableRow } from '../paper/table';
+import { rowBlock } from '../paper/table-blocks';
 import { fractions } from '../paper/type';
+import type { Typesetter } from '../paper/typesetter';
 
 export const UNIT_WORDS: Readonly<Record<Showing['unit'], string>> = {
   in: 'inches',
@@ -32,8 +32,8 @@ export function guideOf({ plan, showing }: OutputContext): (step: Pick<CutStep, 
 
 /** One length where both ends have the same, else that of the start and that of the end. */
 export function overcutText({ overcutStart, overcutEnd }: CutLine, showing: Showing): string {
-  const [start, end] = [overcutStart, overcutEnd].map((mm) => fractions(lengthText(mm, showing)));
-  return start === end ? (start ?? '') : `${start}; ${end}`;
+  const [start, end] = [overcutStart, overcutEnd].map((mm) => fractions(showSetting(mm, showing).withUnit));
+  return start === end ? (start ?? '') : `start ${start}\nend ${end}`;
 }
 
 /** Seen in the direction of travel, and in words of the mat. */
@@ -41,10 +41,19 @@ export function slantWords({ bevelSide, slopesTo }: CutLine): string {
   return slopesTo === 'none' ? 'upright' : `${bevelSide}, ${slopesTo}`;
 }
 
-/** A stronger line above each row at which the guide is moved. */
-export function drawGuideMoves(surface: Surface, corner: Point, right: number, rows: readonly TableRow[]): void {
-  rows.forEach((row, index) => {
-    const y = corner.y - (index + 1) * ROW_HEIGHT;
-    if (row[1] !== '') surface.line({ x: corner.x, y }, { x: right, y }, PENS.edge);
-  });
+/**
+ * A row of a list; the guide's setting is told where the guide is moved, under a strong line, and again where
+ * the row begins a page.
+ */
+export function guideRow(
+  typesetter: Typesetter,
+  columns: readonly Column[],
+  step: Pick<CutStep, 'guideSetting' | 'moveGuide'>,
+  rowOf: (told: string) => TableRow,
+  guide: (step: Pick<CutStep, 'guideSetting'>) => string,
+  again: readonly Block[],
+): Block {
+  const told = rowBlock(typesetter, columns, rowOf(guide(step)), 'marked');
+  if (step.moveGuide || step.guideSetting === undefined) return { ...told, again };
+  return { ...rowBlock(typesetter, columns, rowOf('')), again, asFirst: told };
 }

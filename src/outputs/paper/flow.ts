@@ -11,6 +11,8 @@ export interface Block {
   readonly withNext?: boolean;
   /** Stand above this block where it is the first on a page that goes on from another. */
   readonly again?: readonly Block[];
+  /** Stands in its place there, as high as it. */
+  readonly asFirst?: Block;
 }
 
 /** Blocks in lots that fit a page each; a block higher than a page has one to itself. */
@@ -24,11 +26,21 @@ export function flow(blocks: readonly Block[], room: number): readonly (readonly
       left -= heightOfAll(lot);
       continue;
     }
-    const next = [...(lot[0]?.again ?? []), ...lot];
+    const [first, ...rest] = lot;
+    const next = first ? [...(first.again ?? []), first.asFirst ?? first, ...rest] : [];
     pages.push(next);
     left = room - heightOfAll(next);
   }
   return pages;
+}
+
+/** Blocks with a few that end them, which never have a page to themselves. */
+export function endedBy(blocks: readonly Block[], end: readonly Block[]): readonly Block[] {
+  if (end.length === 0) return blocks;
+  const all = [...blocks, ...end];
+  return all.map((block, index) =>
+    index >= blocks.length - 1 && index < all.length - 1 ? { ...block, withNext: true } : block,
+  );
 }
 
 /** Blocks with those that must not be parted from them. */

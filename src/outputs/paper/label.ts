@@ -3,7 +3,7 @@ import { boxAt, type Box, type Point, type Size } from '../../core/geometry/box'
 import { fromPoints } from './page';
 import type { Room } from './room';
 import type { Surface } from './surface';
-import { CAP_HEIGHT, type Weight } from './type';
+import { CAP_HEIGHT, SMALLEST, type Weight } from './type';
 
 export interface LabelLine {
   readonly words: string;
@@ -20,8 +20,6 @@ export interface Label {
 }
 
 const LEADING = 1.35;
-/** No type on paper is smaller, points. */
-const SMALLEST = 5;
 const AIR = 0.6;
 
 /** Height of the capitals and figures of a type size, mm. */

@@ -17,8 +17,9 @@ export type TableRow = readonly string[];
 
 export const ROW_HEIGHT = 6;
 const HEADING: TextStyle = { size: 7, weight: 'bold' };
-const PLAIN: TextStyle = { size: 9 };
-const BETWEEN = 2;
+export const PLAIN: TextStyle = { size: 9 };
+/** Between the columns, mm. */
+export const BETWEEN = 2;
 
 /** Draws heading and rows downward from the upper left corner; returns the y below the last row. */
 export function drawTable(
@@ -46,7 +47,7 @@ export function drawHeadings(surface: Surface, { x, y }: Point, columns: readonl
   surface.line({ x, y }, { x: x + width, y }, PENS.edge);
 }
 
-export function drawRow(
+function drawRow(
   surface: Surface,
   left: number,
   bottom: number,

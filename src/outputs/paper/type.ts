@@ -24,6 +24,9 @@ export const TABULAR = {
   features: { tnum: true, calt: false, kern: false, ccmp: false, mark: false, mkmk: false } as unknown as ['tnum'],
 };
 
+/** No type on paper is smaller, points. */
+export const SMALLEST = 5;
+
 /** Stands where a character has no glyph, so that nothing is lost unseen. */
 export const NEUTRAL_MARK = '□';
 
