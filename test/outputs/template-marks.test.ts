@@ -152,3 +152,20 @@ describe('the overview', () => {
     for (const caution of ['Cut away from the body', 'guard', 'conservator']) expect(words).toContain(caution);
   });
 });
+
+describe('dimensions of borders beside a shape that reaches furthest in one point', () => {
+  it.each(['oval', 'polygon', 'pointed'])('%s: nothing leaves the sheet', async (shape) => {
+    const job = {
+      title: 'Lady fern',
+      frame: { size: '20 x 20 in' },
+      windows: { kind: 'window', size: '8 x 10 in', shape },
+    };
+    const made = await makeTemplate(contextOf(job, { paper: 'letter' }));
+    const pages = made.ok ? readPdf(made.value).pages : [];
+    expect(pages.length).toBeGreaterThan(4);
+    for (const { width, height, strokes } of pages) {
+      const ends = strokes.flatMap(({ from, to }) => [from, to]);
+      expect(ends.filter(({ x, y }) => x < 0 || y < 0 || x > width || y > height)).toEqual([]);
+    }
+  });
+});

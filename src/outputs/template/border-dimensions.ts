@@ -37,7 +37,7 @@ export function planBorders(layer: ViewLayer, showing: Showing): readonly Border
 export function drawBorders(setting: LabelSetting, borders: readonly Border[]): void {
   for (const border of borders) {
     const seen = shared(border.strip, setting.part.own);
-    if (seen) drawBorder(setting, border, seen);
+    if (seen && touches(border, seen)) drawBorder(setting, border, seen);
   }
 }
 
@@ -92,6 +92,13 @@ function drawBorder(setting: LabelSetting, border: Border, seen: Box): void {
       return;
     }
   }
+}
+
+/** False on a tile beside that on which the cut reaches the strip: the dimension is there. */
+function touches({ side, touch }: Border, seen: Box): boolean {
+  return isAcross(side)
+    ? touch.from <= seen.top && touch.to >= seen.bottom
+    : touch.from <= seen.right && touch.to >= seen.left;
 }
 
 /** Along the part of a side that is seen, from 0 to 1: where the cut reaches the strip first. */
