@@ -27,7 +27,7 @@ export function gcodeText(layer: LayerPaths, program: Program): string {
   write.comments(headOf(layer, program));
   // Plane, unit, no cutter compensation, no tool length offset, no canned cycle, absolute, feed in a minute.
   write.words('G17', unit === 'in' ? 'G20' : 'G21', 'G40', 'G49', 'G80', 'G90', 'G94');
-  write.words(`F${plainNumber(unit === 'in' ? inInches(choices.feed) : choices.feed, 3)}`);
+  write.words(write.feed());
   write.lift();
   let { tool } = layer.paths[0] ?? { tool: '' };
   if (layer.layer.lines.length > 0 && program.table.view === 'front') write.comments([`Begin with: ${tool}`]);
@@ -61,7 +61,10 @@ function headOf({ layer, blank, cutLength, travel }: LayerPaths, program: Progra
     `The waste lies on the ${table.waste} of the travel`,
     `Cut ${length(cutLength)}, travel ${length(travel)}, curves within ${length(choices.tolerance)}`,
     ...(choices.rotary
-      ? [`${choices.rotary} turns the knife: degrees anticlockwise from X, 0 where it cuts towards +X`]
+      ? [
+          `${choices.rotary} turns the knife: degrees anticlockwise from X, 0 where it cuts towards +X`,
+          `In the board it turns at ${plainNumber(choices.feed, 3)} degrees a minute`,
+        ]
       : []),
   ];
 }
@@ -116,7 +119,7 @@ class Writer {
   private enter(piece: Edge): void {
     const { rotary } = this.program.choices;
     if (rotary) {
-      this.angle = headingOf(piece);
+      this.angle = shortWayTo(headingOf(piece), this.angle);
       this.words('G0', this.heading());
     }
     this.words('G1', `Z${this.length(0 - this.down)}`);
@@ -132,8 +135,21 @@ class Writer {
       this.enter(piece);
     } else if (Math.abs(turn) > SAME_ANGLE) {
       this.angle += turn;
-      this.words('G1', this.heading());
+      this.turnInPlace();
     }
+  }
+
+  /** The feed of a move that only turns is in degrees a minute; as many as it is mm, whatever the unit. */
+  private turnInPlace(): void {
+    const { unit, choices } = this.program;
+    const turns = `F${plainNumber(choices.feed, 3)}`;
+    this.words('G1', this.heading(), unit === 'in' ? turns : '');
+    if (unit === 'in') this.words(this.feed());
+  }
+
+  feed(): string {
+    const { unit, choices } = this.program;
+    return `F${plainNumber(unit === 'in' ? inInches(choices.feed) : choices.feed, 3)}`;
   }
 
   private cut(piece: Edge): void {
@@ -158,6 +174,12 @@ class Writer {
 function headingOf(edge: Edge): number {
   const { x, y } = directionOn(edge, 0);
   return degrees(Math.atan2(y, x));
+}
+
+/** The same heading the least turn away, but never on and on in one direction: a knife may hang on a cable. */
+function shortWayTo(heading: number, from: number): number {
+  const same = [heading - 360, heading, heading + 360].filter((angle) => Math.abs(angle) <= 360);
+  return same.reduce((best, angle) => (Math.abs(angle - from) < Math.abs(best - from) ? angle : best), heading);
 }
 
 /** The shorter way round, degrees. */

@@ -128,3 +128,37 @@ describe('strokes', () => {
     expect(counts).toEqual([1, 1, 2, 20, 4, 8]);
   });
 });
+
+describe('turns of the knife by themselves', () => {
+  const words = async (units: 'in' | 'mm') => {
+    const files = await machineFiles(jobOf('oval'), ['gcode'], { machine: { rotary: 'C', curves: 'lines' }, units });
+    return fileOf(files, 'mat-layer-1.nc').split('\n');
+  };
+
+  it('in the board are as quick in inches as in millimetres: degrees a minute know no unit of length', async () => {
+    const inches = await words('in');
+    const turns = inches.flatMap((line, index) => (/^G1 C\S+ F1500$/.test(line) ? [inches[index + 1]] : []));
+    expect(turns.length).toBeGreaterThan(50);
+    // 1500 mm a minute again before the next cut.
+    expect(new Set(turns)).toEqual(new Set(['F59.055']));
+    expect((await words('mm')).filter((line) => /^G1 C\S+$/.test(line)).length).toBeGreaterThan(50);
+  });
+
+  it('lifted, go the shorter way round, but for the one that unwinds a whole turn', async () => {
+    const files = await machineFiles(GRID, ['gcode'], { machine: { rotary: 'C' }, units: 'mm' });
+    let [heading, furthest] = [0, 0];
+    const lifted: number[] = [];
+    for (const line of fileOf(files, 'mat-layer-1.nc').split('\n')) {
+      const found = /\bC(-?[\d.]+)/.exec(line);
+      if (!found) continue;
+      const next = Number(found[1]);
+      if (line.startsWith('G0')) lifted.push(Math.abs(next - heading));
+      heading = next;
+      furthest = Math.max(furthest, Math.abs(next));
+    }
+    expect(lifted.length).toBeGreaterThan(8);
+    const long = lifted.filter((turn) => turn > 180);
+    expect(long.length).toBeLessThan(lifted.length / 4);
+    expect(furthest).toBeLessThanOrEqual(360);
+  });
+});
