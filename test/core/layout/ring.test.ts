@@ -5,7 +5,8 @@ import { boxOutline, type Outline } from '../../../src/core/geometry/outline';
 import type { PlacedWindow } from '../../../src/core/layout/layout';
 import type { WrittenNode } from '../../../src/core/job/written';
 import { solveLinear } from '../../../src/core/layout/solve-linear';
-import { planned, problemOf, type Contents } from '../open';
+import { readLength } from '../../../src/core/units';
+import { planned, problemOf, problemsOf, type Contents } from '../open';
 
 const IN = 25.4;
 const circle = (size: string): WrittenNode => ({ kind: 'window', size: `${size} x ${size} in`, shape: 'oval' });
@@ -139,6 +140,53 @@ describe('what cannot be', () => {
     const items = [circle('2'), ...Array.from({ length: 12 }, () => circle('3'))];
     const contents: Contents = { frame: { size: '40 x 40 in' }, windows: { kind: 'ring', items, gap: '1 in' } };
     expect(problemOf(contents, 'windows-collide').at).toBe('windows.gap');
+  });
+});
+
+describe('too little board in a ring', () => {
+  const frame = { size: '40 x 40 in' };
+  const codes = (contents: Contents) =>
+    problemsOf(contents)
+      .filter(({ at }) => /(gap|on)$/.test(at))
+      .map(({ code, severity }) => `${severity} ${code}`);
+  it('the least gap that works is told, and that which holds well is a click away', () => {
+    const ringOf = (gap: string): Contents => ({
+      frame,
+      windows: { kind: 'ring', gap, items: [circle('2'), ...Array.from({ length: 12 }, () => circle('3'))] },
+    });
+    const { remedy, fix } = problemOf(ringOf('1 in'), 'windows-collide');
+    // Chords of 2 R sin 15 degrees less 3 in, with R = 1 + gap + 1 1/2: for 3/8 in a gap of 4.020, for 3/4 in of 4.745.
+    expect(remedy).toBe('a gap of at least 4 1/16 in, better 4 3/4 in');
+    expect(fix?.edits).toEqual([{ at: 'windows.gap', value: '4 3/4 in' }]);
+    expect(codes(ringOf('4 in'))).toEqual(['error bridge-narrow']);
+    expect(codes(ringOf('4 1/16 in'))).toEqual(['warning bridge-narrow']);
+    expect(codes(ringOf('4 11/16 in'))).toEqual(['warning bridge-narrow']);
+    expect(codes(ringOf('4 3/4 in'))).toEqual([]);
+    expect(problemOf(ringOf('4 1/16 in'), 'bridge-narrow').remedy).toBe('a gap of 4 3/4 in or more');
+  });
+
+  it('so is the least ellipse of the same proportions', () => {
+    const eight = Array.from({ length: 8 }, () => circle('3'));
+    const ringOn = (on: string): Contents => ({ frame, windows: { kind: 'ring', centre: 'none', on, items: eight } });
+    const { remedy, fix } = problemOf(ringOn('6 x 6 in'), 'windows-collide');
+    // D sin 22.5 degrees less 3 in: for 3/8 in a D of 8.819, for 3/4 in of 9.799.
+    expect(remedy).toBe('an ellipse of at least 8 7/8 x 8 7/8 in, better 9 13/16 x 9 13/16 in');
+    expect(fix?.edits).toEqual([{ at: 'windows.on', value: '9 13/16 x 9 13/16 in' }]);
+    expect(codes(ringOn('8 13/16 x 8 13/16 in'))).toEqual(['error bridge-narrow']);
+    expect(codes(ringOn('8 7/8 x 8 7/8 in'))).toEqual(['warning bridge-narrow']);
+    expect(codes(ringOn('9 13/16 x 9 13/16 in'))).toEqual([]);
+  });
+
+  it('counts what reveals take, with windows of many kinds', () => {
+    const items = [plain('4 x 6 in'), plain('4 x 3 in'), ...Array.from({ length: 5 }, () => circle('3'))];
+    const mat = { layers: [{}, { reveal: '1/2 in' }] };
+    const ringOf = (gap: string): Contents => ({ frame, mat, windows: { kind: 'ring', gap, items } });
+    const { fix } = problemOf(ringOf('1/2 in'), 'windows-collide');
+    const right = String(fix?.edits[0]?.value);
+    expect(codes(ringOf(right))).toEqual([]);
+    const inches = readLength(right, 'in');
+    if (!inches.ok) throw new Error('a length');
+    expect(codes(ringOf(`${inches.mm - IN / 16} mm`))).toEqual(['warning bridge-narrow']);
   });
 });
 

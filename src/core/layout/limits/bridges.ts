@@ -9,6 +9,7 @@ import type { Gap, PlacedLayout, PlacedWindow } from '../layout';
 import { nearPairs, separation } from '../neighbours';
 import { openingOutline } from '../shaped-openings';
 import type { Show } from '../show';
+import { ringRemedy } from './rings';
 import { SLACK } from './slack';
 
 /** Board left between two openings, mm: warn under 3/4 in, refuse under 3/8 in. Common practice, no source. */
@@ -36,7 +37,7 @@ export function narrowBridges(job: Job, layout: PlacedLayout, leaves: readonly L
   }
   return [...groups.values()].map((group) => {
     const narrowest = group.reduce((a, b) => (b.width < a.width ? b : a));
-    return bridgeProblem(job, layout, narrowest, group.length - 1, show);
+    return bridgeProblem(job, layout, leaves, narrowest, group.length - 1, show);
   });
 }
 
@@ -65,21 +66,31 @@ function widthBetween(one: PlacedWindow | undefined, other: PlacedWindow | undef
   return apart(openingOutline(a), openingOutline(b));
 }
 
-function bridgeProblem(job: Job, layout: PlacedLayout, bridge: Bridge, more: number, show: Show): Problem {
+function bridgeProblem(
+  job: Job,
+  layout: PlacedLayout,
+  leaves: readonly Leaf[],
+  bridge: Bridge,
+  more: number,
+  show: Show,
+): Problem {
   const { at, width, gap } = bridge;
   const severe = width < BRIDGE_LEAST - SLACK;
   const limit = severe ? BRIDGE_LEAST : BRIDGE_WARN;
-  const remedy = remedyOf(bridge, severe, show);
+  const limits = severe ? [BRIDGE_LEAST, BRIDGE_WARN] : [BRIDGE_WARN];
+  const ring = ringRemedy(job, layout, leaves, at, { narrowest: width, limits }, show);
+  const remedy = ring?.remedy ?? remedyOf(bridge, severe, show);
   const wanted = gap && show.stepUp(gap.gap - gap.bridge + BRIDGE_WARN);
   return {
     code: width <= 0 ? 'windows-collide' : 'bridge-narrow',
     severity: severe ? 'error' : 'warning',
     at,
-    message: `${foundOf(layout, bridge, more, limit, show)}. ${gap ? `A${remedy.slice(1)} would do` : `M${remedy.slice(1)}`}.`,
+    message: `${foundOf(layout, bridge, more, limit, show)}. ${(ring ?? gap) ? `A${remedy.slice(1)} would do` : `M${remedy.slice(1)}`}.`,
     value: show.missing(width, limit),
     limit: show.limit(limit),
     remedy,
-    ...(wanted !== undefined && /gap$/i.test(at)
+    ...(ring ? { fix: ring.fix } : {}),
+    ...(!ring && wanted !== undefined && /gap$/i.test(at)
       ? { fix: { label: `Make the gap ${show.limit(wanted)}`, edits: gapEdits(job, at, show.exact(wanted)) } }
       : {}),
   };
