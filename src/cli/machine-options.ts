@@ -19,6 +19,7 @@ export const MACHINE_HELP = `Machines cut by NAME-cuts.dxf, .svg, .csv, .json (a
 are in inches, or in millimetres where --units is mm or cm; in svg and json always in
 millimetres; in hpgl in whole units of 0.025 mm. Paths stand in the order of cutting and run so
 that the bevel slopes the right way; of dxf's arcs and ellipses alone no direction can be told.
+After the files stands how far the tool cuts and how far it travels lifted, from the corner and back.
 ${MACHINE_CAUTION[0]}
 ${MACHINE_CAUTION[1]}`;
 

@@ -106,3 +106,46 @@ describe('files for machines', () => {
     expect(await madeIn(folder)).toEqual([]);
   });
 });
+
+describe('how far the tool goes', () => {
+  it('is told after the files of each layer and in all, as the files themselves have it', async () => {
+    const { job, folder } = await newJob();
+    const { out } = await runHere([
+      'export',
+      job,
+      '--only',
+      'json,gcode',
+      '--view',
+      'front',
+      '--origin',
+      'upper-right',
+    ]);
+    const file = JSON.parse(await readFile(join(folder, 'fern-cuts.json'), 'utf8')) as Lengths;
+    const inches = (mm: number) => `${(mm / 25.4).toFixed(3)} in`;
+    const row = (name: string, { cutLength, travel }: Omit<Lengths, 'layers'>) =>
+      `${name} cut ${inches(cutLength)} travel ${inches(travel)}`;
+    const told = out.replace(/ +/g, ' ');
+    for (const [index, layer] of file.layers.entries()) expect(told).toContain(row(`layer ${index + 1}`, layer));
+    expect(told).toContain(row('in all', file));
+    const head = /Cut ([\d.]+) in, travel ([\d.]+) in/.exec(await readFile(join(folder, 'fern-layer-1.nc'), 'utf8'));
+    expect(Number(head?.[1])).toBeCloseTo(file.layers[0]!.cutLength / 25.4, 3);
+    expect(Number(head?.[2])).toBeCloseTo(file.layers[0]!.travel / 25.4, 3);
+  });
+
+  it('is in the answer with --json, in mm, and nowhere without files for machines', async () => {
+    const { job, folder } = await newJob();
+    const { out } = await runHere(['export', job, '--only', 'json', '--json']);
+    const file = JSON.parse(await readFile(join(folder, 'fern-cuts.json'), 'utf8')) as Lengths;
+    const { paths } = JSON.parse(out) as { paths: Lengths };
+    expect(paths).toMatchObject({ cutLength: file.cutLength, travel: file.travel });
+    expect(paths.layers.map(({ travel }) => travel)).toEqual(file.layers.map(({ travel }) => travel));
+    const none = await newJob();
+    expect((await runHere(['export', none.job, '--only', 'proof'])).out).not.toContain('travel');
+  });
+});
+
+interface Lengths {
+  readonly cutLength: number;
+  readonly travel: number;
+  readonly layers: readonly Omit<Lengths, 'layers'>[];
+}

@@ -1,10 +1,12 @@
 /** `export`: the template, the cutting list and the proof picture as files, all of them or none. */
 import { InvalidArgumentError, Option } from 'commander';
 import type { ExportedFile, ExportOptions, OutputKind, PaperName, UnitName, ViewName } from '../../bridge';
+import { showingOf } from '../../core/units';
 import { cutterOption } from '../cutter-option';
 import { exportInto } from '../export-into';
 import { MACHINE_HELP, MACHINE_KINDS, machineFrom, machineOptions, type MachineWords } from '../machine-options';
 import { jsonOption, viewOption } from '../options';
+import { pathLengths, pathLengthsText } from '../print/path-lengths';
 import { jsonText, problemsText } from '../print/problems';
 import { columns } from '../print/text';
 import { findJob, type FoundJob } from '../read-job';
@@ -70,7 +72,7 @@ ${MACHINE_HELP}`,
     cutterOption(),
     ...machineOptions(),
     new Option('--replace', 'write over files of the same names; without it none is ever touched'),
-    jsonOption('the "files" written, with "kind", "path" and "bytes"'),
+    jsonOption('the "files" written, with "kind", "path" and "bytes"; for machines "paths" with their lengths in mm'),
   ],
   async run(world, options, name) {
     const { json = false } = options;
@@ -87,7 +89,12 @@ ${MACHINE_HELP}`,
     const { files, problems } = reply.value;
     const warnings = problems.filter(({ severity }) => severity === 'warning');
     if (warnings.length > 0) world.tell(`${problemsText(warnings, world.columns)}\n`);
-    await world.say(json ? jsonText({ ok: true, files, problems }) : filesText(files, world.columns));
+    const paths = pathLengths(found, options.only, options.view, machineFrom(options));
+    if (json) await world.say(jsonText({ ok: true, files, ...(paths ? { paths } : {}), problems }));
+    else {
+      const told = paths ? `\n${pathLengthsText(paths, showingOf(found.job, options.units))}` : '';
+      await world.say(filesText(files, world.columns) + told);
+    }
     return 0;
   },
 };
