@@ -5,6 +5,7 @@ import { readLength } from '../units';
 import { readCutter } from './read-cutting';
 import { Reader } from './reader';
 import { schemaProblems } from './schema-problems';
+import { FORMAT } from './written';
 import { cutter, type WrittenCutter } from './written-cutter';
 
 export const CUTTERS_FORMAT = 'matwright-cutters';
@@ -16,7 +17,7 @@ const list = z.strictObject({
   cutters: z.array(cutter).max(MOST_CUTTERS),
 });
 
-/** Reads a list of cutters, or one cutter by itself; whatever is wrong with it is told with its place. */
+/** Reads a list of cutters, one cutter by itself, or the cutter of a job; whatever is wrong with it is told with its place. */
 export function parseCutters(text: string): Result<readonly WrittenCutter[]> {
   let value: unknown;
   try {
@@ -24,10 +25,27 @@ export function parseCutters(text: string): Result<readonly WrittenCutter[]> {
   } catch {
     return bad([fault('not-json', '', 'The file of cutters is not whole JSON; mend it, or write one cutter in { }.')]);
   }
+  if (isJob(value)) {
+    const own = value.cutting?.cutter;
+    if (own === undefined) {
+      return bad([
+        fault(
+          'cutter-not-in-job',
+          'cutting.cutter',
+          'This is the file of a job, and it names no cutter; choose a list of cutters, or a job that is cut with one.',
+        ),
+      ]);
+    }
+    return parseCutters(JSON.stringify(own));
+  }
   const isList = value !== null && typeof value === 'object' && ('cutters' in value || 'format' in value);
   const checked = (isList ? list : cutter).safeParse(value);
   if (!checked.success) return bad(schemaProblems(checked.error.issues, value));
   return checkCutters('cutters' in checked.data ? checked.data.cutters : [checked.data], isList ? 'cutters' : '');
+}
+
+function isJob(value: unknown): value is { readonly cutting?: { readonly cutter?: unknown } } {
+  return value !== null && typeof value === 'object' && 'format' in value && value.format === FORMAT;
 }
 
 /** The same cutters, or what is wrong: a name twice, a length that cannot be or does not say its unit. */

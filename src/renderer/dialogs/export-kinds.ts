@@ -18,8 +18,8 @@ export const MACHINE_KINDS: readonly KindWords<MachineKind>[] = [
   { value: 'svg', label: 'SVG paths' },
   { value: 'hpgl', label: 'HPGL, for each layer' },
   { value: 'gcode', label: 'G-code, for each layer' },
-  { value: 'csv', label: 'CSV table' },
-  { value: 'json', label: 'JSON data' },
+  { value: 'csv', label: 'CSV of the paths' },
+  { value: 'json', label: 'JSON of the paths' },
 ];
 
 export const PAPERS: readonly { value: PaperName; label: string }[] = [

@@ -156,6 +156,10 @@ describe('cutters that are kept', () => {
     const two = [BENCH, { name: 'Other' }];
     expect(parseCutters(printCutters(two))).toMatchObject({ ok: true, value: two });
     expect(parseCutters(JSON.stringify(BENCH))).toMatchObject({ ok: true, value: [BENCH] });
+    const job = { format: 'matwright-job', version: 1, title: 'Fern', cutting: { cutter: BENCH } };
+    expect(parseCutters(JSON.stringify(job))).toMatchObject({ ok: true, value: [BENCH] });
+    const none = parseCutters(JSON.stringify({ ...job, cutting: {} }));
+    expect(none.ok ? [] : none.problems.map(({ code }) => code)).toEqual(['cutter-not-in-job']);
   });
 
   it.each([
