@@ -90,11 +90,21 @@ export function machineFrom(words: MachineWords): Partial<MachineOptions> | unde
 /** A length with its unit: a bare number could be taken for inches or for millimetres, and the blade would follow it. */
 function lengthOf(name: MachineMeasure): (words: string) => number {
   const [least, greatest] = MACHINE_LIMITS[name];
+  const isWithin = (mm: number) => mm >= least && mm <= greatest;
   return (words) => {
     const reading = readLength(words, 'mm');
     if (!reading.ok) throw new InvalidArgumentError(`${reading.message}; ${reading.remedy}.`);
-    if (reading.bare) throw new InvalidArgumentError(`say the unit: ${words} mm or ${words} in.`);
-    if (reading.mm < least || reading.mm > greatest) {
+    if (reading.bare) {
+      const inches = readLength(words, 'in');
+      const could = [
+        ...(isWithin(reading.mm) ? [`${words} mm`] : []),
+        ...(inches.ok && isWithin(inches.mm) ? [`${words} in`] : []),
+      ];
+      const limits = `between ${least} mm and ${greatest} mm`;
+      if (could.length === 0) throw new InvalidArgumentError(`a length ${limits} is wanted, with its unit.`);
+      throw new InvalidArgumentError(`say the unit: ${could.join(' or ')} (${limits}).`);
+    }
+    if (!isWithin(reading.mm)) {
       throw new InvalidArgumentError(`${words} is not between ${least} mm and ${greatest} mm.`);
     }
     return reading.mm;

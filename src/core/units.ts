@@ -228,6 +228,15 @@ export function lengthText(mm: number, showing: Showing): string {
   return shown.rounded ? `≈ ${shown.withUnit}` : shown.withUnit;
 }
 
+/** The same for a message: what the step would show as nothing is told in decimals, since it is the very thing told of. */
+export function spokenLength(mm: number, showing: Showing): string {
+  if (Math.abs(mm) < 1e-6 || showLength(mm, showing).value !== 0) return lengthText(mm, showing);
+  const { unit } = showing;
+  const text = fineText(Math.abs(mm), unit);
+  if (Number.parseFloat(text) === 0) return `under ${unit === 'mm' ? '0.01' : '0.001'} ${unit}`;
+  return mm < 0 ? `−${text}` : text;
+}
+
 /** Width x height with the unit once, `10 x 8 in`, and `≈` before it when either was rounded. */
 export function sizeText(size: { readonly width: number; readonly height: number }, showing: Showing): string {
   const width = showLength(size.width, showing);

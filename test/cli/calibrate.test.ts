@@ -42,7 +42,10 @@ describe('what was measured', () => {
   });
 
   it.each([
-    [['--scale', '2 in'], 'value-missing', 'Give what was measured'],
+    [[], 'value-missing', 'Give what was measured'],
+    [['--scale', '2 in'], 'value-missing', '--borders and --corners are missing'],
+    [['--scale', '2 in', '--borders', '1,1,1,1'], 'value-missing', '--corners is missing'],
+    [['--scale', '2 in', '--corners', '0'], 'value-missing', '--borders is missing'],
     [['--scale', 'far', '--borders', '1,1,1,1', '--corners', '0'], 'length-unreadable', 'scale'],
     [['--scale', '0', '--borders', '1,1,1,1', '--corners', '0'], 'calibration-impossible', 'scale'],
     [['--scale', '1', '--borders', '1,1,0,1', '--corners', '0'], 'calibration-impossible', 'border'],

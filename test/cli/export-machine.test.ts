@@ -88,7 +88,10 @@ describe('files for machines', () => {
 
   it.each([
     [['--only', 'machines'], '"machines" is none of'],
-    [['--depth', '2'], 'say the unit: 2 mm or 2 in.'],
+    [['--depth', '1'], 'say the unit: 1 mm or 1 in (between 0.05 mm and 50 mm).'],
+    [['--depth', '2'], 'say the unit: 2 mm (between 0.05 mm and 50 mm).'],
+    [['--depth', '0'], 'a length between 0.05 mm and 50 mm is wanted, with its unit.'],
+    [['--feed', '0'], 'a length between 10 mm and 100000 mm is wanted, with its unit.'],
     [['--depth', '0 mm'], '0 mm is not between 0.05 mm and 50 mm.'],
     [['--depth', '5 in'], '5 in is not between'],
     [['--tolerance', '2 mm'], '2 mm is not between 0.001 mm and 1 mm.'],

@@ -9,7 +9,7 @@ import { bad, isError, type Problem, type Result } from '../../core/problem';
 import { readLength, showSetting, unitWord, type Showing, type Unit } from '../../core/units';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
-import { wrap } from '../print/text';
+import { listed, wrap } from '../print/text';
 import { machineProblem, refuse } from '../refuse';
 import type { Verb } from '../verb';
 import type { ExitCode, World } from '../world';
@@ -122,7 +122,13 @@ async function reckon(world: World, options: Options): Promise<ExitCode> {
 function calibrated(options: Options, units: Unit, showing: Showing): Result<Calibration> {
   const { scale, borders, corners, usedOvercut } = options;
   if (scale === undefined || borders === undefined || corners === undefined) {
-    const words = 'Give what was measured with --scale, --borders and --corners, or a file for the sheet with --sheet.';
+    const lacking = Object.entries({ scale, borders, corners }).flatMap(([name, given]) =>
+      given === undefined ? [`--${name}`] : [],
+    );
+    const words =
+      lacking.length === 3
+        ? 'Give what was measured with --scale, --borders and --corners, or a file for the sheet with --sheet.'
+        : `${listed(lacking)} ${lacking.length === 1 ? 'is' : 'are'} missing: --scale, --borders and --corners together say what was measured.`;
     return bad([machineProblem('value-missing', words)]);
   }
   const [left = '', top = '', right = '', bottom = ''] = borders;

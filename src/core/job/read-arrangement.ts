@@ -104,7 +104,11 @@ export class ArrangementReader {
             size: this.reader.size(
               written.size,
               `${at}.size`,
-              `window ${title === '' ? use : `"${title.slice(0, 40)}"`}`,
+              title === ''
+                ? at === 'windows'
+                  ? 'the window'
+                  : `the window at ${at}`
+                : `window "${title.slice(0, 40)}"`,
             ),
           };
     const shape = readShape(written.shape, `${at}.shape`, this.reader);

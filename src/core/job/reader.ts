@@ -3,12 +3,12 @@ import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
 import { isoSize } from '../frame/iso-216';
 import type { Problem } from '../problem';
 import {
-  lengthText,
   MM_PER_INCH,
   readLength,
   showingOf,
   showSetting,
   sizeText,
+  spokenLength,
   unitWord,
   type Showing,
   type Unit,
@@ -104,7 +104,7 @@ export class Reader {
   }
 
   show(mm: number): string {
-    return lengthText(mm, this.showing);
+    return spokenLength(mm, this.showing);
   }
 
   showSize(size: Size): string {

@@ -52,7 +52,7 @@ function toProblem(issue: Issue, path: readonly PropertyKey[], root: unknown): P
         ? problem('value-missing', at, `${where} is missing; ${expected(issue.expected)} is wanted.`)
         : problem('value-of-wrong-kind', at, `${where} is ${found}; ${expected(issue.expected)} is wanted.`);
     case 'invalid_value':
-      return problem('value-unknown', at, `${where} is ${found}; it must be ${list(issue.values)}.`);
+      return unknownValue(at, `${where} is ${found}`, issue.values, valueAtPath(root, path));
     case 'too_small':
       return problem('value-too-small', at, `${where} is ${found}; ${least(issue)}.`);
     case 'too_big':
@@ -64,6 +64,8 @@ function toProblem(issue: Issue, path: readonly PropertyKey[], root: unknown): P
     case 'invalid_union':
       if (found === 'nothing')
         return problem('value-missing', at, `${where} is missing; ${unionWords(issue)} is wanted.`);
+      if (kindsOf(issue))
+        return unknownValue(at, `${where} is ${found}`, kindsOf(issue) ?? [], valueAtPath(root, path));
       return problem('value-of-wrong-kind', at, `${where} is ${found}; ${unionWords(issue)} is wanted.`);
     case 'invalid_format':
       return problem('value-unreadable', at, `${where} is ${found}; ${issue.message}.`);
@@ -110,14 +112,33 @@ function problem(code: string, at: string, message: string): Problem {
   return { code, severity: 'error', at, message };
 }
 
+/** One of a few values is wanted: with the one that was most likely meant. */
+function unknownValue(at: string, found: string, values: readonly unknown[], value: unknown): Problem {
+  const words = values.filter((one) => typeof one === 'string');
+  const meant = typeof value === 'string' ? nearestKey(value.slice(0, 60), words) : undefined;
+  const perhaps = meant === undefined ? '' : `; perhaps "${meant}" is meant`;
+  return {
+    ...problem('value-unknown', at, `${found}${perhaps}; it must be ${list(values)}.`),
+    remedy: meant === undefined ? list(values) : `"${meant}"`,
+  };
+}
+
+/** The kinds of a group that are told apart by their "kind"; undefined of other unions. */
+function kindsOf(issue: Extract<Issue, { code: 'invalid_union' }>): readonly unknown[] | undefined {
+  return 'options' in issue && Array.isArray(issue.options) ? issue.options : undefined;
+}
+
 function unionWords(issue: Extract<Issue, { code: 'invalid_union' }>): string {
-  if ('options' in issue && Array.isArray(issue.options))
-    return `one of the kinds ${issue.options.map((kind) => `"${String(kind)}"`).join(', ')}`;
-  const kinds = issue.errors.flatMap((branch) =>
-    branch.flatMap((inner) => (inner.code === 'invalid_type' ? [expected(inner.expected)] : [])),
+  const kinds = kindsOf(issue);
+  if (kinds) return `one of the kinds ${list(kinds)}`;
+  const wanted = issue.errors.flatMap((branch) =>
+    branch.flatMap((inner) => {
+      if (inner.code === 'invalid_type') return [expected(inner.expected)];
+      return inner.code === 'invalid_value' ? inner.values.map((value) => JSON.stringify(value)) : [];
+    }),
   );
-  const unique = [...new Set(kinds)];
-  return unique.length > 0 ? unique.join(' or ') : 'something else';
+  const unique = [...new Set(wanted)];
+  return unique.length > 0 ? either(unique) : 'something else';
 }
 
 function expected(kind: string): string {
@@ -133,7 +154,12 @@ function expected(kind: string): string {
 }
 
 function list(values: readonly unknown[]): string {
-  return values.map((value) => JSON.stringify(value)).join(' or ');
+  return either(values.map((value) => JSON.stringify(value)));
+}
+
+/** `a, b or c`. */
+function either(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }
 
 function describe(value: unknown): string {

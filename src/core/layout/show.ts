@@ -1,10 +1,20 @@
 /** Lengths and sizes of a job in words: for messages, and for edits that mend. */
 import type { Size } from '../geometry/box';
 import type { Job } from '../job/job';
-import { decimalText, fineText, lengthText, showingOf, showLength, showSetting, sizeText, stepLength } from '../units';
+import {
+  decimalText,
+  fineText,
+  lengthText,
+  showingOf,
+  showLength,
+  showSetting,
+  sizeText,
+  spokenLength,
+  stepLength,
+} from '../units';
 
 export interface Show {
-  /** To the job's step, `≈` before it when rounded. */
+  /** To the job's step, `≈` before it when rounded; in decimals where the step would show nothing. */
   readonly length: (mm: number) => string;
   /** The same of a length that missed a limit: in decimals where the step would show it as the limit itself. */
   readonly missing: (mm: number, limit: number) => string;
@@ -35,9 +45,9 @@ export function showFor(job: Pick<Job, 'units' | 'steps'>): Show {
     return `${Number(decimalText(mm, 'mm', 6))} mm`;
   };
   return {
-    length: (mm) => lengthText(mm, showing),
+    length: (mm) => spokenLength(mm, showing),
     missing: (mm, limit) => {
-      const shown = lengthText(mm, showing);
+      const shown = spokenLength(mm, showing);
       const { unit } = showing;
       const same = Math.abs(mm - limit) > 1e-6 && showLength(mm, showing).text === showLength(limit, showing).text;
       return same ? `${decimalText(mm, unit, unit === 'mm' ? 2 : 3)} ${unit}` : shown;

@@ -13,7 +13,7 @@ export function outlineProblem(fault: OutlineFault, at: string, unit = ''): Prob
         code: 'outline-unreadable',
         severity,
         at,
-        message: `The path of the outline can’t be read from character ${fault.place} on (“${fault.near}”); it must be SVG path data: it begins with M, and has the letters M L H V C S Q T A Z with their numbers.`,
+        message: `The path of the outline ${fault.near === '' ? `breaks off after character ${fault.place - 1}` : `can’t be read from character ${fault.place} on (“${fault.near}”)`}; it must be SVG path data: it begins with M, and has the letters M L H V C S Q T A Z with their numbers.`,
         remedy: 'path data as SVG has it',
       };
     case 'too-large':

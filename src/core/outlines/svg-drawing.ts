@@ -137,9 +137,10 @@ export class SvgDrawing {
     if (drawn.err !== '') {
       const place = Number(/at pos (\d+)/.exec(drawn.err)?.[1] ?? 0);
       const near = read.value.slice(place, place + 40);
-      return this.refuse(
-        refusal.unreadable(`path of a ${element.name}, at`, near, element.line, 'path data as SVG has it'),
-      );
+      // A path that breaks off has nothing at the place where it can't be read on.
+      const [what, told] = near === '' ? ['end of the path of a', read.value.trim().slice(-40)] : ['path of a', near];
+      const where = `${what} ${element.name}, ${near === '' ? 'after' : 'at'}`;
+      return this.refuse(refusal.unreadable(where, told, element.line, 'path data as SVG has it'));
     }
     const isHidden = [fill, stroke].every((paint) => paint === 'none' || paint === 'transparent');
     this.paths.push({

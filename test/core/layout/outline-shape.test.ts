@@ -103,7 +103,8 @@ describe('an outline of one’s own', () => {
 describe('what can be said against it', () => {
   const at = 'windows.shape.path';
   it.each([
-    ['outline-unreadable', 'M0 0H10V10Q', /from character 12 on/],
+    ['outline-unreadable', 'M0 0H10V10Q', /breaks off after character 11;/],
+    ['outline-unreadable', 'M0 0H10V10K3', /from character 11 on \(“K3”\)/],
     ['outline-unreadable', 'M0 0H1e9V10Z', /beyond 10000000/],
     ['outline-too-large', `M0 0${'H1V1H0V0'.repeat(600)}Z`, /2400 lines and curves; the most is 2000/],
     ['outline-empty', 'M0 0H10Z', /encloses nothing/],
@@ -120,7 +121,7 @@ describe('what can be said against it', () => {
     expect(problemsOf(outlined(DROP, { shape: { kind: 'outline' } }))[0]).toMatchObject({ code: 'value-missing', at });
     const [misspelt] = problemsOf(outlined(DROP, { shape: { kind: 'outlyne', path: DROP } }));
     expect(misspelt).toMatchObject({ at: 'windows.shape.kind' });
-    expect(misspelt?.message).toMatch(/"stepped", "scooped", "outline" is wanted/);
+    expect(misspelt?.message).toMatch(/perhaps "outline" is meant; it must be .*"scooped" or "outline"/);
     expect(problemsOf(outlined(DROP, { shape: 'outline' })).some(({ severity }) => severity === 'error')).toBe(true);
   });
 

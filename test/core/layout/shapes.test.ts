@@ -183,6 +183,30 @@ describe('board between windows that are no rectangles', () => {
     expect(problem.message).toMatch(/run into each other by ≈ 7\/8 in/);
   });
 
+  it('circles that touch are said to, and what is less than a step is told in decimals', () => {
+    const beside = (left: string): Contents => ({
+      frame: { size: '20 x 20 in' },
+      free: [
+        { size: '5 x 5 in', shape: 'oval', at: { left: '3 in', top: '3 in' } },
+        { size: '5 x 5 in', shape: 'oval', at: { left, top: '3 in' } },
+      ],
+    });
+    expect(problemOf(beside('8 in'), 'windows-collide').message).toMatch(/windows A and B touch\./);
+    expect(problemOf(beside('7.98 in'), 'windows-collide').message).toMatch(/run into each other by 0\.02 in/);
+    expect(problemOf(beside('7.9997 in'), 'windows-collide').message).toMatch(/run into each other by under 0\.001 in/);
+    const tiny = { frame: { size: '20 x 20 in' }, free: [{ size: '0.01 x 0.02 in', at: {} }] };
+    expect(problemOf(tiny, 'window-tiny').message).toMatch(/only 0\.01 in in width/);
+  });
+
+  it('an opening that lies apart is told with the window it should join', () => {
+    const windows: Contents['windows'] = {
+      kind: 'row',
+      items: [{ kind: 'window', size: '5 x 5 in', joined: [{ size: '2 x 2 in', at: { left: '9 in' } }] }],
+    };
+    const { message } = problemOf({ frame: { size: '20 x 20 in' }, windows }, 'joined-apart');
+    expect(message).toMatch(/Opening 2 of the window at windows\.items\[0\] lies 4 in from the rest/);
+  });
+
   it('a window that lies in another collides with it', () => {
     const inside: Contents = {
       frame: { size: '20 x 20 in' },

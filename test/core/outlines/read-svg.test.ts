@@ -104,6 +104,7 @@ describe('what is refused', () => {
     ['a width below nothing', file(RECT, 'width="-5mm" height="5mm"'), 'outline-unreadable', /width of the drawing “-5mm”/],
     ['a viewBox of three', file(RECT, 'viewBox="0 0 5"'), 'outline-unreadable', /viewBox “0 0 5”/],
     ['a path of other letters', file('<path d="M0 0 H50 K3"/>'), 'outline-unreadable', /path of a path, at “K3” \(line 2\)/],
+    ['a path that breaks off', file('<path d="M0 0 H50 L10"/>'), 'outline-unreadable', /end of the path of a path, after “M0 0 H50 L10” \(line 2\)/],
     ['points that do not pair', file('<polygon points="0 0 50"/>'), 'outline-unreadable', /path of a polygon/],
   ])('%s', (_, svg, code, words) => {
     const found = readSvg(svg);

@@ -16,6 +16,9 @@ import { SLACK } from './slack';
 const BRIDGE_WARN = 0.75 * MM_PER_INCH;
 const BRIDGE_LEAST = 0.375 * MM_PER_INCH;
 
+/** Nearer than this windows are said to touch, mm: no blade tells it, and how far shapes lie apart is found less exactly. */
+const TOUCHING = 0.001;
+
 /** Two windows, and the board between them in the top layer, where it is narrowest. */
 interface Bridge {
   readonly one: number;
@@ -82,7 +85,7 @@ function bridgeProblem(
   const remedy = ring?.remedy ?? remedyOf(bridge, severe, show);
   const wanted = gap && show.stepUp(gap.gap - gap.bridge + BRIDGE_WARN);
   return {
-    code: width <= 0 ? 'windows-collide' : 'bridge-narrow',
+    code: width <= TOUCHING ? 'windows-collide' : 'bridge-narrow',
     severity: severe ? 'error' : 'warning',
     at,
     message: `${foundOf(layout, bridge, more, limit, show)}. ${(ring ?? gap) ? `A${remedy.slice(1)} would do` : `M${remedy.slice(1)}`}.`,
@@ -99,8 +102,9 @@ function bridgeProblem(
 function foundOf(layout: PlacedLayout, { one, other, width }: Bridge, more: number, limit: number, show: Show): string {
   const names = `${layout.windows[one]?.name} and ${layout.windows[other]?.name}`;
   const others = more > 0 ? ` (and between ${more} more)` : '';
-  if (width < -SLACK) return `In the top layer windows ${names} run into each other by ${show.length(-width)}${others}`;
-  if (width <= SLACK) return `In the top layer windows ${names} touch${others}`;
+  if (width < -TOUCHING)
+    return `In the top layer windows ${names} run into each other by ${show.length(-width)}${others}`;
+  if (width <= TOUCHING) return `In the top layer windows ${names} touch${others}`;
   const why =
     limit === BRIDGE_LEAST
       ? `under ${show.limit(limit)} it cannot be cut safely`

@@ -21,11 +21,17 @@ function told(fault: ShapeFault, leaf: Leaf, show: Show): Problem {
         code: 'joined-leaves-island',
         severity: 'error',
         at: `${fault.at}.joined`,
-        message: `The openings of window ${titled(leaf.title)}enclose a piece of board of ${show.size(fault.size)}, which would fall out when they are cut; move or enlarge one so that it is open on a side, or filled.`,
+        message: `The openings of ${windowNamed(leaf)}enclose a piece of board of ${show.size(fault.size)}, which would fall out when they are cut; move or enlarge one so that it is open on a side, or filled.`,
         value: show.size(fault.size),
         remedy: 'an opening over it too, or one moved away',
       };
   }
+}
+
+/** A window has no letter yet when its shape fails; without a title its place in the job tells it. */
+function windowNamed({ at, title }: Leaf): string {
+  if (title !== '') return `window ${titled(title)}`;
+  return at === 'windows' ? 'the window ' : `the window at ${at} `;
 }
 
 const MEASURES: Readonly<Record<Measure['key'], string>> = {
@@ -84,7 +90,7 @@ function apart(fault: Extract<ShapeFault, { kind: 'apart' }>, leaf: Leaf, show: 
     code: 'joined-apart',
     severity: 'error',
     at,
-    message: `Opening ${number} ${titled(title)}of window ${titled(leaf.title)}${what} and cannot become one with it; ${remedy}.`,
+    message: `Opening ${number} ${titled(title)}of ${windowNamed(leaf)}${what} and cannot become one with it; ${remedy}.`,
     ...(touches ? {} : { value: show.length(distance) }),
     remedy,
   };
