@@ -54,7 +54,7 @@ test('a cutter is measured in a job, kept, changed, taken again and removed; the
   await page.getByRole('group', { name: 'Overcut 1' }).getByLabel('Overcut', { exact: true }).fill('3/64');
   await page.keyboard.press('Enter');
   // Its measures are in the plan at once: the scale reads more, and a longer setting is beyond its reach.
-  await expect(page.getByRole('cell', { name: /scale/ }).first()).toBeVisible();
+  await expect(page.getByRole('rowheader', { name: /scale/ }).first()).toBeVisible();
   await expect(page.getByText(/too short for/).first()).toBeVisible();
   await act(page, 'Keep in the list').click();
   await expect(said(page, /“Bench cutter” is kept in your list/)).toBeVisible();
