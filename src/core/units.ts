@@ -244,18 +244,33 @@ export function sizeText(size: { readonly width: number; readonly height: number
   return `${width.rounded || height.rounded ? '≈ ' : ''}${width.text} x ${height.withUnit}`;
 }
 
+/** What lies no further than this from a mark of a rule is on it, mm: no more than doubles lose on their way. */
+const ON_MARK = 1e-6;
+
 /**
- * Shows a length that a cutter is set to: as `showLength`, but in decimals (a thousandth of an inch, a hundredth of a
- * millimetre) where the step would round it, so that it never seems to differ from a rounded number beside it.
+ * Shows a length that a cutter is set to: as `showLength`, but where the step would round it as a 64th of an inch that it
+ * is, else in decimals (a thousandth of an inch, a hundredth of a millimetre), so that it never seems to differ from a
+ * rounded number beside it.
  */
 export function showSetting(mm: number, showing: Showing): Shown {
   const shown = showLength(mm, showing);
   if (!shown.rounded) return shown;
+  const finest = nearest64th(mm, showing);
+  if (finest && Math.abs(finest.value - mm) < ON_MARK) return finest;
   const { unit } = showing;
   const whole = decimalText(Math.abs(mm), unit, unit === 'mm' ? 2 : 3);
   const sign = mm < 0 ? '−' : '';
   const text = sign + whole;
   return { ...shown, text, withUnit: `${text} ${unit}`, parts: { sign, whole }, value: mm, rounded: false };
+}
+
+/** The finest mark of an inch rule beside a length that is shown in decimals of an inch; undefined where it isn't. */
+export function markBeside(mm: number, showing: Showing): Shown | undefined {
+  return /^−?\d+\.\d+$/.test(showSetting(mm, showing).text) ? nearest64th(mm, showing) : undefined;
+}
+
+function nearest64th(mm: number, showing: Showing): Shown | undefined {
+  return showing.unit === 'in' ? showLength(mm, { ...showing, inchStep: 64 }) : undefined;
 }
 
 /**

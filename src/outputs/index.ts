@@ -10,6 +10,7 @@ import { loadPictures, NO_PICTURES } from './proof/load-pictures';
 import type { Fonts, MakerHooks, OutputContext } from './context';
 import { makeCutCard } from './cut-card/cut-card';
 import { makeCutList } from './cut-list/cut-list';
+import { fullBlanks } from './machine/behind-words';
 import { makeDxf } from './machine/dxf';
 import { linesLeftOut } from './machine/line-words';
 import { makePathCsv } from './machine/path-csv';
@@ -128,7 +129,9 @@ export async function exportFiles(
   const whole = kinds.reduce((sum, kind) => sum + OUTPUTS[kind].weight, 0);
   const files: OutputFile[] = [];
   const problems: Problem[] = [...opened.problems, ...shown.problems];
-  if (kinds.some(isForMachine)) problems.push(...linesLeftOut(context.layout, options.view));
+  if (kinds.some(isForMachine)) {
+    problems.push(...linesLeftOut(context.layout, options.view), ...fullBlanks(context.plan, context.showing));
+  }
   let before = 0;
   for (const kind of kinds) {
     const output = OUTPUTS[kind];

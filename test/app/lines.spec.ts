@@ -33,7 +33,7 @@ test('lines of the mat are added, measured, changed and taken away, each in one 
   await view(page, 'Mat');
   await page.getByRole('button', { name: 'Add a groove' }).click();
   const groove = page.getByRole('group', { name: 'Groove 1' });
-  await expect(groove.getByText('It goes 0.031 in into the board.')).toBeVisible();
+  await expect(groove.getByText('It goes 1/32 in into the board.')).toBeVisible();
   await page.getByRole('button', { name: 'Add a ruled line' }).click();
   const ruled = page.getByRole('group', { name: 'Ruled line 1' });
   // Clear of the groove, which has the usual distance of 1/2 in.

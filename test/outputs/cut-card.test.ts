@@ -77,7 +77,7 @@ function readRuns(pages: readonly ReadPage[], unit: Showing['unit']) {
     const [first = ''] = row;
     if (/^With the guide/.test(first)) guided = true;
     if (/^(?:By marks|After the last|Take care)/.test(first)) guided = false;
-    const set = /guide (?:to|at) ([^(]*)(?:\(the scale reads ([^)]*)\))?/.exec(first);
+    const set = /guide (?:to|at) ([^(;]*)[^;]*(?:; the scale reads ([^(]*))?/.exec(first);
     if (set) {
       const reading = set[2] === undefined ? {} : { reading: mmOf(set[2], unit) };
       banner = { setting: mmOf(set[1] ?? '', unit), ...reading, edge: '' };
@@ -210,4 +210,38 @@ it('has cuts on every page of a card and of a cutting list, and tells care befor
       expect(pages.map(textOf).join(' ')).toMatch(/Take care.*With the guide/s);
     }
   }
+});
+
+it('says of the overcut at its head what the cuts of the view have', async () => {
+  const head = async (job: object, view: 'back' | 'front') =>
+    (await pagesOf(job, { units: 'in', view })).map(textOf).join(' ').split('With the guide')[0] ?? '';
+  const apart = { ...DOUBLE, cutting: {} };
+  expect(await head(apart, 'back')).toMatch(/Overcut 1⁄16 in at square corners, reckoned/);
+  // A standard bevel is at its narrowest on the face, so that nothing is left uncut there.
+  expect(await head(apart, 'front')).toMatch(/Overcut none from the front/);
+  expect(await head({ ...DOUBLE, cutting: { overcut: '1/32 in' } }, 'front')).toMatch(
+    /Overcut 1⁄32 in at square corners/,
+  );
+});
+
+it('has marks of a rule for what lies on one, else decimals with the nearest mark beside them', async () => {
+  const inches = (await pagesOf(DOUBLE, { units: 'in' })).map(textOf).join(' ');
+  // 3 7/8 in and 1/32 more on the scale.
+  expect(inches).toMatch(/guide (?:to|at) 3 7⁄8 in; the scale reads 3 29⁄32 in/);
+  expect(inches).not.toMatch(/\d\.\d/);
+  const odd = { ...DOUBLE, borders: { rule: 'bottom-amount', amount: '0.337 in' }, cutting: {} };
+  // 20 - 10 = 10 in of borders less 0.337: 4.8315 above, less 1/4 of the reveal and ...: no mark is on it.
+  expect((await pagesOf(odd, { units: 'in' })).map(textOf).join(' ')).toMatch(/\d\.\d{3} in \(≈ \d+ \d+⁄64\)/);
+  expect((await pagesOf(odd, { units: 'mm' })).map(textOf).join(' ')).not.toContain('(≈');
+});
+
+it('tells how many numbers of cuts its drawing has no room for', async () => {
+  const shape = { kind: 'stepped', count: 6, step: '1/8 in' };
+  const stepped = { frame: { size: '30 x 30 in' }, free: [{ use: 'empty', size: '3 x 3 in', shape, at: {} }] };
+  const told = (await pagesOf(stepped, { units: 'in' })).map(textOf).join(' ');
+  const cuts = contextOf(stepped).plan.layers[0]!.order.back.length;
+  const [, left = NaN] = /(\d+) of \d+ numbers have no room here/.exec(told) ?? [];
+  expect(told).toContain(` of ${cuts} numbers have no room here`);
+  expect(Number(left)).toBeLessThan(cuts);
+  expect((await pagesOf(DOUBLE, { units: 'in' })).map(textOf).join(' ')).not.toContain('no room here');
 });

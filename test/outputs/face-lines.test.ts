@@ -97,7 +97,7 @@ describe('the template', () => {
       for (const outline of outlines) expect(off(outline, drawn)).toBeLessThan(0.01);
     }
     // Fractions have a slash of their own.
-    expect(texts(page)).toMatch(/A groove · 1⁄16 in wide, 0\.031 in deep/);
+    expect(texts(page)).toMatch(/A groove · 1⁄16 in wide, 1⁄32 in deep/);
     expect(texts(page)).toMatch(/3⁄4 in from the edge of B on the face/);
     expect(texts(page)).toMatch(/pen of 0\.7 mm/);
   });
@@ -169,7 +169,7 @@ describe('the template', () => {
     const { plan } = contextOf(JOB);
     const [first] = plan.layers[0]!.lineOrder.filter(({ line }) => plan.layers[0]!.lines[line]?.kind === 'groove');
     expect(first).toBeDefined();
-    for (const wanted of [/A groove, inner left/, /B ruled line, curve/, /0\.031 in/, /0\.7 mm/])
+    for (const wanted of [/A groove, inner left/, /B ruled line, curve/, /1⁄32 in/, /0\.7 mm/])
       expect(texts(pages[at]!)).toMatch(wanted);
   });
 });

@@ -171,3 +171,24 @@ it('no instruction of the cutting list is cut short, of any shape, from either s
     }
   }
 });
+
+it('a window drawn by another edge than its opening says which, with its size, so that label and borders add up', async () => {
+  const job = {
+    windows: { kind: 'window', size: '8 1/2 x 10 1/2 in', shape: { kind: 'rounded', radius: '1 in' } },
+    frame: { size: '14 x 16 in' },
+  };
+  const labelOf = async (view: 'back' | 'front') => {
+    const made = await makeTemplate(contextOf(job, { units: 'in', view }));
+    if (!made.ok) throw new Error(made.problems[0]?.message);
+    return readPdf(made.value)
+      .pages.flatMap((page) => page.words.map(({ text }) => text))
+      .join(' ');
+  };
+  const front = await labelOf('front');
+  // A bevel of 45 degrees in 1/16 in board is 1/16 in wide: the face edge lies so far outside on every side.
+  expect(front).toMatch(/8 1⁄2 in × 10 1⁄2 in/);
+  expect(front).toMatch(/line drawn: face edge 8 5⁄8 in × 10 5⁄8 in its radius 1 1⁄16 in round each cross/);
+  const back = await labelOf('back');
+  expect(back).not.toContain('line drawn');
+  expect(back).toMatch(/radius 1 in round each cross/);
+});

@@ -12,6 +12,8 @@ import type { ViewLayer } from '../template/view-geometry';
 
 /** Room round the drawing for the names of the edges. */
 export const NAMES = 4.5;
+/** Room below them for a note. */
+const NOTE = 2;
 const NAME_ROOM = 2;
 const FINE = 0.05;
 /** Shorter cuts on paper have no arrow, mm. */
@@ -29,7 +31,7 @@ export function drawCard(
   const inner = {
     left: room.left + NAMES,
     right: room.right - NAMES,
-    bottom: room.bottom + NAMES,
+    bottom: room.bottom + NAMES + NOTE,
     top: room.top - NAMES,
   };
   const at = drawMat(surface, inner, {
@@ -47,7 +49,15 @@ export function drawCard(
   const cuts = [...runs.flatMap((run): readonly CardCut[] => run.cuts), ...byMarks];
   for (const { opening } of windows) takeName(taken, at, opening);
   for (const edge of cuts.flatMap(edgesOf)) drawEdge(surface, at, edge, sheet, taken);
-  for (const cut of cuts) drawNumber(surface, at, edgesOf(cut), String(cut.number), taken, waste);
+  const left = cuts.filter((cut) => !drawNumber(surface, at, edgesOf(cut), String(cut.number), taken, waste));
+  if (left.length > 0) drawNote(surface, { ...room, bottom: sheet.bottom }, left.length, cuts.length);
+}
+
+/** Below the drawn board, where some numbers found no room in it. */
+function drawNote(surface: Surface, { left, right, bottom }: Box, count: number, of: number): void {
+  const words = `${count} of ${of} numbers have no room here; the full-scale template has them`;
+  const style = { size: 6.5, align: 'centre' } as const;
+  surface.text(surface.fit(words, right - left, style), { x: (left + right) / 2, y: bottom - 6.2 }, style);
 }
 
 function edgesOf({ line: cut }: CardCut): readonly Edge[] {
@@ -90,7 +100,7 @@ function drawEdge(surface: Surface, at: (point: Point) => Point, edge: Edge, she
   }
 }
 
-/** Beside the cut on the side of the border, with an arrow where it runs; left out where the drawing has no room. */
+/** Beside the cut on the side of the border, with an arrow where it runs; says whether the drawing had room for it. */
 function drawNumber(
   surface: Surface,
   at: (point: Point) => Point,
@@ -98,7 +108,7 @@ function drawNumber(
   number: string,
   taken: Room,
   waste: 'right' | 'left',
-): void {
+): boolean {
   const places = [0.5, 0.35, 0.65, 0.2, 0.8].map((part) => placeOn(cut, part));
   const [quarter, arrow] = [placeOn(cut, 0.25), placeOn(cut, 0.62)];
   if (distance(at(quarter.point), at(arrow.point)) > ROOM_FOR_ARROW * 0.37) {
@@ -106,7 +116,8 @@ function drawNumber(
   }
   const side = waste === 'right' ? 1 : -1;
   const label: Label = { turn: 0, lines: [{ words: number, size: 9, weight: 'bold' }] };
-  placeLabel(surface, taken, [label, smaller(label, 0.75), smaller(label, 0.6)], (size) =>
+  const sizes = [1, 0.75, 0.6, 0.5].map((factor) => smaller(label, factor));
+  const found = placeLabel(surface, taken, sizes, (size) =>
     [1, -1].flatMap((way) =>
       places.map(({ point, along }) => {
         const out = { x: -along.y * side * way, y: along.x * side * way };
@@ -116,6 +127,7 @@ function drawNumber(
       }),
     ),
   );
+  return found !== undefined;
 }
 
 /** A place a part of the way along a cut of several pieces, each counted alike. */

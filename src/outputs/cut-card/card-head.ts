@@ -1,6 +1,6 @@
 /** Head of a cut card: the layer drawn small beside what all of its cuts have in common. */
 import type { CutCard } from '../../core/cutting/cut-card';
-import type { CutPlan, LayerPlan } from '../../core/cutting/plan';
+import type { CutPlan, LayerPlan, View } from '../../core/cutting/plan';
 import { bevelWords } from '../../core/layout/bevel-words';
 import { lengthText, showSetting, sizeText, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
@@ -13,6 +13,8 @@ import { drawCard, NAMES } from './card-drawing';
 const HEIGHT = 70;
 const GAP = 6;
 const LABEL = 21;
+/** Overcuts nearer than this are one, mm. */
+const SAME = 1e-6;
 const FACT = { size: 8.5 } as const;
 /** Of a drawing as wide as the page, mm: the cuts begin on the same page. */
 const MOST_HEIGHT = 130;
@@ -88,7 +90,7 @@ function facts(
       ? []
       : ([
           ['Blade', bladeWords(plan, layer, options.view)],
-          ['Overcut', overcutWords(layer, showing)],
+          ['Overcut', overcutWords(layer, options.view, showing)],
         ] as const)),
     ...(one || onFace ? [] : [['Way', wayWords(plan, layer)] as const]),
     ['Left, right', `as seen from the ${options.view}, as in the drawing; so are top and bottom`],
@@ -109,7 +111,7 @@ function cutterFacts({ cutter }: CutPlan, showing: Showing): (readonly [string, 
   ];
 }
 
-function bladeWords({ waste }: CutPlan, { windows, bevel }: LayerPlan, view: 'back' | 'front'): string {
+function bladeWords({ waste }: CutPlan, { windows, bevel }: LayerPlan, view: View): string {
   const line = windows[0]?.cuts[view][0];
   const lean =
     !line || line.bevelSide === 'none'
@@ -118,15 +120,26 @@ function bladeWords({ waste }: CutPlan, { windows, bevel }: LayerPlan, view: 'ba
   return `waste on the ${waste} of the travel; ${lean}`;
 }
 
-function overcutWords({ overcut }: LayerPlan, showing: Showing): string {
+/** What the cuts of this view have, as their rows tell it. */
+function overcutWords({ overcut, bevel, windows }: LayerPlan, view: View, showing: Showing): string {
+  const overcuts = windows.flatMap(({ cuts }) => cuts[view].flatMap((cut) => [cut.overcutStart, cut.overcutEnd]));
+  if (overcuts.every((mm) => mm === 0)) {
+    return bevel.run === 0
+      ? 'none: cuts that go straight down meet at the line itself'
+      : `none from the ${view}: from this side the bevels meet at the corners by themselves`;
+  }
   const { length, from } = overcut;
+  // Where no square corner has it, such as on a curve that runs over its own start, each row says its own.
+  if (!overcuts.some((mm) => Math.abs(mm - length) < SAME))
+    return 'as each row says; try it on a scrap of the same board';
   const whose =
     from === 'job'
       ? 'as the job says'
       : from === 'cutter'
         ? 'as the cutter has it for this board'
         : 'reckoned from the board and its bevel';
-  return `${showSetting(length, showing).withUnit} at square corners, ${whose}; try it on a scrap of the same board`;
+  const where = overcuts.includes(0) ? 'at square corners whose rows have it' : 'at square corners';
+  return `${showSetting(length, showing).withUnit} ${where}, ${whose}; try it on a scrap of the same board`;
 }
 
 function wayWords({ way }: CutPlan, { number, guideOn }: LayerPlan): string {

@@ -2,11 +2,26 @@
 import type { CardCut } from '../../core/cutting/cut-card';
 import type { CutPlan, LayerPlan } from '../../core/cutting/plan';
 import { fineText, penText } from '../../core/layout/line-words';
-import type { Showing } from '../../core/units';
+import { markBeside, showSetting, type Showing } from '../../core/units';
+import { fractions } from '../paper/type';
 
 /** `layer 1, “Warm white”`. */
 export function boardWords({ number, board }: LayerPlan['guideOn']): string {
   return board === '' ? `layer ${number}` : `layer ${number}, “${board}”`;
+}
+
+/** A number to be set by a rule; beside decimals of an inch, on a line of its own, the nearest mark. */
+export function settingCell(mm: number, showing: Showing): string {
+  const mark = markBeside(mm, showing);
+  // No space that a line could break at.
+  const beside = mark ? `\n(≈\u00a0${mark.text.replace(' ', '\u00a0')})` : '';
+  return fractions(`${showSetting(mm, showing).text}${beside}`);
+}
+
+/** The same within a sentence, with its unit. */
+export function settingWords(mm: number, showing: Showing): string {
+  const mark = markBeside(mm, showing);
+  return fractions(`${showSetting(mm, showing).withUnit}${mark ? ` (≈ ${mark.text})` : ''}`);
 }
 
 /** What a groove or ruled line is made with; empty of a window. */

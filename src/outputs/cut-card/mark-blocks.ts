@@ -9,7 +9,7 @@ import { headingsBlock, rowBlock } from '../paper/table-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
 import { figureWords } from '../template/figures';
-import { boardWords, thenWords, toolWords } from './card-words';
+import { boardWords, settingCell, thenWords, toolWords } from './card-words';
 import { SPACE } from './run-blocks';
 
 export function markBlocks(context: OutputContext, layer: LayerPlan, card: CutCard, setting: Setting): Block[] {
@@ -26,9 +26,18 @@ export function markBlocks(context: OutputContext, layer: LayerPlan, card: CutCa
       const row = { ...rowBlock(setting.typesetter, columns, cells(cut, context, layer, far)), again: [headings] };
       const curve = curveWords(cut, context.showing);
       if (curve === '') return [row];
-      return [{ ...row, withNext: true }, paragraphBlock(curve, setting, { size: 8 }, 1.6)];
+      return [{ ...row, withNext: true }, lowered(paragraphBlock(curve, setting, { size: 8 }, 1.6))];
     }),
   ];
+}
+
+/** Clear of the line under the row it belongs to. */
+function lowered(block: Block): Block {
+  const air = 0.8;
+  return {
+    height: block.height + air,
+    draw: (surface, { x, y }) => block.draw(surface, { x, y: y - air }),
+  };
 }
 
 function introduction({ plan, options }: OutputContext, layer: LayerPlan, cuts: readonly CardCut[]): string {
@@ -80,7 +89,8 @@ function cells(cut: CardCut, { plan, showing }: OutputContext, layer: LayerPlan,
   return [
     String(cut.number),
     cut.name,
-    ...[start.x, start.y, end.x, end.y, line.overcutStart, line.overcutEnd].map(text),
+    ...[start.x, start.y, end.x, end.y].map((mm) => settingCell(mm, showing)),
+    ...[line.overcutStart, line.overcutEnd].map(text),
     ...(far ? [beyondReach === undefined ? '' : text(beyondReach)] : []),
     '',
     thenWords(cut, plan, layer),

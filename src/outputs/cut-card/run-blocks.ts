@@ -8,7 +8,7 @@ import { filling, type Column } from '../paper/table';
 import { headingsBlock, rowBlock } from '../paper/table-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
-import { boardWords, thenWords, toolWords } from './card-words';
+import { boardWords, settingCell, settingWords, thenWords, toolWords } from './card-words';
 
 /** Over a banner's first words, and under its last ones, mm. */
 const ABOVE = 1.2;
@@ -62,9 +62,8 @@ function cutBlock(
   return rowBlock(typesetter, columns, [
     String(cut.number),
     cut.name,
-    ...[measures.start, measures.stop, line.overcutStart, line.overcutEnd].map((mm) =>
-      fractions(showSetting(mm, showing).text),
-    ),
+    ...[measures.start, measures.stop].map((mm) => settingCell(mm, showing)),
+    ...[line.overcutStart, line.overcutEnd].map((mm) => fractions(showSetting(mm, showing).text)),
     '',
     thenWords(cut, plan, layer),
   ]);
@@ -73,10 +72,9 @@ function cutBlock(
 /** Told once for all cuts of a run, and again where they go on over the page. */
 function banner(run: GuidedRun, place: boolean | 'again', layer: LayerPlan, showing: Showing, setting: Setting): Block {
   const { reading, edge, from } = run;
-  const text = (mm: number) => fractions(showSetting(mm, showing).withUnit);
-  const scale = reading === undefined ? '' : ` (the scale reads ${text(reading)})`;
+  const scale = reading === undefined ? '' : `; the scale reads ${settingWords(reading, showing)}`;
   const tool = toolWords(run.cuts[0], showing);
-  const first = `${guideVerb(run, place)} ${text(run.setting)}${scale}`;
+  const first = `${guideVerb(run, place)} ${settingWords(run.setting, showing)}${scale}`;
   const turn = run.turnBoard && place !== 'again' ? 'Turn the board: the' : 'The';
   const second = `${turn} ${edge.toUpperCase()} edge of ${boardWords(layer.guideOn)} at the guide · start and stop from its ${from.toUpperCase()} edge${tool === '' ? '' : ` · ${tool}`}`;
   const { width } = setting;

@@ -12,6 +12,9 @@ type Look = Pick<TextStyle, 'weight' | 'tabular'>;
 /** Widths are proportional to the type size; they are measured at this one, in points. */
 const MEASURED_AT = 1000;
 
+/** The font draws a comma under the sign of degrees before it; this keeps it clear. */
+const HAIR_SPACE = '\u200a';
+
 export class Typesetter {
   private readonly ready: Record<Weight, Map<string, string>> = { regular: new Map(), bold: new Map() };
   private readonly widths: Record<string, Map<string, number>> = {};
@@ -31,8 +34,9 @@ export class Typesetter {
       (codePoint) => font.hasGlyphForCodePoint(codePoint),
       (sign) => this.lost.add(sign),
     );
-    this.ready[weight].set(words, text);
-    return text;
+    const spaced = text.replace(/°(?=[,.;])/g, `°${HAIR_SPACE}`);
+    this.ready[weight].set(words, spaced);
+    return spaced;
   }
 
   /** Width of a text that was made ready, mm. */

@@ -1,5 +1,5 @@
 /** The words and numbers of the drawing: opening sizes, borders, guide settings and the blank's edges, where there is room. */
-import type { CutLine, CutStep } from '../../core/cutting/plan';
+import type { CutLine, CutStep, View } from '../../core/cutting/plan';
 import { heightOf, widthOf, type Box, type Point, type Side, type Size } from '../../core/geometry/box';
 import { directionOn, pointOn } from '../../core/geometry/edge';
 import { lengthText, showSetting, type Showing } from '../../core/units';
@@ -49,7 +49,7 @@ function labelOpening({ surface, part, room, showing }: LabelSetting, window: Vi
   const seen = shared(window.cut, part.own);
   if (!seen) return;
   const box = boxOnPage(part, seen);
-  const size = `${lengthText(widthOf(window.opening), showing)} × ${lengthText(heightOf(window.opening), showing)}`;
+  const size = boxText(window.opening, showing);
   const name = window.title === '' ? window.name : `${window.name}  ${window.title}`;
   const fitting = surface.fit(name, Math.max(widthOf(box) - 14, 12), { size: 10, weight: 'bold' });
   const whole: Label = {
@@ -58,7 +58,7 @@ function labelOpening({ surface, part, room, showing }: LabelSetting, window: Vi
       { words: fitting, size: 10, weight: 'bold' },
       { words: fractions(size), size: 20, weight: 'bold', tabular: true },
       { words: `opening of layer ${part.layer.plan.number} · ${part.layer.view.toUpperCase()}`, size: 8 },
-      ...figureWords(window, showing).map((words) => ({ words, size: 8, tabular: true })),
+      ...drawnWords(window, part.layer.view, showing).map((words) => ({ words, size: 8, tabular: true })),
     ],
   };
   const least: Label = { turn: 0, lines: [{ words: window.name, size: 10, weight: 'bold' }] };
@@ -68,6 +68,22 @@ function labelOpening({ surface, part, room, showing }: LabelSetting, window: Vi
     least,
   ];
   placeLabel(surface, room, labels, () => middlesIn(box));
+}
+
+/** What the drawn line is, where it isn't the opening that stands in big numbers, and how its curves are struck. */
+function drawnWords(window: ViewWindow, view: View, showing: Showing): readonly string[] {
+  const figures = figureWords(window, showing);
+  const size = boxText(window.cut, showing);
+  if (size === boxText(window.opening, showing)) return figures;
+  const edge = view === 'front' ? 'face edge' : 'back edge';
+  return [
+    `line drawn: ${edge} ${fractions(size)}`,
+    ...figures.map((words, index) => (index === 0 ? `its ${words}` : words)),
+  ];
+}
+
+function boxText(box: Box, showing: Showing): string {
+  return `${lengthText(widthOf(box), showing)} × ${lengthText(heightOf(box), showing)}`;
 }
 
 function turned(labels: readonly Label[]): readonly Label[] {

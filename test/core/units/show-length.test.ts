@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  markBeside,
   showSetting,
   decimalText,
   lengthText,
@@ -210,8 +211,13 @@ describe('decimals for machines', () => {
 
 it('a setting is told in decimals where the step would round it', () => {
   const showing = { unit: 'in', inchStep: 16, metricStep: 0.5 } as const;
-  expect(showSetting(1.96875 * 25.4, showing)).toMatchObject({ withUnit: '1.969 in', rounded: false });
+  expect(showSetting(1.96875 * 25.4, showing)).toMatchObject({ withUnit: '1 31/32 in', rounded: false });
+  expect(showSetting(1.9701 * 25.4, showing)).toMatchObject({ withUnit: '1.970 in', rounded: false });
   expect(showSetting(2.75 * 25.4, showing).withUnit).toBe('2 3/4 in');
   expect(showSetting(37.7, { ...showing, unit: 'mm' }).withUnit).toBe('37.70 mm');
-  expect(showSetting(-1.96875 * 25.4, showing).text).toBe('−1.969');
+  expect(showSetting(-1.96875 * 25.4, showing).text).toBe('−1 31/32');
+  // The nearest mark of a rule beside decimals alone: 1.9701 x 64 = 126.09.
+  expect(markBeside(1.9701 * 25.4, showing)?.text).toBe('1 31/32');
+  expect(markBeside(1.96875 * 25.4, showing)).toBeUndefined();
+  expect(markBeside(37.7, { ...showing, unit: 'mm' })).toBeUndefined();
 });

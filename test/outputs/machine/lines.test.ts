@@ -161,3 +161,20 @@ describe('from the back', () => {
     }
   });
 });
+
+describe('layers cut behind one another', () => {
+  it('an export for machines warns that its files hold them on the full blank, and no other does', async () => {
+    const layers = [{}, { reveal: '1/4 in' }];
+    const codesOf = async (cutting: object, only: typeof KINDS | ['cut-list']) => {
+      const job = { ...JOB, mat: { layers }, cutting };
+      const made = await exportFiles(jobText(job), 'mat', { ...defaults, only: [...only] }, { fonts });
+      expect(made.ok).toBe(true);
+      return made.problems.filter(({ code }) => code === 'machine-blank-full');
+    };
+    expect(await codesOf({ layers: 'behind' }, KINDS)).toMatchObject([
+      { severity: 'warning', at: 'cutting.layers', value: '1/4 in' },
+    ]);
+    expect(await codesOf({ layers: 'behind' }, ['cut-list'])).toEqual([]);
+    expect(await codesOf({}, KINDS)).toEqual([]);
+  });
+});
