@@ -2,7 +2,7 @@
 import { guideWords } from '../../core/cutting/guide-words';
 import { cutsOfLine, GROOVE_RULE, LINE_RULE, lineCutName } from '../../core/cutting/line-cuts';
 import type { CutPlan, LayerPlan, LineStep } from '../../core/cutting/plan';
-import { fineText, penText } from '../../core/layout/line-words';
+import { settingText, penText } from '../../core/layout/line-words';
 import { assert } from '../../core/problem';
 import { columns, paragraph } from '../print/text';
 import type { Section } from './section';
@@ -35,7 +35,7 @@ function stepRow({ lines }: LayerPlan, { cutter }: CutPlan, step: LineStep, { sh
     guideWords(step, cutter, showing),
     `${made.window} ${lineCutName(made, step.cut)}`,
     made.kind === 'groove'
-      ? `blade ${fineText(made.depth, showing)} deep, to the ${cut.bevelSide}`
+      ? `blade ${settingText(made.depth, showing)} deep, to the ${cut.bevelSide}`
       : `pen of ${penText(made.width)}`,
     first.join(', '),
   ];

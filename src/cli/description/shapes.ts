@@ -6,7 +6,7 @@ import { itemAt } from '../../core/job/item-at';
 import type { Job, JoinedPart, WindowItem, WindowShape } from '../../core/job/job';
 import type { PlacedWindow } from '../../core/layout/layout';
 import { drawnIn, measureOf } from '../../core/layout/leaf-shape';
-import { fineText } from '../../core/layout/line-words';
+import { settingText } from '../../core/layout/line-words';
 import { areaText } from '../../core/units';
 import { counted } from '../print/text';
 import type { Row, Words } from './words';
@@ -19,7 +19,7 @@ export function shapeRows(job: Job, window: PlacedWindow, words: Words): Row[] {
   const [kind, measures] = ofWindow(item, sizeOf(window.main ?? window.window), words);
   // A parallel curve of what is told at the face is the opening, and has other measures.
   const where = job.measuredAt === 'face' && item.size && measures !== '' ? `${measures}, at the face` : measures;
-  const long = `edge ${fineText(lengthOf(outline), words.showing)} long`;
+  const long = `edge ${settingText(lengthOf(outline), words.showing)} long`;
   return [
     ['Shape', kind, where],
     ...item.joined.map((part): Row => ['Joined to it', ...ofPart(part, words)]),
@@ -55,7 +55,7 @@ function told(
 }
 
 function inWords(shape: WindowShape, size: Size, words: Words): Told {
-  const fine = (mm: number) => fineText(mm, words.showing);
+  const fine = (mm: number) => settingText(mm, words.showing);
   const { width, height } = size;
   switch (shape.kind) {
     case 'rectangle':

@@ -4,7 +4,7 @@ import { MACHINE_DEFAULTS, type MachineOptions } from '../../core/cutting/machin
 import { planCuts } from '../../core/cutting/plan-cuts';
 import { planToolPaths } from '../../core/cutting/tool-paths';
 import type { View } from '../../core/cutting/plan';
-import { fineText } from '../../core/layout/line-words';
+import { settingText } from '../../core/layout/line-words';
 import type { Showing } from '../../core/units';
 import { MACHINE_KINDS } from '../machine-options';
 import type { FoundJob } from '../read-job';
@@ -36,8 +36,8 @@ export function pathLengths(
 export function pathLengthsText({ layers, ...whole }: PathLengths, showing: Showing): string {
   const row = (name: string, { cutLength, travel }: Omit<PathLengths, 'layers'>) => [
     name,
-    `cut ${fineText(cutLength, showing)}`,
-    `travel ${fineText(travel, showing)}`,
+    `cut ${settingText(cutLength, showing)}`,
+    `travel ${settingText(travel, showing)}`,
   ];
   const rows = [
     ...layers.map((layer) => row(`layer ${layer.number}`, layer)),

@@ -4,7 +4,7 @@ import { decimalText, showSetting, type Showing } from '../units';
 import { grooveDepth } from './face-lines';
 
 /** A setting that a thousandth of an inch counts for: on the shown step, or in decimals. */
-export function fineText(mm: number, showing: Showing): string {
+export function settingText(mm: number, showing: Showing): string {
   return showSetting(mm, showing).withUnit;
 }
 
@@ -21,7 +21,7 @@ export function lineMeasures(
   showing: Showing,
 ): string {
   if (line.kind === 'ruled') return `pen of ${penText(line.width)}`;
-  return `${fineText(line.width, showing)} wide, ${fineText(grooveDepth(line), showing)} deep`;
+  return `${settingText(line.width, showing)} wide, ${settingText(grooveDepth(line), showing)} deep`;
 }
 
 export function lineWord({ kind }: Pick<FaceLine, 'kind'>): 'groove' | 'ruled line' {

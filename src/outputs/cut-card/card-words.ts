@@ -1,7 +1,7 @@
 /** Words of a cut card: boards by name, tools, and what becomes of a piece that comes free. */
 import type { CardCut } from '../../core/cutting/cut-card';
 import type { CutPlan, LayerPlan } from '../../core/cutting/plan';
-import { fineText, penText } from '../../core/layout/line-words';
+import { settingText, penText } from '../../core/layout/line-words';
 import { markBeside, showSetting, type Showing } from '../../core/units';
 import { fractions } from '../paper/type';
 
@@ -28,7 +28,7 @@ export function settingWords(mm: number, showing: Showing): string {
 export function toolWords({ made }: CardCut, showing: Showing): string {
   if (!made) return '';
   if (made.kind === 'ruled') return `pen of ${penText(made.width)}, ${made.colour}`;
-  return `blade at ${made.angleDegrees}° and ${fineText(made.depth, showing)} deep`;
+  return `blade at ${made.angleDegrees}° and ${settingText(made.depth, showing)} deep`;
 }
 
 /** To which side the blade of a groove leans; or what comes free with a cut, and whether it is needed again. */

@@ -2,7 +2,7 @@
 import { cutsOfLine, GROOVE_RULE, LINE_RULE, lineCutName } from '../../core/cutting/line-cuts';
 import type { LayerPlan } from '../../core/cutting/plan';
 import type { Point, Size } from '../../core/geometry/box';
-import { fineText, penText } from '../../core/layout/line-words';
+import { settingText, penText } from '../../core/layout/line-words';
 import { decimalText, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
@@ -79,9 +79,9 @@ function lineBlocks(
       ...number(cut.start),
       ...number(cut.end),
       made.kind === 'groove' ? cut.bevelSide : 'pen',
-      fractions(made.kind === 'groove' ? fineText(made.depth, showing) : penText(made.width)),
+      fractions(made.kind === 'groove' ? settingText(made.depth, showing) : penText(made.width)),
       // Of a curve without corners at its end alone, where it runs over its start.
-      made.kind === 'groove' ? fractions(fineText(Math.max(cut.overcutStart, cut.overcutEnd), showing)) : '',
+      made.kind === 'groove' ? fractions(settingText(Math.max(cut.overcutStart, cut.overcutEnd), showing)) : '',
       step.turnBoard ? 'turn' : '',
     ];
     return [guideRow(typesetter, columns, step, row, guide, again)];
