@@ -141,11 +141,10 @@ function drawFacts(surface: Surface, room: Box, { context, layers, tiling, maps,
   const { plan, showing, options } = context;
   const size = `${lengthText(plan.blank.width, showing)} × ${lengthText(plan.blank.height, showing)}`;
   let y = room.top - 8;
-  surface.text(
-    surface.fit(fractions(size), room.right - room.left, { size: 24, weight: 'bold' }),
-    { x: room.left, y },
-    { size: 24, weight: 'bold' },
-  );
+  const big = { size: 24, weight: 'bold' } as const;
+  // A size is set smaller rather than cut short.
+  const part = Math.min(1, (room.right - room.left) / surface.width(fractions(size), big));
+  surface.text(fractions(size), { x: room.left, y }, { ...big, size: big.size * part });
   y -= 5;
   surface.text('the blank: width × height of every layer, as it hangs', { x: room.left, y }, { size: 8.5 });
   y -= 4;

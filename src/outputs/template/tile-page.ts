@@ -84,7 +84,8 @@ function partOf({ layer, tile, tiling }: TilePage): Part {
 export function layerWords(layer: ViewLayer, count: number): string {
   const board = layer.plan.board === '' ? '' : ` · ${layer.plan.board}`;
   const seen = layer.view === 'back' ? 'seen from the back' : 'seen from the front';
-  return `Layer ${layer.plan.number} of ${count}${board} · ${seen}`;
+  // A long name may be cut short, so that it comes last.
+  return `Layer ${layer.plan.number} of ${count} · ${seen}${board}`;
 }
 
 function tilePlace(tile: Tile, { columns, rows }: Tiling): string {
