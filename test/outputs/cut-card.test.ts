@@ -28,6 +28,20 @@ const SHAPES = {
     ],
   },
 };
+const GRID = {
+  windows: {
+    kind: 'grid',
+    columns: 4,
+    gap: '1 in',
+    items: ['oval', 'arch', 'pointed', 'polygon', 'cut-corners', 'stepped', 'scooped', 'rounded'].map((shape) => ({
+      kind: 'window',
+      size: '5 x 7 in',
+      shape,
+    })),
+  },
+  frame: { size: '32 x 24 in' },
+  mat: { lines: [{ kind: 'groove', distance: '1/4 in' }] },
+};
 const WALL = {
   title: 'Wall of linocuts',
   units: 'mm',
@@ -203,11 +217,12 @@ it('begins every page that goes on with the setting in force', async () => {
 
 it('has cuts on every page of a card and of a cutting list, and tells care before the first of them', async () => {
   const behind = { ...DOUBLE, cutting: { ...DOUBLE.cutting, layers: 'behind' } };
-  for (const job of [DOUBLE, behind, { ...behind, cutting: { layers: 'behind' } }, WALL, SHAPES]) {
+  for (const job of [DOUBLE, behind, { ...behind, cutting: { layers: 'behind' } }, WALL, SHAPES, GRID]) {
     for (const paper of ['letter', 'a4'] as const) {
       const pages = await pagesOf(job, { units: 'in', paper });
-      for (const page of pages) expect(textOf(page)).toMatch(/With the guide|By marks|guide (?:to|at) \d/);
+      for (const page of pages) expect(textOf(page)).toMatch(/With the guide|By marks|From across|guide (?:to|at) \d/);
       expect(pages.map(textOf).join(' ')).toMatch(/Take care.*With the guide/s);
+      expect(pages.map(textOf).join(' ')).not.toContain('…');
     }
   }
 });

@@ -73,5 +73,6 @@ function inStyle(typesetter: Typesetter, cell: string, room: number, column: Col
   const style = { ...(column.style ?? PLAIN), align: column.align ?? 'left' };
   const words = cell.split(/[ \n]/);
   const widest = Math.max(...words.map((word) => typesetter.width(typesetter.set(word, style), style)));
-  return widest <= room ? style : { ...style, size: Math.max(SMALLEST, (style.size * room) / widest) };
+  // A hair less than would just fit, so that the last bits of a double don't cut it short.
+  return widest <= room ? style : { ...style, size: Math.max(SMALLEST, (0.999 * style.size * room) / widest) };
 }
