@@ -1,6 +1,8 @@
 /** A window with openings joined to it: one outline round all of them, or what keeps them from being one. */
 import { heightOf, widthOf, type Box, type Size } from '../geometry/box';
-import { nearest } from '../geometry/nearness';
+import { distance } from '../geometry/edge';
+import { boxesMeet, meetingsWithin } from '../geometry/meetings';
+import { isInside, nearest } from '../geometry/nearness';
 import { boundsOf, shiftOutline, type Outline } from '../geometry/outline';
 import { unionOf } from '../geometry/union';
 import type { JoinedPart } from '../job/job';
@@ -58,12 +60,33 @@ function connected(main: Outline, others: readonly Outline[]): { outlines: Outli
   const outlines = [main];
   let waiting = others.map((outline, index) => ({ outline, index }));
   for (;;) {
-    const next = waiting.find(({ outline }) => unionOf([...outlines, outline]).length === 1);
+    const next = waiting.find(
+      ({ outline }) => outlines.some((one) => holdsTo(one, outline)) && unionOf([...outlines, outline]).length === 1,
+    );
     if (!next) return { outlines, apart: waiting.map(({ index }) => index) };
     outlines.push(next.outline);
     waiting = waiting.filter((one) => one !== next);
   }
 }
+
+/** True of two that overlap or lie along one another; where they only touch in a point, the opening would be pinched there. */
+function holdsTo(one: Outline, other: Outline): boolean {
+  const others = other.map((edge) => ({ edge, box: boundsOf([edge]) }));
+  const met = one.flatMap((a) => {
+    const box = boundsOf([a]);
+    const near = others.filter((b) => boxesMeet(box, b.box));
+    return near.flatMap(({ edge }) => meetingsWithin(a, edge).map(({ point }) => point));
+  });
+  const [first] = met;
+  if (first && met.some((point) => distance(point, first) > APART)) return true;
+  // One may lie in the other, free of its edge or touching it from within.
+  const within = (outer: Outline, inner: Outline) =>
+    inner.some(({ from }) => (!first || distance(from, first) > APART) && isInside(outer, from));
+  return within(one, other) || within(other, one);
+}
+
+/** Meetings that lie nearer are one, mm. */
+const APART = 0.001;
 
 function faultOf(
   index: number,

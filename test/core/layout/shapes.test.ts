@@ -207,6 +207,21 @@ describe('board between windows that are no rectangles', () => {
     expect(message).toMatch(/Opening 2 of the window at windows\.items\[0\] lies 4 in from the rest/);
   });
 
+  it('openings that touch in one point alone are not joined: the opening would be pinched there', () => {
+    const tab = (bottom: string): Contents => ({
+      frame: { size: '20 x 20 in' },
+      windows: {
+        kind: 'window',
+        use: 'empty',
+        size: '6 x 6 in',
+        joined: [{ size: '2 x 2 in', shape: 'oval', at: { bottom } }],
+      },
+    });
+    expect(problemOf(tab('-2 in'), 'joined-apart').message).toContain('touches the rest in a single point only');
+    for (const bottom of ['-1.99 in', '0 in', '2 in'])
+      expect(problemsOf(tab(bottom)).map(({ code }) => code)).not.toContain('joined-apart');
+  });
+
   it('a window that lies in another collides with it', () => {
     const inside: Contents = {
       frame: { size: '20 x 20 in' },
