@@ -11,6 +11,7 @@ import { offTheBoard, tinyWindows } from './board';
 import { lineProblems } from './lines';
 import { notes } from './notes';
 import { shapeProblems } from './shapes';
+import { narrowTongues } from './tongues';
 import { heldPictures, sheetsInEachOther } from './pictures';
 
 /** `leaves` are the cells that the windows came from, in the same order. */
@@ -21,6 +22,7 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
     ...tinyWindows(layout, show),
     ...shapeProblems(layout, show),
     ...narrowBridges(job, layout, leaves, show),
+    ...narrowTongues(layout, show),
     ...lineProblems(layout, leaves, show),
     ...seenBorders(job, layout, show),
     ...heldPictures(job, layout, leaves, show),
