@@ -15,6 +15,12 @@ test('writes paths for machines as the dialog says, and not while a measure cann
   for (const paper of ['Cutting template', 'Coordinates of the cuts', 'Proof picture'])
     await dialog.getByLabel(paper).uncheck();
   await expect(run).toBeDisabled();
+  // Cards are printed too, without tiles.
+  await dialog.getByLabel('Cut cards').check();
+  await expect(dialog.getByLabel('Paper')).toBeVisible();
+  await expect(dialog.getByText('Every second page')).toBeHidden();
+  await dialog.getByLabel('Cut cards').uncheck();
+  await expect(dialog.getByLabel('Paper')).toBeHidden();
   await dialog.getByLabel('DXF').check();
   await expect(dialog.getByLabel('Depth')).toBeHidden();
   await dialog.getByLabel('G-code').check();
