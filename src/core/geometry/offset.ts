@@ -20,8 +20,8 @@ export interface Parallel {
  *
  * Corners stay corners, outward and inward: neighbours are lengthened or shortened to where they, or the circles and ovals
  * they lie on, meet. A corner of two lines that would run out further than 8 times the distance from the outline's is cut
- * off square there; one of curves that do not meet so near, or only in a much sharper point of less than 30 degrees, is rounded at the distance. What far parts of the outline run
- * over is left out.
+ * off square there; one of curves that do not meet so near, or only in a much sharper point of less than 30 degrees, is
+ * rounded at the distance. What far parts of the outline run over is left out.
  */
 export function parallelTo(outline: Outline, away: number): Parallel | undefined {
   const raw = rawParallel(outline, away);

@@ -13,7 +13,7 @@ import { ringRemedy } from './rings';
 import { SLACK } from './slack';
 
 /** Board left between two openings, mm: warn under 3/4 in, refuse under 3/8 in. Common practice, no source. */
-const BRIDGE_WARN = 0.75 * MM_PER_INCH;
+export const BRIDGE_WARN = 0.75 * MM_PER_INCH;
 const BRIDGE_LEAST = 0.375 * MM_PER_INCH;
 
 /** Nearer than this windows are said to touch, mm: no blade tells it, and how far shapes lie apart is found less exactly. */

@@ -6,14 +6,12 @@ import { partBeside } from '../../geometry/carrier';
 import { boundsOf, lengthOf, type Outline } from '../../geometry/outline';
 import { windingOf } from '../../geometry/winding';
 import type { Problem } from '../../problem';
-import { MM_PER_INCH } from '../../units';
 import type { PlacedLayout, PlacedWindow } from '../layout';
 import { openingOutline } from '../shaped-openings';
 import type { Show } from '../show';
+import { BRIDGE_WARN } from './bridges';
 import { SLACK, titled } from './slack';
 
-/** As for the board between two windows. Common practice, no source. */
-const WARN = 0.75 * MM_PER_INCH;
 /** Along an edge, from one place that is looked at to the next, mm. */
 const STEP = 2;
 /** Board that is narrow for less than this many times its width is a corner or a lobe, no tongue. */
@@ -26,17 +24,17 @@ export function narrowTongues({ windows }: PlacedLayout, show: Show): Problem[] 
   return windows.flatMap((window): Problem[] => {
     const widths = tonguesOf(window);
     const width = Math.min(...widths);
-    if (!(width < WARN - SLACK)) return [];
+    if (!(width < BRIDGE_WARN - SLACK)) return [];
     const layer = widths.indexOf(width) + 1;
-    const found = show.missing(width, WARN);
+    const found = show.missing(width, BRIDGE_WARN);
     return [
       {
         code: 'tongue-narrow',
         severity: 'warning',
         at: window.at,
-        message: `Window ${window.name} ${titled(window.title)}leaves a tongue of board in its own outline that is only ${found} wide in layer ${layer}; it bends and tears easily under ${show.limit(WARN)}.`,
+        message: `Window ${window.name} ${titled(window.title)}leaves a tongue of board in its own outline that is only ${found} wide in layer ${layer}; it bends and tears easily under ${show.limit(BRIDGE_WARN)}.`,
         value: found,
-        limit: show.limit(WARN),
+        limit: show.limit(BRIDGE_WARN),
         remedy: 'an outline that leaves it wider, a larger window, or narrower reveals',
       },
     ];
@@ -59,7 +57,7 @@ function narrowest(outline: Outline): number {
   for (const one of edges) {
     for (const { point, at, way } of samplesOf(one)) {
       for (const other of edges) {
-        const limit = Math.min(least, WARN);
+        const limit = Math.min(least, BRIDGE_WARN);
         if (other === one || outOf(other.box, point) >= limit) continue;
         const across = acrossTo(other, point);
         if (across.width >= limit || across.width < SLACK) continue;
