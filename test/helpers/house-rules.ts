@@ -10,18 +10,28 @@ interface Area {
 }
 
 const core = ['src/core/units.ts', 'src/core/problem.ts'];
+const measures = [...core, 'src/core/mass.ts', 'src/core/nearest-word.ts'];
 
 /** By path, the longest that fits; a path not listed has no place in the house. */
 const areas: Readonly<Record<string, Area>> = {
   'src/core/units.ts': { from: ['src/core/problem.ts'], packages: [] },
   'src/core/problem.ts': { from: [], packages: [] },
+  'src/core/nearest-word.ts': { from: [], packages: [] },
+  'src/core/mass.ts': { from: core, packages: [] },
+  'src/core/money.ts': { from: core, packages: ['decimal.js'] },
+  'src/core/tables': { from: [...core, 'src/core/nearest-word.ts'], packages: ['papaparse'] },
   'src/core/geometry': { from: core, packages: [] },
   'src/core/frame': { from: [...core, 'src/core/geometry'], packages: [] },
   // Outlines that come from elsewhere: SVG files and path data.
   'src/core/outlines': { from: [...core, 'src/core/geometry'], packages: ['svgpath', 'saxes'] },
   'src/core/job': {
-    from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/outlines'],
+    from: [...measures, 'src/core/geometry', 'src/core/frame', 'src/core/outlines'],
     packages: ['zod'],
+  },
+  // What the user has: frames, mouldings, boards, glazing, fixings.
+  'src/core/shelf': {
+    from: [...measures, 'src/core/money.ts', 'src/core/tables', 'src/core/geometry', 'src/core/frame', 'src/core/job'],
+    packages: [],
   },
   'src/core/layout': {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/outlines', 'src/core/job'],

@@ -3,7 +3,7 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import type { ExportOptions } from '../../src/bridge';
 import { makeCutList, type OutputContext } from '../../src/outputs';
-import { csvText } from '../../src/outputs/cut-list/csv';
+import { csvText } from '../../src/core/tables/csv-text';
 import { contextOf } from './contexts';
 import { ASIDE, CHART, FERN, LINOCUTS } from './jobs';
 

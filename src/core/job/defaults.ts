@@ -12,6 +12,7 @@ const LENGTHS = {
   mouldingWidth: [76.2 / 4, 20],
   gap: [25.4, 25],
   border: [76.2, 75],
+  leastBorder: [38.1, 40],
   bottomAmount: [25.4 / 2, 12],
   borderStep: [25.4 / 4, 6],
   cornerRadius: [25.4 / 2, 12],

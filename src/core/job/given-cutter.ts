@@ -1,6 +1,6 @@
 /** A cutter from outside a job, chosen by name and put in the place of the job's own. */
 import { bad, good, type Result } from '../problem';
-import { nearestKey } from './known-keys';
+import { nearestWord } from '../nearest-word';
 import type { WrittenCutter } from './written-cutter';
 
 /** More names than this are counted. */
@@ -32,7 +32,7 @@ export function chooseCutter(
   }
   const found = cutters.find((cutter) => cutter.name === name);
   if (found) return good(found);
-  const near = nearestKey(name, names);
+  const near = nearestWord(name, names);
   const meant = near === undefined ? '' : ` Is “${near}” meant?`;
   return refuse(
     'cutter-unknown',

@@ -198,6 +198,8 @@ export interface Borders {
   /** Top's part of the leftover height, 0 to 1. */
   readonly topShare: number;
   readonly step: number;
+  /** What every border should lie within, measured as `measured` says. */
+  readonly range: { readonly least: number; readonly greatest?: number };
 }
 
 /** A cutter as its user has measured it. */

@@ -1,4 +1,4 @@
-/** Which keys a group of the job file may have, and which of them a misspelt one was meant to be. */
+/** Which keys a group of the job file may have. */
 import { jobJsonSchema } from './json-schema';
 
 /** As much of JSON Schema as the definition of a job makes. */
@@ -26,14 +26,6 @@ export function knownKeys(path: readonly PropertyKey[], root: unknown): string[]
   return [...new Set(fitting(schemas, value).flatMap(({ properties }) => Object.keys(properties ?? {})))];
 }
 
-/** The key that was most likely meant; undefined where none is near. */
-export function nearestKey(written: string, keys: readonly string[]): string | undefined {
-  const least = keys
-    .map((key) => ({ key, far: distance(written.toLowerCase(), key.toLowerCase()) }))
-    .reduce((best, one) => (one.far < best.far ? one : best), { key: '', far: Infinity });
-  return least.far <= Math.ceil(written.length / 3) ? least.key : undefined;
-}
-
 /** Branches of unions apart, references followed. */
 function groupsOf(schema: Schema, whole: Schema): Schema[] {
   const named = schema.$ref?.replace('#/$defs/', '');
@@ -48,21 +40,4 @@ function fitting(schemas: readonly Schema[], value: unknown): readonly Schema[] 
   const kind = value !== null && typeof value === 'object' ? (value as { kind?: unknown }).kind : undefined;
   const same = schemas.filter(({ properties }) => kind !== undefined && properties?.['kind']?.const === kind);
   return same.length > 0 ? same : schemas;
-}
-
-/** Letters to put in, take out, change, or swap with their neighbour (Damerau 1964, Levenshtein 1966; each once). */
-function distance(one: string, other: string): number {
-  let before: readonly number[] = [];
-  let row = Array.from({ length: other.length + 1 }, (_, index) => index);
-  [...one].forEach((letter, line) => {
-    const next = [line + 1];
-    for (let index = 0; index < other.length; index += 1) {
-      const changed = (row[index] ?? 0) + (other[index] === letter ? 0 : 1);
-      const swaps = line > 0 && index > 0 && letter === other[index - 1] && one[line - 1] === other[index];
-      const swapped = swaps ? (before[index - 1] ?? 0) + 1 : Infinity;
-      next.push(Math.min(changed, swapped, (row[index + 1] ?? 0) + 1, (next[index] ?? 0) + 1));
-    }
-    [before, row] = [row, next];
-  });
-  return row[other.length] ?? 0;
 }

@@ -44,7 +44,19 @@ export function readBorders(written: WrittenBorders, hasBlank: boolean, reader: 
       { name: 'Step between borders', least: -1000, most: 1000 },
       defaultLength('borderStep', reader.units),
     ),
+    range: readRange(written.range ?? {}, reader),
   };
+}
+
+function readRange({ least, greatest }: NonNullable<WrittenBorders['range']>, reader: Reader): Borders['range'] {
+  const low = reader.length(
+    least,
+    'borders.range.least',
+    { name: 'Least border', least: 0 },
+    defaultLength('leastBorder', reader.units),
+  );
+  const high = reader.optionalLength(greatest, 'borders.range.greatest', { name: 'Greatest border', least: low });
+  return { least: low, ...(high === undefined ? {} : { greatest: high }) };
 }
 
 /** Settings of other rules: kept, since the user may come back to them, but without effect. */

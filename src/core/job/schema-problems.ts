@@ -1,7 +1,8 @@
 /** Turns what the schema found wrong with a job file into problems in plain words. */
 import type * as z from 'zod';
 import type { Problem } from '../problem';
-import { knownKeys, nearestKey } from './known-keys';
+import { nearestWord } from '../nearest-word';
+import { knownKeys } from './known-keys';
 
 type Issue = z.core.$ZodIssue;
 
@@ -85,7 +86,7 @@ function unknownKeys(keys: readonly string[], path: readonly PropertyKey[], root
   const inside = valueAtPath(root, path);
   return keys.map((key) => {
     const at = pathText([...path, key.slice(0, 60)]);
-    const meant = nearestKey(
+    const meant = nearestWord(
       key,
       known.filter((one) => !Object.hasOwn(Object(inside) as object, one)),
     );
@@ -115,7 +116,7 @@ function problem(code: string, at: string, message: string): Problem {
 /** One of a few values is wanted: with the one that was most likely meant. */
 function unknownValue(at: string, found: string, values: readonly unknown[], value: unknown): Problem {
   const words = values.filter((one) => typeof one === 'string');
-  const meant = typeof value === 'string' ? nearestKey(value.slice(0, 60), words) : undefined;
+  const meant = typeof value === 'string' ? nearestWord(value.slice(0, 60), words) : undefined;
   const perhaps = meant === undefined ? '' : `; perhaps "${meant}" is meant`;
   return {
     ...problem('value-unknown', at, `${found}${perhaps}; it must be ${list(values)}.`),

@@ -43,5 +43,11 @@ export const borders = z
     step: length
       .optional()
       .describe('With "equal-steps" in a frame made to fit. Default 1/4 in (6 mm in a metric job).'),
+    range: z
+      .strictObject({ least: length.optional(), greatest: length.optional() })
+      .optional()
+      .describe(
+        'What every border should lie within, measured as the others are; for choosing a frame. Default: from 1 1/2 in (40 mm in a metric job), without an upper end.',
+      ),
   })
   .meta({ id: 'Borders' });

@@ -4,7 +4,7 @@ import { lineWord } from '../../core/layout/line-words';
 import { good, type Result } from '../../core/problem';
 import { decimalText, showLength, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
-import { csvText, type Cell } from './csv';
+import { csvText, type Cell } from '../../core/tables/csv-text';
 import { cutRows, type CutRow } from './rows';
 
 /** Decimals of a unit that lose less than a thousandth of a hundredth of a millimetre. */

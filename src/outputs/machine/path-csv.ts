@@ -4,7 +4,7 @@ import type { Point } from '../../core/geometry/box';
 import { lengthOfEdge, startAngle, type Edge } from '../../core/geometry/edge';
 import { good, type Result } from '../../core/problem';
 import { titleOf, type OutputContext } from '../context';
-import { csvText, type Cell } from '../cut-list/csv';
+import { csvText, type Cell } from '../../core/tables/csv-text';
 import { chosenEdges, machinePaths, type MachinePaths } from './machine-paths';
 import { degrees, lengthNumber, plainNumber } from './numbers';
 

@@ -1,4 +1,4 @@
-/** The reference in resources/README.md, held against the program: keys, defaults, worked sums, examples, codes. */
+/** The reference in resources, held against the program: keys, defaults, worked sums, examples, codes. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { READY_MADE_SIZES } from '../../../src/core/frame/ready-made';
@@ -13,6 +13,10 @@ import { codesIn, jsonIn, tablesIn } from '../../helpers/markdown';
 import { codesInSource, unionInSource } from '../../helpers/problem-codes';
 
 const reference = readFileSync('resources/README.md', 'utf8');
+/** Every page of reference: of the job file, and of the other files a user keeps. */
+const pages = readdirSync('resources')
+  .filter((name) => name.endsWith('.md'))
+  .map((name) => readFileSync(`resources/${name}`, 'utf8'));
 const tables = tablesIn(reference);
 const examples = jsonIn(reference);
 const tableOf = (section: string, head: string) => {
@@ -307,9 +311,9 @@ describe('the tables of codes', () => {
 
   it('have every code of a problem, and no other', () => {
     const sources = [...list('src/core'), ...list('src/outputs')].filter((path) => path.endsWith('.ts'));
-    const codes = sources.flatMap((path) => codesInSource(readFileSync(path, 'utf8')));
+    const codes = codesInSource(sources.map((path) => readFileSync(path, 'utf8')));
     expect(codes.length).toBeGreaterThan(50);
-    const told = tables.find(({ heads }) => heads.includes('severity'))!.rows;
+    const told = pages.flatMap(tablesIn).flatMap(({ heads, rows }) => (heads.includes('severity') ? rows : []));
     expect(told.map(([code]) => codesIn(code!)[0]).sort()).toEqual([...new Set(codes)].sort());
   });
 
@@ -323,8 +327,9 @@ describe('the tables of codes', () => {
   it('are found in source wherever a code can stand', () => {
     const source = `
       function fail(path: string, code: string) {}
-      fail('x', 'one-code'); say({ code: worse ? 'two-code' : 'three-code', at: 'four' }); other('five', 'six');
+      class Cells { wrong(code: string) { } }
+      fail('x', 'one-code'); cells.wrong('nine-code'); say({ code: worse ? 'two-code' : 'three-code', at: 'four' }); other('five', 'six');
       const seven = { code, limit: 'eight' };`;
-    expect(codesInSource(source).sort()).toEqual(['one-code', 'three-code', 'two-code']);
+    expect(codesInSource([source]).sort()).toEqual(['nine-code', 'one-code', 'three-code', 'two-code']);
   });
 });

@@ -1,0 +1,78 @@
+/** Money in exact decimals; a price says how much, and for how much of a thing. */
+import { Decimal } from 'decimal.js';
+
+/** An amount in the user's own currency, exact. */
+export type Money = Decimal;
+
+export type MoneyReading =
+  { readonly ok: true; readonly value: Money } | { readonly ok: false; readonly message: string };
+
+const PLAIN = /^\d{1,12}(?:[.,]\d{1,6})?$/;
+
+/** Reads `12`, `12.50` or `12,50`; refuses signs of currencies, thousands marks and what could mean two things. */
+export function readMoney(written: string): MoneyReading {
+  const text = written.trim();
+  if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$|^\d{1,3}(?:\.\d{3})+,\d+$/.test(text)) {
+    return refuse(`“${text.slice(0, 40)}” has a mark between thousands, or means a fraction; write 1250 or 1250.00`);
+  }
+  if (!PLAIN.test(text)) {
+    return refuse(`“${text.slice(0, 40)}” is not an amount; write a plain number like 12.50, without currency`);
+  }
+  return { ok: true, value: new Decimal(text.replace(',', '.')) };
+}
+
+export function money(amount: number | string): Money {
+  return new Decimal(amount);
+}
+
+export const NO_MONEY: Money = new Decimal(0);
+
+export function sumOf(amounts: readonly Money[]): Money {
+  return amounts.reduce((sum, one) => sum.plus(one), NO_MONEY);
+}
+
+/** With two places, or more where the amount has more that are not zero. */
+export function moneyText(amount: Money): string {
+  return amount.toFixed(Math.max(2, amount.decimalPlaces()));
+}
+
+/** Rounded half up to two places: for sums of areas and lengths times prices. */
+export function roundedText(amount: Money): string {
+  return amount.toFixed(2, Decimal.ROUND_HALF_UP);
+}
+
+/** What a price is for. */
+export const PRICE_BASES = ['each', 'm', 'ft', 'in', 'm2', 'sq ft', 'sheet'] as const;
+export type PriceBasis = (typeof PRICE_BASES)[number];
+
+export interface Price {
+  readonly amount: Money;
+  readonly per: PriceBasis;
+}
+
+/** Millimetres, or square millimetres, in one of a basis; undefined for whole things. */
+const MEASURE: Readonly<Record<PriceBasis, { readonly length?: string; readonly area?: string }>> = {
+  each: {},
+  sheet: {},
+  m: { length: '1000' },
+  ft: { length: '304.8' },
+  in: { length: '25.4' },
+  m2: { area: '1000000' },
+  'sq ft': { area: '92903.04' },
+};
+
+/** What a length, mm, costs; undefined when the price is not by length. */
+export function priceOfLength({ amount, per }: Price, mm: number): Money | undefined {
+  const { length } = MEASURE[per];
+  return length === undefined ? undefined : amount.times(mm).div(length);
+}
+
+/** What an area, mm², costs; undefined when the price is not by area. */
+export function priceOfArea({ amount, per }: Price, squareMm: number): Money | undefined {
+  const { area } = MEASURE[per];
+  return area === undefined ? undefined : amount.times(squareMm).div(area);
+}
+
+function refuse(message: string): MoneyReading {
+  return { ok: false, message };
+}

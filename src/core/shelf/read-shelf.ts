@@ -1,0 +1,221 @@
+/** Reads a shelf from its file: a table of which each row is one thing, told apart by its `kind`. */
+import { LARGEST } from '../job/reader';
+import { PRICE_BASES, type Price, type PriceBasis } from '../money';
+import { bad, good, isError, type Problem, type Result } from '../problem';
+import { readTable } from '../tables/read-table';
+import type { Unit } from '../units';
+import { Cells } from './cells';
+import { SHELF_COLUMNS, type ShelfColumn } from './columns';
+import {
+  FRAME_BUILDS,
+  FRAME_CORNERS,
+  FRAME_PARTS,
+  GLAZING_MATERIALS,
+  SHELF_KINDS,
+  type ShelfItem,
+  type ShelfKind,
+} from './shelf';
+
+type ShelfCells = Cells<ShelfColumn>;
+
+export const MOST_ITEMS = 2000;
+
+/**
+ * A shelf from comma-separated values; every wrong cell is told with its line and column.
+ *
+ * @param unit of bare numbers under headings that give none; undefined: such numbers are refused.
+ */
+export function readShelf(text: string, unit?: Unit): Result<readonly ShelfItem[]> {
+  const table = readTable(text, SHELF_COLUMNS);
+  if (!table.ok) return table;
+  const problems: Problem[] = [...table.problems];
+  const seen = new Map<string, number>();
+  const items = table.value.rows.map((row) => {
+    const cells = new Cells(row, table.value, unit);
+    const item = readItem(cells);
+    problems.push(...cells.problems, ...namedBefore(item, row.line, seen));
+    return item;
+  });
+  if (items.length > MOST_ITEMS) {
+    problems.push(
+      fault('shelf-too-long', '', `The shelf holds ${items.length} things; at most ${MOST_ITEMS} are read.`),
+    );
+  }
+  return problems.some(isError) ? bad(problems) : good(items, problems);
+}
+
+function readItem(cells: ShelfCells): ShelfItem {
+  const kind = cells.word('kind', SHELF_KINDS) ?? 'frame';
+  return READERS[kind](cells);
+}
+
+const READERS: Readonly<Record<ShelfKind, (cells: ShelfCells) => ShelfItem>> = {
+  frame: readFrame,
+  moulding: readMoulding,
+  board: (cells) => ({
+    kind: 'board',
+    ...thing(cells, 'A board'),
+    ...optional('colour', cells.text('colour')),
+    ...optional('thickness', cells.length('thickness', { most: 50 })),
+    ...optional('size', sheetSize(cells)),
+  }),
+  glazing: (cells) => ({
+    kind: 'glazing',
+    ...thing(cells, 'Glazing'),
+    material: cells.word('material', GLAZING_MATERIALS) ?? 'glass',
+    uvFilter: cells.yes('uv') ?? false,
+    ...optional('thickness', cells.length('thickness', { most: 50 })),
+    ...optional('size', sheetSize(cells)),
+  }),
+  wire: (cells) => ({
+    kind: 'wire',
+    ...thing(cells, 'A wire'),
+    ...optional('load', cells.mass('load')),
+    ...optional('breaksAt', cells.mass('breaksAt')),
+  }),
+  hook: (cells) => ({
+    kind: 'hook',
+    ...thing(cells, 'A hook'),
+    ...optional('load', cells.mass('load')),
+    ...optional('seat', cells.length('seat', { zero: true, most: 200 })),
+  }),
+  ring: (cells) => readHanger(cells, 'ring'),
+  sawtooth: (cells) => readHanger(cells, 'sawtooth'),
+  cleat: (cells) => readHanger(cells, 'cleat'),
+  clip: (cells) => ({
+    kind: 'clip',
+    ...thing(cells, 'A clip'),
+    step: cells.length('step', { zero: true, most: 200 }) ?? missing(cells, 'step', 'A clip'),
+  }),
+  screw: (cells) => ({
+    kind: 'screw',
+    ...thing(cells, 'A screw'),
+    length: cells.length('length', { most: 300 }) ?? missing(cells, 'length', 'A screw'),
+  }),
+};
+
+function readFrame(cells: ShelfCells): ShelfItem {
+  const width = cells.length('width', { most: LARGEST }) ?? missing(cells, 'width', 'A frame');
+  const height = cells.length('height', { most: LARGEST }) ?? missing(cells, 'height', 'A frame');
+  return {
+    kind: 'frame',
+    ...thing(cells, 'A frame'),
+    size: { width, height },
+    ...section(cells),
+    build: cells.word('build', FRAME_BUILDS) ?? 'open back',
+    corners: cells.word('corners', FRAME_CORNERS) ?? 'mitred',
+    comesWith: cells.words('comesWith', FRAME_PARTS),
+    grooves: cells.lengths('grooves', { most: 500 }),
+    ...optional('weight', cells.mass('weight')),
+  };
+}
+
+function readMoulding(cells: ShelfCells): ShelfItem {
+  return {
+    kind: 'moulding',
+    ...thing(cells, 'A moulding'),
+    ...section(cells),
+    face: cells.length('face', { most: 500 }) ?? missing(cells, 'face', 'A moulding'),
+    ...optional('stick', cells.length('stick', { most: LARGEST })),
+    ...optional('weight', cells.mass('weight')),
+  };
+}
+
+/** Measures of a moulding's profile. */
+function section(cells: ShelfCells) {
+  const face = cells.length('face', { most: 500 });
+  const lip = cells.length('lip', { most: 200 });
+  if (face !== undefined && lip !== undefined && lip > face) {
+    cells.wrong('moulding-narrower-than-lip', 'lip', 'the lip is wider than the face of its moulding');
+  }
+  return {
+    ...optional('face', face),
+    ...optional('lip', lip),
+    ...optional('rabbetDepth', cells.length('rabbetDepth', { most: 500 })),
+    ...optional('depth', cells.length('depth', { most: 500 })),
+    ...optional('colour', cells.text('colour')),
+  };
+}
+
+function readHanger<K extends 'ring' | 'sawtooth' | 'cleat'>(cells: ShelfCells, kind: K) {
+  return { kind, ...thing(cells, 'A hanger'), ...optional('load', cells.mass('load')) };
+}
+
+/** What everything on the shelf has. */
+function thing(cells: ShelfCells, what: string) {
+  const name = cells.text('name');
+  if (name === undefined) missing(cells, 'name', what);
+  return {
+    name: (name ?? '').slice(0, 200),
+    ...optional('price', readPrice(cells)),
+    ...optional('count', cells.whole('count', 0, 1_000_000)),
+    ...optional('note', cells.text('note')),
+  };
+}
+
+/** Bases by what they measure: nobody buys a frame by the metre. */
+const BASES: Readonly<Partial<Record<ShelfKind, readonly PriceBasis[]>>> = {
+  moulding: ['m', 'ft', 'in'],
+  wire: ['m', 'ft', 'in'],
+  board: ['sheet', 'm2', 'sq ft'],
+  glazing: ['sheet', 'm2', 'sq ft'],
+};
+const WHOLE: readonly PriceBasis[] = ['each'];
+
+function readPrice(cells: ShelfCells): Price | undefined {
+  const amount = cells.money('price');
+  const said = cells.word('per', PRICE_BASES);
+  const kind = (cells.text('kind')?.trim().toLowerCase() ?? 'frame') as ShelfKind;
+  const bases = BASES[kind] ?? WHOLE;
+  if (amount === undefined) return undefined;
+  if (said === undefined && cells.text('per') === undefined && bases.length > 1) {
+    cells.need('per', `The price of a ${kind}`);
+    return undefined;
+  }
+  const per = said ?? bases[0] ?? 'each';
+  if (!bases.includes(per)) {
+    cells.wrong('price-basis-unfit', 'per', `a ${kind} is sold by ${bases.join(', ')}, not by ${per}`);
+    return undefined;
+  }
+  return { amount, per };
+}
+
+function sheetSize(cells: ShelfCells) {
+  const width = cells.length('width', { most: LARGEST });
+  const height = cells.length('height', { most: LARGEST });
+  if (width === undefined && height === undefined) return undefined;
+  if (width === undefined) return void missing(cells, 'width', 'A sheet with a height');
+  if (height === undefined) return void missing(cells, 'height', 'A sheet with a width');
+  return { width, height };
+}
+
+/** NaN, after saying so, unless the cell holds something wrong that has its problem already. */
+function missing(cells: ShelfCells, key: ShelfColumn, what: string): number {
+  if (cells.text(key) === undefined) cells.need(key, what);
+  return NaN;
+}
+
+/** Things are chosen by their names. */
+function namedBefore(item: ShelfItem, line: number, seen: Map<string, number>): Problem[] {
+  const key = `${item.kind} ${item.name.toLowerCase()}`;
+  const before = seen.get(key);
+  if (before === undefined || item.name === '') {
+    seen.set(key, line);
+    return [];
+  }
+  return [
+    fault(
+      'name-twice',
+      `line ${line}, column name`,
+      `Line ${line}: a ${item.kind} called “${item.name.slice(0, 40)}” stands on line ${before} too; give one of them another name.`,
+    ),
+  ];
+}
+
+function optional<K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> {
+  return value === undefined ? {} : ({ [key]: value } as Record<K, V>);
+}
+
+function fault(code: string, at: string, message: string): Problem {
+  return { code, severity: 'error', at, message };
+}

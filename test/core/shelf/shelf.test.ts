@@ -1,0 +1,145 @@
+/** A shelf's file: read, printed and read again; every wrong cell told with its line and column. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { money } from '../../../src/core/money';
+import { printShelf } from '../../../src/core/shelf/print-shelf';
+import { readShelf } from '../../../src/core/shelf/read-shelf';
+import { ofKind, type Shelf, type ShelfItem } from '../../../src/core/shelf/shelf';
+import { startShelf } from '../../../src/core/shelf/start-shelf';
+
+function read(text: string): Shelf {
+  const result = readShelf(text);
+  if (!result.ok) throw new Error(result.problems.map(({ message }) => message).join('\n'));
+  return result.value;
+}
+
+function codesOf(text: string): [string, string][] {
+  return readShelf(text)
+    .problems.map(({ code, at }): [string, string] => [code, at])
+    .toSorted((a, b) => `${a}`.localeCompare(`${b}`));
+}
+
+describe('reading', () => {
+  test('a frame with all its measures', () => {
+    const [frame] = read(
+      'name,width,height,rabbet depth,lip,face,build,corners,comes with,count,price\n' +
+        'Oak,11 in,"14 in","1/2 in","1/4 in",1 in,with back,closed,glazing; backing,3,"12,50"\n',
+    );
+    expect(frame).toEqual({
+      kind: 'frame',
+      name: 'Oak',
+      size: { width: 279.4, height: 355.6 },
+      rabbetDepth: 12.7,
+      lip: 6.35,
+      face: 25.4,
+      build: 'with back',
+      corners: 'closed',
+      comesWith: ['glazing', 'backing'],
+      grooves: [],
+      count: 3,
+      price: { amount: money('12.5'), per: 'each' },
+    });
+  });
+
+  test('units from the headings, semicolons between columns, capitals, a byte order mark', () => {
+    const [frame] = read('\uFEFFKind;Name;Width (cm);HEIGHT mm\r\nFrame;Ash;30;400\r\n');
+    expect(frame).toMatchObject({ kind: 'frame', name: 'Ash', size: { width: 300, height: 400 } });
+  });
+
+  test('every kind of thing', () => {
+    const shelf = read(
+      [
+        'kind,name,face,stick,thickness,material,uv filter,load,breaks at,step,seat,length,width,height,price,per',
+        'moulding,Ash,1 in,10 ft,,,,,,,,,,,4.20,ft',
+        'board,White,,,1.5 mm,,,,,,,,32 in,40 in,11,sheet',
+        'glazing,Clear,,,2 mm,glass,no,,,,,,,,30,m2',
+        'wire,No. 5,,,,,,25 lb,100 lb,,,,,,0.3,m',
+        'hook,Two nails,,,,,,50 lb,,,18 mm,,,,1,each',
+        'ring,D-ring,,,,,,20 kg,,,,,,,,',
+        'clip,Quarter,,,,,,,,1/4 in,,,,,,',
+        'screw,Short,,,,,,,,,,13 mm,,,,',
+      ].join('\n'),
+    );
+    expect(shelf.map(({ kind }) => kind)).toEqual([
+      'moulding',
+      'board',
+      'glazing',
+      'wire',
+      'hook',
+      'ring',
+      'clip',
+      'screw',
+    ]);
+    expect(ofKind(shelf, 'wire')[0]?.load).toBeCloseTo(11.33980925, 9);
+    expect(ofKind(shelf, 'board')[0]?.size).toEqual({ width: 812.8, height: 1016 });
+  });
+
+  test('what is wrong is told with line and column, all of it at once', () => {
+    const text =
+      'kind,name,width,height,count,price,per,weight\n' +
+      'frame,A,8 in,10,1.5,1.000,,3\n' +
+      'frme,B,8 in,-10 in,,,,\n' +
+      'moulding,C,,,,4,,\n';
+    expect(codesOf(text)).toEqual([
+      ['cell-empty', 'line 4, column face'],
+      ['cell-empty', 'line 4, column per'],
+      ['count-unreadable', 'line 2, column count'],
+      ['length-out-of-range', 'line 3, column height'],
+      ['length-without-unit', 'line 2, column height'],
+      ['mass-unreadable', 'line 2, column weight'],
+      ['word-unknown', 'line 3, column kind'],
+    ]);
+  });
+});
+
+describe('printing', () => {
+  test.each(['inch', 'metric'] as const)('the generic shelf in %s sizes reads back, in either unit', (system) => {
+    const shelf = startShelf(system);
+    for (const unit of ['in', 'mm'] as const) expect(closeTo(read(printShelf(shelf, unit)), shelf)).toBe(true);
+  });
+
+  test('any shelf of frames reads back', () => {
+    const length = fc.double({ min: 1, max: 2000, noNaN: true });
+    const frame = fc.record({
+      size: fc.record({ width: length, height: length }),
+      rabbetDepth: fc.double({ min: 1, max: 100, noNaN: true }),
+      count: fc.nat(1000),
+      price: fc.integer({ min: 0, max: 1_000_000 }),
+      colour: fc
+        .string({ minLength: 1, maxLength: 20 })
+        .filter((text) => /^[\w ,;"]*\w$/.test(text) && text.trim() === text),
+    });
+    fc.assert(
+      fc.property(fc.array(frame, { maxLength: 8 }), fc.constantFrom('in', 'mm', 'cm'), (frames, unit) => {
+        const shelf: Shelf = frames.map(({ price, ...rest }, index) => ({
+          kind: 'frame',
+          name: `Frame ${index}`,
+          ...rest,
+          build: 'open back',
+          corners: 'mitred',
+          comesWith: ['glazing'],
+          grooves: [],
+          price: { amount: money(price).div(100), per: 'each' },
+        }));
+        expect(closeTo(read(printShelf(shelf, unit)), shelf)).toBe(true);
+      }),
+    );
+  });
+});
+
+/** Equal but for the last bits of lengths and masses. */
+function closeTo(one: unknown, other: unknown): boolean {
+  if (typeof one === 'number' && typeof other === 'number') return Math.abs(one - other) < 1e-6;
+  if (one === null || other === null || typeof one !== 'object' || typeof other !== 'object') return one === other;
+  if ('toFixed' in one && 'toFixed' in other) return String(one) === String(other);
+  const [a, b] = [one, other] as Readonly<Record<string, unknown>>[];
+  const keys = new Set([...Object.keys(a!), ...Object.keys(b!)]);
+  return [...keys].every((key) => closeTo(a![key], b![key]));
+}
+
+test('the generic shelf holds the sizes frames are sold in (common practice, no source)', () => {
+  const names = ofKind(startShelf('inch'), 'frame').map(({ name }: ShelfItem) => name);
+  expect(names).toEqual(
+    ['8x10', '9x12', '11x14', '14x18', '16x20', '18x24', '22x28', '24x30', '24x36'].map((n) => `${n} in`),
+  );
+});
