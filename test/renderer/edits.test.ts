@@ -204,7 +204,14 @@ describe('the unit of a job', () => {
         { size: { width: 8, height: '254 mm' }, overlap: { left: '-1/4' } },
       ],
       mat: { layers: [{ thickness: '1/16' }, { thickness: '0.05', reveal: 0.25, bevel: { angle: 45 } }] },
-      frame: { size: '20x16"', lip: 0.25, allowance: '1/8', mouldingWidth: '3/4' },
+      frame: {
+        size: '20x16"',
+        lip: 0.25,
+        allowance: '1/8',
+        mouldingWidth: '3/4',
+        grooves: ['1/2', 0.25],
+        float: { gap: '3/8' },
+      },
       borders: { rule: 'bottom-ratio', ratio: 1.2 },
       steps: { in: '1/32' },
     };

@@ -3,11 +3,18 @@ import type { PerSide, Size } from '../geometry/box';
 import type { Shape } from '../geometry/shapes';
 import type { InchStep, MetricStep, Unit } from '../units';
 import type { BORDER_RULES } from './written-borders';
-import type { PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
+import type { Package, Quality } from './package';
+import type { CONCERNS, PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
+import type { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from './written-frame';
 
 export type PictureKind = (typeof PICTURE_KINDS)[number];
 export type BorderRule = (typeof BORDER_RULES)[number];
 export type WindowUse = (typeof WINDOW_USES)[number];
+
+export type Concern = (typeof CONCERNS)[number];
+export type FrameBuild = (typeof FRAME_BUILDS)[number];
+export type FrameCorners = (typeof FRAME_CORNERS)[number];
+export type FramePart = (typeof FRAME_PARTS)[number];
 
 export interface Picture {
   readonly id: string;
@@ -21,7 +28,14 @@ export interface Picture {
   readonly overlapFrom: 'image' | 'sheet';
   /** Positive covers, negative shows paper. */
   readonly overlap: PerSide;
+  /** Of a canvas, the depth of its stretcher. */
   readonly thickness: number;
+  /** Between what it may lie; equal to the thickness where the job does not say. */
+  readonly thinnest: number;
+  readonly thickest: number;
+  /** kg, where the job says it. */
+  readonly weight?: number;
+  readonly concerns: readonly Concern[];
   readonly file?: string;
 }
 
@@ -34,8 +48,25 @@ export interface Frame {
   readonly allowance: number;
   readonly lip: number;
   readonly mouldingWidth: number;
+  /** Front to back. */
+  readonly mouldingDepth?: number;
   readonly rabbetDepth?: number;
   readonly colour: string;
+  readonly build: FrameBuild;
+  readonly corners: FrameCorners;
+  readonly comesWith: readonly FramePart[];
+  /** From the back of the lip to the front of each groove for a back; the nearest first. */
+  readonly grooves: readonly number[];
+  readonly float: {
+    readonly gap: number;
+    readonly insideDepth?: number;
+    /** How far the canvas's face lies behind the front of the frame. */
+    readonly setBack: number;
+  };
+  /** Of the empty frame, kg. */
+  readonly weight?: number;
+  /** Of its wood, g/cm³. */
+  readonly density?: number;
 }
 
 export interface Layer {
@@ -43,6 +74,10 @@ export interface Layer {
   readonly colour: string;
   readonly core: string;
   readonly thickness: number;
+  /** Between what it may lie; equal to the thickness where the job does not say. */
+  readonly thinnest: number;
+  readonly thickest: number;
+  readonly quality: Quality;
   readonly bevel: { readonly angleDegrees: number; readonly direction: 'standard' | 'reverse' };
   /** Zero on all sides for the top layer. */
   readonly reveal: PerSide;
@@ -233,6 +268,7 @@ export interface Job {
   readonly steps: { readonly in: InchStep; readonly mm: MetricStep };
   readonly pictures: readonly Picture[];
   readonly frame: Frame;
+  readonly package: Package;
   /** 1 to 4, from the top layer down. */
   readonly layers: readonly Layer[];
   readonly measuredAt: 'opening' | 'face';

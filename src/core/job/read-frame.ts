@@ -4,7 +4,7 @@ import type { Size } from '../geometry/box';
 import { defaultLength, DEFAULT_FRAME_COLOUR, type DefaultLength } from './defaults';
 import type { Frame } from './job';
 import type { Reader } from './reader';
-import type { WrittenFrame } from './written';
+import type { WrittenFrame } from './written-frame';
 
 export function readFrame(written: WrittenFrame, reader: Reader): Frame {
   const said = readBlank(written, reader);
@@ -30,6 +30,13 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
     above: true,
     most: 500,
   });
+  const mouldingDepth = reader.optionalLength(written.mouldingDepth, 'frame.mouldingDepth', {
+    name: 'Moulding depth',
+    least: rabbetDepth ?? 0,
+    above: rabbetDepth === undefined,
+    most: 500,
+  });
+  const weight = reader.optionalMass(written.weight, 'frame.weight', 'Weight of the frame');
   return {
     ...(blank ? { blank } : {}),
     ...(written.readyMade === undefined ? {} : { readyMade: written.readyMade }),
@@ -37,8 +44,47 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
     allowance: part('allowance', 'Allowance', 'allowance', 100),
     lip,
     mouldingWidth,
+    ...(mouldingDepth === undefined ? {} : { mouldingDepth }),
     ...(rabbetDepth === undefined ? {} : { rabbetDepth }),
     colour: written.colour ?? DEFAULT_FRAME_COLOUR,
+    build: written.build ?? 'open back',
+    corners: written.corners ?? 'mitred',
+    comesWith: [...new Set(written.comesWith)],
+    grooves: readGrooves(written, reader),
+    float: readFloat(written.float ?? {}, reader),
+    ...(weight === undefined ? {} : { weight }),
+    ...(written.density === undefined ? {} : { density: written.density }),
+  };
+}
+
+function readGrooves({ grooves = [] }: WrittenFrame, reader: Reader): number[] {
+  const limits = { name: 'Distance to the groove', least: 0, above: true, most: 500 };
+  return grooves
+    .map((groove, index) => reader.length(groove, `frame.grooves[${index}]`, limits, NaN))
+    .toSorted((a, b) => a - b);
+}
+
+function readFloat(written: NonNullable<WrittenFrame['float']>, reader: Reader): Frame['float'] {
+  const insideDepth = reader.optionalLength(written.insideDepth, 'frame.float.insideDepth', {
+    name: 'Inside depth of the float frame',
+    least: 0,
+    above: true,
+    most: 500,
+  });
+  return {
+    gap: reader.length(
+      written.gap,
+      'frame.float.gap',
+      { name: 'Gap round the canvas', least: 0, most: 200 },
+      defaultLength('floatGap', reader.units),
+    ),
+    ...(insideDepth === undefined ? {} : { insideDepth }),
+    setBack: reader.length(
+      written.setBack,
+      'frame.float.setBack',
+      { name: 'How far the canvas lies back', least: -200, most: 200 },
+      0,
+    ),
   };
 }
 

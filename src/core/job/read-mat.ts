@@ -2,6 +2,7 @@
 import { allSides } from '../geometry/box';
 import { DEFAULT_BEVEL_DEGREES, DEFAULT_CORE, DEFAULT_LAYERS, defaultLength } from './defaults';
 import type { Layer } from './job';
+import { readRange } from './read-thickness';
 import type { Reader } from './reader';
 import type { WrittenLayer } from './written';
 
@@ -32,16 +33,21 @@ function readLayer(written: WrittenLayer, index: number, reader: Reader, bevelDe
   const reveal = reader.perSide(written.reveal, `${at}.reveal`, defaultLength('reveal', reader.units), (value, where) =>
     reader.length(value, where, { name: `Reveal of ${name}`, least: 0, most: 500 }, NaN),
   );
+  const thickness = reader.length(
+    written.thickness,
+    `${at}.thickness`,
+    { name: `Thickness of ${name}`, least: 0, above: true, most: 50 },
+    defaultLength('boardThickness', reader.units),
+  );
+  const range = readRange(written, at, name, thickness, reader);
   return {
     board: written.board ?? usual.board,
     colour: written.colour ?? usual.colour,
     core: written.core ?? DEFAULT_CORE,
-    thickness: reader.length(
-      written.thickness,
-      `${at}.thickness`,
-      { name: `Thickness of ${name}`, least: 0, above: true, most: 50 },
-      defaultLength('boardThickness', reader.units),
-    ),
+    thickness,
+    thinnest: range.least,
+    thickest: range.greatest,
+    quality: written.quality ?? {},
     bevel: {
       angleDegrees: reader.number(
         written.bevel?.angle,

@@ -2,6 +2,7 @@
 import { allSides, type PerSide, type Size } from '../geometry/box';
 import { defaultLength } from './defaults';
 import type { Picture } from './job';
+import { readRange } from './read-thickness';
 import type { Reader } from './reader';
 import type { WrittenLength, WrittenPicture } from './written';
 
@@ -29,6 +30,14 @@ function readPicture(written: WrittenPicture, at: string, index: number, reader:
   const what = title === '' ? `picture ${index + 1}` : `picture "${title.slice(0, 40)}"`;
   const sheet = reader.size(written.size, `${at}.size`, what);
   const image = written.image === undefined ? sheet : reader.size(written.image, `${at}.image`, `the image of ${what}`);
+  const thickness = reader.length(
+    written.thickness,
+    `${at}.thickness`,
+    { name: `Thickness of ${what}`, least: 0, above: true, most: 100 },
+    defaultLength('pictureThickness', reader.units),
+  );
+  const range = readRange(written, at, what, thickness, reader);
+  const weight = reader.optionalMass(written.weight, `${at}.weight`, `Weight of ${what}`);
   return {
     id: written.id ?? String(index + 1),
     title,
@@ -40,12 +49,11 @@ function readPicture(written: WrittenPicture, at: string, index: number, reader:
     overlap: reader.perSide(written.overlap, `${at}.overlap`, defaultLength('overlap', reader.units), (value, where) =>
       readOverlap(value, where, what, reader),
     ),
-    thickness: reader.length(
-      written.thickness,
-      `${at}.thickness`,
-      { name: `Thickness of ${what}`, least: 0, above: true, most: 100 },
-      defaultLength('pictureThickness', reader.units),
-    ),
+    thickness,
+    thinnest: range.least,
+    thickest: range.greatest,
+    ...(weight === undefined ? {} : { weight }),
+    concerns: written.concerns ?? [],
     ...(written.file === undefined ? {} : { file: written.file }),
   };
 }

@@ -9,6 +9,7 @@ import { compareLayers, readCutting } from './read-cutting';
 import { readFrame } from './read-frame';
 import { LineReader } from './read-lines';
 import { readLayers } from './read-mat';
+import { readPackage } from './read-package';
 import { readPictures } from './read-picture';
 import { Reader } from './reader';
 import { schemaProblems } from './schema-problems';
@@ -75,6 +76,7 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     steps,
     pictures,
     frame,
+    package: readPackage(written.package ?? {}, reader, pictures.some(isBare), frame.build === 'open back'),
     layers,
     measuredAt: written.mat?.measuredAt ?? 'opening',
     ...(windows ? { windows } : {}),
@@ -84,6 +86,11 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     cutting,
   };
   return { job, problems: reader.problems };
+}
+
+/** A canvas or panel goes into its frame as it is. */
+function isBare({ kind }: Picture): boolean {
+  return kind === 'painting on canvas' || kind === 'painting on panel';
 }
 
 /** What is arranged when the job does not say: every picture that has no freely placed window, in a row. */

@@ -1,6 +1,7 @@
 /** Reads single written values of a job, collecting a problem with its path for each that cannot be right. */
 import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
 import { isoSize } from '../frame/iso-216';
+import { readMass } from '../mass';
 import type { Problem } from '../problem';
 import {
   MM_PER_INCH,
@@ -88,6 +89,20 @@ export class Reader {
       const value = written[side];
       return value === undefined ? fallback : read(value, `${at}.${side}`);
     });
+  }
+
+  /** kg; undefined where none is written, NaN after a problem. */
+  optionalMass(written: string | undefined, at: string, name: string): number | undefined {
+    if (written === undefined) return undefined;
+    const reading = readMass(written);
+    if (reading.ok && reading.kg > 0) return reading.kg;
+    this.say({
+      code: 'mass-unreadable',
+      at,
+      message: `${name}: ${reading.ok ? 'it must be more than nothing' : reading.message}.`,
+      value: written,
+    });
+    return NaN;
   }
 
   number(value: number | undefined, at: string, name: string, least: number, most: number, fallback: number): number {

@@ -2,7 +2,8 @@
 import type { PerSide } from '../geometry/box';
 import { isQuarterTurn, movedSides, type Motion } from './motion';
 import { turnedSize } from './size-text';
-import type { WrittenFrame, WrittenLayer } from './written';
+import type { WrittenLayer } from './written';
+import type { WrittenFrame } from './written-frame';
 
 /** Width and height change places with a quarter turn, however they are said. */
 export function movedFrame(frame: WrittenFrame, motion: Motion): WrittenFrame {

@@ -2,6 +2,9 @@
 import * as z from 'zod';
 import { length, place, size } from './written-lengths';
 import { borders } from './written-borders';
+import { framePackage } from './written-package';
+import { frame } from './written-frame';
+import { mass, quality, thicknesses } from './written-material';
 import { cutting } from './written-cutter';
 import { colour } from './written-colour';
 import { joinedPart, MOST_JOINED } from './written-joined';
@@ -56,6 +59,9 @@ export const PICTURE_KINDS = [
   'other',
 ] as const;
 
+/** What makes a picture a matter for a conservator. */
+export const CONCERNS = ['valuable', 'fragile', 'old', 'double-sided'] as const;
+
 const picture = z
   .strictObject({
     id: name.optional().describe('How windows refer to it. Left out: its place in the list, "1", "2", ...'),
@@ -71,7 +77,10 @@ const picture = z
       .describe("The sheet's margin left of and above the image. Left out: the image lies in the middle."),
     overlapFrom: z.enum(['image', 'sheet']).optional().describe('What the overlap is measured from. Default "image".'),
     overlap: perSide(overlap, 'Default "covers 1/8 in" (3 mm in a metric job).').optional(),
-    thickness: length.optional().describe('Default 0.25 mm.'),
+    thickness: length.optional().describe('Of a canvas, the depth of its stretcher. Default 0.25 mm.'),
+    ...thicknesses,
+    weight: mass.optional().describe('Of a canvas or panel; paper weighs next to nothing.'),
+    concerns: z.array(z.enum(CONCERNS)).optional().describe('What makes it a matter for a conservator. Default none.'),
     file: words(1000)
       .optional()
       .describe("A picture file to show on the screen and in the proof, from the job's folder."),
@@ -85,6 +94,8 @@ const layer = z
     colour: colour.optional().describe('Of its face.'),
     core: colour.optional().describe('Of the core that a standard bevel shows.'),
     thickness: length.optional().describe('Measured, never a ply count. Default 1/16 in (1.5 mm in a metric job).'),
+    ...thicknesses,
+    quality: quality.optional(),
     bevel: z
       .strictObject({
         angle: z.number().optional().describe("Degrees from the face's normal. Default 45."),
@@ -235,30 +246,6 @@ const freeWindow = z
   })
   .meta({ id: 'FreeWindow', description: 'A window placed by coordinates, outside the arrangement.' });
 
-const frame = z
-  .strictObject({
-    size: size.optional().describe('Of glazing, mat and backing: the blank.'),
-    readyMade: name
-      .optional()
-      .describe('In place of a size: the name of one sold ready-made, such as "11x14 in", "30x40 cm" or "A3".'),
-    hung: z
-      .enum(['portrait', 'landscape'])
-      .optional()
-      .describe('Which way a ready-made frame hangs. Default: as its name has it.'),
-    allowance: length
-      .optional()
-      .describe('Total play between the package and the rabbet walls. Default 1/8 in (3 mm in a metric job).'),
-    lip: length
-      .optional()
-      .describe(
-        'How far the front edge of the frame covers the face, per side. Default 1/4 in (6 mm in a metric job).',
-      ),
-    mouldingWidth: length.optional().describe('Face width. Default 3/4 in (20 mm in a metric job).'),
-    rabbetDepth: length.optional(),
-    colour: colour.optional(),
-  })
-  .meta({ id: 'Frame', description: 'Without size and readyMade it is made to fit the borders.' });
-
 export const writtenJob = z
   .strictObject({
     $schema: words(1000).optional().describe('Where an editor finds the JSON Schema of job files.'),
@@ -279,6 +266,7 @@ export const writtenJob = z
       .describe('How finely lengths are shown. Default 1/16 in and 0.5 mm.'),
     pictures: z.array(picture).max(MAX_WINDOWS).optional(),
     frame: frame.optional(),
+    package: framePackage.optional(),
     mat: z
       .strictObject({
         layers: z
@@ -312,7 +300,6 @@ export type WrittenSize = string | { readonly width: WrittenLength; readonly hei
 export type WrittenPerSide<T> = T | { readonly [side in 'left' | 'top' | 'right' | 'bottom']?: T | undefined };
 export type WrittenPicture = z.infer<typeof picture>;
 export type WrittenLayer = z.infer<typeof layer>;
-export type WrittenFrame = z.infer<typeof frame>;
 export type WrittenBorders = z.infer<typeof borders>;
 export type WrittenWindow = z.infer<typeof window>;
 export type WrittenSpread = z.infer<typeof spread>;

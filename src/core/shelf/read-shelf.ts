@@ -1,20 +1,13 @@
 /** Reads a shelf from its file: a table of which each row is one thing, told apart by its `kind`. */
 import { LARGEST } from '../job/reader';
+import { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from '../job/written-frame';
 import { PRICE_BASES, type Price, type PriceBasis } from '../money';
 import { bad, good, isError, type Problem, type Result } from '../problem';
 import { readTable } from '../tables/read-table';
 import type { Unit } from '../units';
 import { Cells } from './cells';
 import { SHELF_COLUMNS, type ShelfColumn } from './columns';
-import {
-  FRAME_BUILDS,
-  FRAME_CORNERS,
-  FRAME_PARTS,
-  GLAZING_MATERIALS,
-  SHELF_KINDS,
-  type ShelfItem,
-  type ShelfKind,
-} from './shelf';
+import { GLAZING_MATERIALS, SHELF_KINDS, type ShelfItem, type ShelfKind } from './shelf';
 
 type ShelfCells = Cells<ShelfColumn>;
 

@@ -1,29 +1,11 @@
 /** What a shop has on its shelf and works with: frames, mouldings, boards, glazing, and what frames are fixed and hung with. */
 import type { Size } from '../geometry/box';
+import type { FrameBuild, FrameCorners, FramePart } from '../job/job';
+import type { GlazingMaterial } from '../job/package';
+import { GLAZINGS } from '../job/written-package';
 import type { Price } from '../money';
 
-/** How a frame is made, for what has to be looked at and added. */
-export const FRAME_BUILDS = ['open back', 'with back', 'deep', 'float'] as const;
-export type FrameBuild = (typeof FRAME_BUILDS)[number];
-
-export const FRAME_CORNERS = ['mitred', 'closed'] as const;
-export type FrameCorners = (typeof FRAME_CORNERS)[number];
-
-/** What a frame may come with, and what a finished one needs. */
-export const FRAME_PARTS = [
-  'glazing',
-  'mat',
-  'mount board',
-  'backing',
-  'fixings',
-  'hangers',
-  'wire',
-  'dust cover',
-] as const;
-export type FramePart = (typeof FRAME_PARTS)[number];
-
-export const GLAZING_MATERIALS = ['glass', 'acrylic', 'polycarbonate'] as const;
-export type GlazingMaterial = (typeof GLAZING_MATERIALS)[number];
+export const GLAZING_MATERIALS = GLAZINGS.filter((material) => material !== 'none');
 
 interface Thing {
   readonly name: string;

@@ -6,6 +6,7 @@ const LENGTH_KEYS = new Set([
   'left', 'top', 'right', 'bottom', 'width', 'height', 'size', 'image', 'thickness', 'overlap', 'reveal', 'gap', 'columnGap', 'rowGap',
   'allowance', 'lip', 'mouldingWidth', 'rabbetDepth', 'all', 'sides', 'amount', 'step', 'overcut',
   'radius', 'rise', 'cut', 'on', 'behindTrim', 'reach', 'scaleOffset', 'distance',
+  'thinnest', 'thickest', 'mouldingDepth', 'grooves', 'insideDepth', 'setBack', 'room', 'screw', 'least', 'greatest',
 ]); // prettier-ignore
 
 export function changeUnits(written: WrittenJob, units: Unit): WrittenJob {
@@ -20,7 +21,7 @@ export function sayUnits<T>(part: T, units: Unit): T {
 }
 
 function withUnits(value: unknown, key: string | undefined, unit: Unit): unknown {
-  if (Array.isArray(value)) return value.map((item) => withUnits(item, undefined, unit));
+  if (Array.isArray(value)) return value.map((item) => withUnits(item, key, unit));
   if (value !== null && typeof value === 'object') {
     // A polygon's sides are counted.
     const isCounted = (name: string) => name === 'sides' && 'kind' in value;
