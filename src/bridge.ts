@@ -12,8 +12,11 @@ export interface JobFile {
   readonly stamp: string;
 }
 
-/** The user's list of cutters as it lies with the program; text and stamp are left out while nothing was ever kept. */
-export interface KeptCutters {
+/** A list that the user keeps with the program, for all jobs. */
+export type KeptListName = 'cutters' | 'shelf';
+
+/** Such a list as it lies there; text and stamp are left out while nothing was ever kept. */
+export interface KeptFile {
   readonly path: string;
   /** As it is, also when it is no list that can be read. */
   readonly text?: string;
@@ -137,14 +140,19 @@ export interface HostCalls {
     request: { readonly path: string; readonly text: string; readonly stamp?: string; readonly replace?: boolean };
     reply: JobFile;
   };
-  readCutters: { request: Record<string, never>; reply: KeptCutters };
+  readKept: { request: { readonly list: KeptListName }; reply: KeptFile };
   /**
    * Atomic, also between programs: refuses (`changed-on-disk`) when the list is no longer what the stamp names; without
    * one, when there is a list. `setAside` moves what lies there to another name first, whatever it is.
    */
-  saveCutters: {
-    request: { readonly text: string; readonly stamp?: string; readonly setAside?: boolean };
-    reply: KeptCutters;
+  saveKept: {
+    request: {
+      readonly list: KeptListName;
+      readonly text: string;
+      readonly stamp?: string;
+      readonly setAside?: boolean;
+    };
+    reply: KeptFile;
   };
   /** The sheet that a cutter is calibrated by, as a PDF; without `replace` refuses (`exists`) an existing file. */
   writeCalibrationSheet: {

@@ -8,7 +8,7 @@ import { exportJob } from './export-job';
 import { done, failed } from './failure';
 import { listFolder } from './folders';
 import { readJob, saveJob } from './job-files';
-import { readCutters, saveCutters } from './kept-cutters';
+import { readKept, saveKept } from './kept-lists';
 import { readPicture } from './pictures';
 import { dropRecovery, keepRecovery, listRecoveries } from './recovery';
 import { checkRequest, isCallName } from './requests';
@@ -19,7 +19,7 @@ export interface HostSetup {
   readonly version: string;
   /** The program's resources: fonts and samples. */
   readonly resources: string;
-  /** Where unsaved work and the list of cutters are kept. */
+  /** Where unsaved work and the user's lists are kept. */
   readonly state: string;
   readonly shell: Shell;
   /** The job file named when the program was started. */
@@ -73,7 +73,6 @@ async function answer<K extends CallName>(
 function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handlers {
   const running = new Map<string, AbortController>();
   const kept = join(state, 'unsaved');
-  const cutters = join(state, 'cutters.json');
   const info = describeHost(shell.kind, facts.version, facts.startWith);
   return {
     info: async () => done(info),
@@ -81,8 +80,8 @@ function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handl
     listFolder: (request) => listFolder(request, info.folder),
     readJob: ({ path }) => readJob(path),
     saveJob: (request) => saveJob(request),
-    readCutters: () => readCutters(cutters),
-    saveCutters: (request) => saveCutters(cutters, request),
+    readKept: ({ list }) => readKept(state, list),
+    saveKept: (request) => saveKept(state, request),
     writeCalibrationSheet: (request) => writeCalibrationSheet(request, resources),
     readPicture: (request) => readPicture(request),
     exportJob: async ({ id, ...request }, { onProgress, gone }) => {

@@ -25,6 +25,7 @@ const machine = z.strictObject({
   liftAngleDegrees: within('liftAngleDegrees').optional(),
 });
 
+const keptList = z.enum(['cutters', 'shelf']);
 const paper = z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']);
 const units = z.enum(['in', 'mm', 'cm']);
 
@@ -50,8 +51,13 @@ const schemas: RequestSchemas = {
   listFolder: z.strictObject({ folder: path.optional(), endings: z.array(z.string().max(20)).max(20) }),
   readJob: z.strictObject({ path }),
   saveJob: z.strictObject({ path, text, stamp: z.string().max(200).optional(), replace: z.boolean().optional() }),
-  readCutters: nothing,
-  saveCutters: z.strictObject({ text, stamp: z.string().max(200).optional(), setAside: z.boolean().optional() }),
+  readKept: z.strictObject({ list: keptList }),
+  saveKept: z.strictObject({
+    list: keptList,
+    text,
+    stamp: z.string().max(200).optional(),
+    setAside: z.boolean().optional(),
+  }),
   writeCalibrationSheet: z.strictObject({ path, paper, units, cutter: title.optional(), replace: z.boolean() }),
   readPicture: z.strictObject({ file: path, jobPath: path.optional() }),
   exportJob: z.strictObject({

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 type Surroundings = { readonly [name: string]: string | undefined };
 
 /**
- * The program's folder for unsaved work, window sizes and the list of cutters; it need not exist yet.
+ * The program's folder for unsaved work, window sizes and the user's lists; it need not exist yet.
  *
  * Linux: the XDG Base Directory Specification 0.8, `$XDG_STATE_HOME`, by default `~/.local/state`.
  * Windows: the local application data; macOS: `Library/Application Support`.

@@ -5,7 +5,8 @@ import App from './App.svelte';
 import { PictureImageStore } from './canvas/picture-images.svelte';
 import { Stage } from './canvas/stage.svelte';
 import { Dialogs } from './dialogs/dialogs.svelte';
-import { CutterList } from './files/cutter-list.svelte';
+import { KeptList } from './files/kept-list.svelte';
+import { CUTTERS, shelfKind } from './files/list-kinds';
 import { JobFile } from './files/job-file.svelte';
 import { emptyJob, start } from './files/new-job';
 import { openPath } from './files/open-path';
@@ -33,7 +34,11 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
     images,
     look: new Look(),
     stage: new Stage(),
-    cutters: new CutterList(host),
+    cutters: new KeptList(host, CUTTERS),
+    shelf: new KeptList(
+      host,
+      shelfKind(() => session.units),
+    ),
     dialogs: new Dialogs(),
     notice: new Notice(),
   };

@@ -1,10 +1,12 @@
 /** The workbench: what every part of the screen works with, handed down once from the top. */
 import { createContext } from 'svelte';
 import type { HostClient, HostInfo } from '../bridge';
+import type { WrittenCutter } from '../core/job/written-cutter';
+import type { ShelfItem } from '../core/shelf/shelf';
 import type { PictureImageStore } from './canvas/picture-images.svelte';
 import type { Stage } from './canvas/stage.svelte';
 import type { Dialogs } from './dialogs/dialogs.svelte';
-import type { CutterList } from './files/cutter-list.svelte';
+import type { KeptList } from './files/kept-list.svelte';
 import type { JobFile } from './files/job-file.svelte';
 import type { Look } from './session/look.svelte';
 import type { Notice } from './session/notice.svelte';
@@ -18,7 +20,9 @@ export interface Workbench {
   readonly look: Look;
   readonly stage: Stage;
   readonly images: PictureImageStore;
-  readonly cutters: CutterList;
+  readonly cutters: KeptList<WrittenCutter>;
+  /** Frames, mouldings, boards, glazing and fixings that the user has. */
+  readonly shelf: KeptList<ShelfItem>;
   readonly dialogs: Dialogs;
   readonly notice: Notice;
 }

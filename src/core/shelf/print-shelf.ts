@@ -6,8 +6,11 @@ import type { Unit } from '../units';
 import { SHELF_COLUMNS, type ShelfColumn } from './columns';
 import type { Shelf, ShelfItem } from './shelf';
 
-/** Comma-separated values with every length in `unit`, said in each cell; columns that nothing fills are left out. */
-export function printShelf(shelf: Shelf, unit: Unit): string {
+/**
+ * Comma-separated values with every length in `unit`, or, where none is given, in inches or millimetres, whichever has the
+ * shorter exact number; said in each cell. Columns that nothing fills are left out.
+ */
+export function printShelf(shelf: Shelf, unit?: Unit): string {
   const rows = shelf.map((item) => cellsOf(item, unit));
   const used = SHELF_COLUMNS.filter(({ key }) => rows.some((row) => row[key] !== undefined));
   const columns = used.length > 0 ? used : SHELF_COLUMNS;
@@ -17,7 +20,7 @@ export function printShelf(shelf: Shelf, unit: Unit): string {
   ]);
 }
 
-function cellsOf(item: ShelfItem, unit: Unit): Partial<Record<ShelfColumn, Cell>> {
+function cellsOf(item: ShelfItem, unit: Unit | undefined): Partial<Record<ShelfColumn, Cell>> {
   const cells: Partial<Record<ShelfColumn, Cell>> = { kind: item.kind, name: item.name };
   const put = (key: ShelfColumn, value: Cell | undefined) => {
     if (value !== undefined) cells[key] = value;
@@ -37,7 +40,7 @@ function cellsOf(item: ShelfItem, unit: Unit): Partial<Record<ShelfColumn, Cell>
     put('build', item.build);
     put('corners', item.corners);
     put('comesWith', item.comesWith.length > 0 ? item.comesWith.join('; ') : undefined);
-    const grooves = item.grooves.map((groove) => `${exactText(groove, unit)} ${unit}`).join('; ');
+    const grooves = item.grooves.map((groove) => lengthText(groove, unit)).join('; ');
     put('grooves', grooves === '' ? undefined : { quoted: grooves });
   }
   if (item.kind === 'glazing') {
@@ -51,13 +54,22 @@ function cellsOf(item: ShelfItem, unit: Unit): Partial<Record<ShelfColumn, Cell>
 }
 
 /** Quoted, so that no spreadsheet takes a fraction for a date. */
-function lengthCell(mm: number, unit: Unit): Cell {
-  return { quoted: `${exactText(mm, unit)} ${unit}` };
+function lengthCell(mm: number, unit: Unit | undefined): Cell {
+  return { quoted: lengthText(mm, unit) };
 }
 
-function massCell(kg: number | undefined, unit: Unit): Cell | undefined {
+function lengthText(mm: number, unit: Unit | undefined): string {
+  if (unit !== undefined) return `${exactText(mm, unit)} ${unit}`;
+  const [inches, millimetres] = [exactText(mm, 'in'), exactText(mm, 'mm')];
+  const isInches = inches.includes('/') ? !/^\d+$/.test(millimetres) : inches.length < millimetres.length;
+  return isInches ? `${inches} in` : `${millimetres} mm`;
+}
+
+function massCell(kg: number | undefined, unit: Unit | undefined): Cell | undefined {
   if (kg === undefined) return undefined;
-  return unit === 'in' ? `${trimmed(kg / KG_PER_POUND)} lb` : `${trimmed(kg)} kg`;
+  const [pounds, kilograms] = [trimmed(kg / KG_PER_POUND), trimmed(kg)];
+  const isPounds = unit === undefined ? pounds.length < kilograms.length : unit === 'in';
+  return isPounds ? `${pounds} lb` : `${kilograms} kg`;
 }
 
 /** Twelve figures, without the last bits that a change of units leaves. */

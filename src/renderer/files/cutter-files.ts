@@ -1,5 +1,5 @@
 /** Cutters from a file into the list, and the list into a file, for another bench or another program. */
-import { sameCutter, type Cutters } from '../../core/job/cutter-changes';
+import { sameCutter, type Cutters } from '../../core/job/kept-cutters';
 import { parseCutters, printCutters } from '../../core/job/cutter-list';
 import type { Workbench } from '../workbench';
 import { JOB_ENDINGS } from './endings';
@@ -21,7 +21,7 @@ export async function takeFromFile(bench: Workbench): Promise<void> {
   const wanted = await settleNames(bench, read.value);
   if (wanted === undefined) return;
   const before = cutters.list.length;
-  const outcome = await cutters.change({ kind: 'keep', cutters: wanted }, (theirs) => askGoOn(bench, theirs));
+  const outcome = await cutters.change({ keep: wanted }, (theirs) => askGoOn(bench, theirs));
   const added = cutters.list.length - before;
   await tell(
     bench,

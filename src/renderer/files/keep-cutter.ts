@@ -1,11 +1,11 @@
 /** What is done with the job's cutter and the list of kept ones; each says what it did. */
-import { sameCutter, type Cutters } from '../../core/job/cutter-changes';
+import { sameCutter, type Cutters } from '../../core/job/kept-cutters';
 import { checkCutters } from '../../core/job/cutter-list';
 import type { WrittenCutter } from '../../core/job/written-cutter';
 import { isError } from '../../core/problem';
 import { sayUnits } from '../edits/units';
 import type { Workbench } from '../workbench';
-import type { Outcome } from './cutter-list.svelte';
+import type { Outcome } from './kept-list.svelte';
 
 /** The job's own cutter with its units said, as it would stand in the list. */
 export function ownCutter({ session }: Workbench): WrittenCutter | undefined {
@@ -33,7 +33,7 @@ export async function keepCutter(bench: Workbench): Promise<void> {
   }
   const kept = cutters.list.find(({ name }) => name === cutter.name);
   if (kept && !sameCutter(kept, cutter) && !(await mayWriteOver(bench, cutter.name))) return;
-  const outcome = await cutters.change({ kind: 'keep', cutters: [cutter] }, (theirs) => askGoOn(bench, theirs));
+  const outcome = await cutters.change({ keep: [cutter] }, (theirs) => askGoOn(bench, theirs));
   await tell(bench, outcome, `${quoted(cutter.name)} is kept in your list of cutters.`);
 }
 
@@ -59,7 +59,7 @@ export async function removeCutter(bench: Workbench, name: string): Promise<void
     ],
   });
   if (answer !== 'out') return;
-  const outcome = await bench.cutters.change({ kind: 'remove', name }, (theirs) => askGoOn(bench, theirs));
+  const outcome = await bench.cutters.change({ remove: [name] }, (theirs) => askGoOn(bench, theirs));
   await tell(bench, outcome, `${quoted(name)} was taken out of your list of cutters; this job keeps its measures.`);
 }
 

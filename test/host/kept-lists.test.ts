@@ -1,20 +1,25 @@
-/** The user's list of cutters on disk: two programs at once lose nothing, what is damaged stays, a save is whole. */
+/** The user's lists on disk: two programs at once lose nothing, what is damaged stays, a save is whole. */
 import { fork } from 'node:child_process';
 import { mkdir, readdir, readFile, stat, utimes, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { KeptCutters, Reply } from '../../src/bridge';
+import type { KeptFile, Reply } from '../../src/bridge';
 import { printCutters } from '../../src/core/job/cutter-list';
+import { printShelf } from '../../src/core/shelf/print-shelf';
+import { startShelf } from '../../src/core/shelf/start-shelf';
 import { holdFile } from '../../src/host/hold-file';
-import { readCutters, saveCutters } from '../../src/host/kept-cutters';
+import { readKept, saveKept } from '../../src/host/kept-lists';
 import { makeTempFolder } from '../helpers/temp-folder';
 
 const root = await makeTempFolder();
 let count = 0;
 const newPath = () => join(root, `state-${(count += 1)}`, 'cutters.json');
+const readCutters = (path: string) => readKept(dirname(path), 'cutters');
+const saveCutters = (path: string, request: { text: string; stamp?: string; setAside?: boolean }) =>
+  saveKept(dirname(path), { list: 'cutters', ...request });
 const list = (...names: string[]) => printCutters(names.map((name) => ({ name })));
 
-function valueOf(reply: Reply<KeptCutters>): KeptCutters {
+function valueOf(reply: Reply<KeptFile>): KeptFile {
   if (!reply.ok) throw new Error(reply.failure.message);
   return reply.value;
 }
@@ -66,6 +71,21 @@ describe('the list', () => {
     expect((await readdir(folder)).sort()).toEqual(['cutters-set-aside-1.json', 'cutters-set-aside-2.json', 'cutters.json']); // prettier-ignore
     expect(await readFile(join(folder, 'cutters-set-aside-1.json'), 'utf8')).toBe('{ "format": "matwright-cut');
     expect(await readFile(join(folder, 'cutters-set-aside-2.json'))).toEqual(Buffer.from([0xff, 0xfe, 0x00]));
+  });
+
+  it('of what is on the shelf has a file of its own, and is refused where it is none', async () => {
+    const state = dirname(newPath());
+    const text = printShelf(startShelf('inch'), 'in');
+    expect(codeOf(await saveKept(state, { list: 'shelf', text }))).toBe('done');
+    expect(valueOf(await readKept(state, 'shelf'))).toMatchObject({ path: join(state, 'shelf.csv'), text });
+    expect(valueOf(await readKept(state, 'cutters')).text).toBeUndefined();
+    const { stamp = '' } = valueOf(await readKept(state, 'shelf'));
+    expect(await saveKept(state, { list: 'shelf', text: 'name,width,height\nA,8,10', stamp })).toMatchObject({
+      failure: { message: expect.stringContaining('The shelf was not saved: Line 2') as string },
+    });
+    expect(codeOf(await saveKept(state, { list: 'shelf', text: '', setAside: true }))).toBe('failed');
+    expect(codeOf(await saveKept(state, { list: 'shelf', text, setAside: true }))).toBe('done');
+    expect((await readdir(state)).sort()).toEqual(['shelf-set-aside-1.csv', 'shelf.csv']);
   });
 
   it('says where it can’t be kept', async () => {

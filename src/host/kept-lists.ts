@@ -1,0 +1,88 @@
+/** Lists that the user keeps, each a file in the state folder, which several programs may change and none may damage. */
+import { mkdir, rename, stat } from 'node:fs/promises';
+import { dirname, extname, join } from 'node:path';
+import type { HostCalls, KeptFile, KeptListName, Reply } from '../bridge';
+import { parseCutters } from '../core/job/cutter-list';
+import { isError, type Result } from '../core/problem';
+import { readShelf } from '../core/shelf/read-shelf';
+import { done, failed, failureFrom } from './failure';
+import { holdFile } from './hold-file';
+import { readJob } from './job-files';
+import { saveWhole } from './save-whole';
+import { takeTurn } from './take-turn';
+
+interface KeptList {
+  readonly file: string;
+  /** As messages call it. */
+  readonly words: string;
+  /** What is wrong with a text that should be one. */
+  readonly read: (text: string) => Result<unknown>;
+}
+
+const LISTS: Readonly<Record<KeptListName, KeptList>> = {
+  cutters: { file: 'cutters.json', words: 'The list of cutters', read: parseCutters },
+  shelf: { file: 'shelf.csv', words: 'The shelf', read: (text) => readShelf(text) },
+};
+
+/** Path of a list in the folder where the program keeps what it remembers. */
+export function keptPath(state: string, list: KeptListName): string {
+  return join(state, LISTS[list].file);
+}
+
+/** What lies there, whole or damaged; without text while nothing was ever kept. */
+export async function readKept(state: string, list: KeptListName): Promise<Reply<KeptFile>> {
+  const path = keptPath(state, list);
+  const read = await readJob(path);
+  if (read.ok) return read;
+  return read.failure.code === 'not-found' ? done({ path }) : read;
+}
+
+/** Saves the whole list; see `HostCalls.saveKept` for what it refuses. */
+export function saveKept(state: string, request: HostCalls['saveKept']['request']): Promise<Reply<KeptFile>> {
+  const { words, read } = LISTS[request.list];
+  const path = keptPath(state, request.list);
+  return takeTurn(path, async () => {
+    const wrong = read(request.text).problems.find(isError);
+    if (wrong) return failed('failed', `${words} was not saved: ${wrong.message}`);
+    try {
+      await mkdir(dirname(path), { recursive: true, mode: 0o700 });
+      return await holdFile(path, () => saveHeld(state, path, request));
+    } catch (error) {
+      return failureFrom(error, path);
+    }
+  });
+}
+
+async function saveHeld(
+  state: string,
+  path: string,
+  { list, text, stamp, setAside }: HostCalls['saveKept']['request'],
+): Promise<Reply<KeptFile>> {
+  if (setAside) await moveAside(path);
+  else {
+    const now = await readKept(state, list);
+    if (!now.ok) return now;
+    if (now.value.stamp !== stamp) {
+      return failed('changed-on-disk', `${LISTS[list].words} in “${path}” was changed by another program or window.`);
+    }
+  }
+  await saveWhole(path, Buffer.from(text, 'utf8'), 0o600);
+  return readKept(state, list);
+}
+
+/** Beside it, under a name that is free. */
+async function moveAside(path: string): Promise<void> {
+  if (!(await isThere(path))) return;
+  let number = 1;
+  const ending = extname(path);
+  const asideName = () => `${path.slice(0, path.length - ending.length)}-set-aside-${number}${ending}`;
+  while (await isThere(asideName())) number += 1;
+  await rename(path, asideName());
+}
+
+async function isThere(path: string): Promise<boolean> {
+  return stat(path).then(
+    () => true,
+    () => false,
+  );
+}

@@ -1,0 +1,105 @@
+/** A list that the user keeps, as the host has it: read anew before a change that another program was faster with. */
+import type { HostClient, KeptFile, KeptListName, Reply } from '../../bridge';
+import { changedMeanwhile, changeList, type KeptThings, type ListChange } from '../../core/kept-list';
+import type { Result } from '../../core/problem';
+import { NoAnswer } from '../host-client';
+
+/** What is particular to one of the lists. */
+export interface ListKind<T> extends KeptThings<T> {
+  readonly name: KeptListName;
+  /** As messages call it: "the list of cutters". */
+  readonly words: string;
+  /** What it holds while nothing was ever kept. */
+  readonly start: () => readonly T[];
+  readonly read: (text: string) => Result<readonly T[]>;
+  readonly print: (things: readonly T[]) => string;
+}
+
+/** Done, given up by the user, or why not. */
+export type Outcome = 'done' | 'given up' | { readonly failure: string };
+
+/** Another is faster than this only once or twice in a row. */
+const MOST_TRIES = 8;
+
+export class KeptList<T> {
+  #kept = $state.raw<readonly T[]>();
+  readonly list = $derived.by<readonly T[]>(() => this.#kept ?? this.kind.start());
+  /** True once the user has kept anything. */
+  readonly isKept = $derived(this.#kept !== undefined);
+  /** Why the list cannot be read; it is then left as it is. */
+  damage = $state.raw<string>();
+  #stamp: string | undefined;
+
+  constructor(
+    private readonly host: HostClient,
+    readonly kind: ListKind<T>,
+  ) {}
+
+  async load(): Promise<void> {
+    this.#take(await this.#asked(() => this.host.call('readKept', { list: this.kind.name })));
+  }
+
+  /**
+   * Changes the list on disk.
+   *
+   * @param goOn asked where another program has changed the very things that this would.
+   */
+  async change(change: ListChange<T>, goOn: (theirs: readonly T[]) => Promise<boolean>): Promise<Outcome> {
+    for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+      if (this.damage !== undefined) return { failure: this.damage };
+      const text = this.kind.print(changeList(this.list, change, this.kind));
+      const stamp = this.#stamp === undefined ? {} : { stamp: this.#stamp };
+      const reply = await this.#asked(() => this.#save({ text, ...stamp }));
+      if (reply.ok) {
+        this.#take(reply);
+        return 'done';
+      }
+      if (reply.failure.code !== 'changed-on-disk') return { failure: reply.failure.message };
+      const before = this.list;
+      await this.load();
+      const theirs = changedMeanwhile(before, this.list, change, this.kind);
+      if (theirs.length > 0 && !(await goOn(theirs))) return 'given up';
+    }
+    return { failure: `Another program goes on changing ${this.kind.words}; close it and try again.` };
+  }
+
+  /** Begins the list anew; what lay there is kept beside it under another name. */
+  async beginAnew(): Promise<Outcome> {
+    const reply = await this.#asked(() => this.#save({ text: this.kind.print(this.kind.start()), setAside: true }));
+    if (!reply.ok) return { failure: reply.failure.message };
+    this.#take(reply);
+    return 'done';
+  }
+
+  #save(request: { readonly text: string; readonly stamp?: string; readonly setAside?: boolean }) {
+    return this.host.call('saveKept', { list: this.kind.name, ...request });
+  }
+
+  #take(reply: Reply<KeptFile>): void {
+    if (!reply.ok) {
+      this.damage = reply.failure.message;
+      return;
+    }
+    const { text, stamp, path } = reply.value;
+    const read = text === undefined ? undefined : this.kind.read(text);
+    this.damage = read?.ok === false ? `${path}: ${read.problems[0]?.message ?? 'it is no list'}` : undefined;
+    this.#kept = read === undefined ? undefined : read.ok ? read.value : [];
+    this.#stamp = stamp;
+  }
+
+  async #asked(call: () => Promise<Reply<KeptFile>>): Promise<Reply<KeptFile>> {
+    try {
+      return await call();
+    } catch (fault) {
+      if (!(fault instanceof NoAnswer)) throw fault;
+      return {
+        ok: false,
+        failure: { code: 'failed', message: `${capital(this.kind.words)} is out of reach: ${fault.message}.` },
+      };
+    }
+  }
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

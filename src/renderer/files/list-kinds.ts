@@ -1,0 +1,32 @@
+/** The lists that a user keeps, each with what is particular to it. */
+import { parseCutters, printCutters } from '../../core/job/cutter-list';
+import { KEPT_CUTTERS } from '../../core/job/kept-cutters';
+import type { WrittenCutter } from '../../core/job/written-cutter';
+import { KEPT_SHELF } from '../../core/shelf/kept-shelf';
+import { printShelf } from '../../core/shelf/print-shelf';
+import { readShelf } from '../../core/shelf/read-shelf';
+import type { ShelfItem } from '../../core/shelf/shelf';
+import { startShelf } from '../../core/shelf/start-shelf';
+import type { Unit } from '../../core/units';
+import type { ListKind } from './kept-list.svelte';
+
+export const CUTTERS: ListKind<WrittenCutter> = {
+  ...KEPT_CUTTERS,
+  name: 'cutters',
+  words: 'the list of cutters',
+  start: () => [],
+  read: parseCutters,
+  print: printCutters,
+};
+
+/** @param units of the job: in which system of sizes the generic shelf is, while there is none of the user's own. */
+export function shelfKind(units: () => Unit): ListKind<ShelfItem> {
+  return {
+    ...KEPT_SHELF,
+    name: 'shelf',
+    words: 'the shelf',
+    start: () => startShelf(units() === 'in' ? 'inch' : 'metric'),
+    read: (text) => readShelf(text),
+    print: (items) => printShelf(items),
+  };
+}
