@@ -53,6 +53,15 @@ const KEYS: readonly (readonly [string, SchemaPart['properties']])[] = [
   ['Picture', part('Picture')],
   ['Margins', part('Picture', 'margins')],
   ['Frame', part('Frame')],
+  ['Float', part('Frame', 'float')],
+  ['Package', part('Package')],
+  ['Glazing', part('Package', 'glazing')],
+  ['Spacer', part('Package', 'spacer')],
+  ['Hinging', part('Package', 'hinging')],
+  ['Mount board', part('Package', 'mountBoard')],
+  ['Backing', part('Package', 'backing')],
+  ['Fixing', part('Package', 'fixing')],
+  ['Quality', part('Quality')],
   ['Mat', part('MatwrightJob', 'mat')],
   ['Layer', part('Layer')],
   ['Bevel', part('Layer', 'bevel')],
@@ -77,7 +86,7 @@ describe('the tables of keys', () => {
     const rows = tableOf(section, 'key');
     expect(rows.map(({ name }) => name).sort()).toEqual(Object.keys(properties!).sort());
     for (const { name, cells } of rows) {
-      const words = properties![name]!.enum ?? [];
+      const words = properties![name]!.enum ?? properties![name]!.items?.enum ?? [];
       // The rules of borders have tables of their own.
       if (name !== 'rule') expect(codesIn(cells.join(' '))).toEqual(expect.arrayContaining([...words]));
     }
@@ -85,7 +94,7 @@ describe('the tables of keys', () => {
 
   it('has every definition of the schema, and of a free window the keys it has beyond a window', () => {
     expect(Object.keys(schema.$defs).filter((name) => schema.$defs[name]!.properties).sort()).toEqual(
-      ['Borders', 'Column', 'Cutter', 'Frame', 'FreeWindow', 'Grid', 'Groove', 'Joined', 'Layer', 'MatwrightJob', 'Picture', 'Ring', 'Row', 'RuledLine', 'Spread', 'Window'],
+      ['Borders', 'Column', 'Cutter', 'Frame', 'FreeWindow', 'Grid', 'Groove', 'Joined', 'Layer', 'MatwrightJob', 'Package', 'Picture', 'Quality', 'Ring', 'Row', 'RuledLine', 'Spread', 'Window'],
     ); // prettier-ignore
     const beyond = Object.keys(part('FreeWindow')).filter((key) => !(key in part('Window')));
     expect(tableOf('Free window', 'key').map(({ name }) => name)).toEqual(beyond);
@@ -124,6 +133,11 @@ describe('the defaults', () => {
     ['Frame', 'allowance', ({ frame }) => frame.allowance],
     ['Frame', 'lip', ({ frame }) => frame.lip],
     ['Frame', 'mouldingWidth', ({ frame }) => frame.mouldingWidth],
+    ['Float', 'gap', ({ frame }) => frame.float.gap],
+    ['Glazing', 'thickness', (from) => from.package.glazing?.thickness.nominal],
+    ['Mount board', 'thickness', (from) => from.package.mountBoard?.thickness.nominal],
+    ['Backing', 'thickness', (from) => from.package.backing?.thickness.nominal],
+    ['Fixing', 'room', (from) => from.package.fixing.room],
     ['Layer', 'thickness', ({ layers }) => layers[0]?.thickness],
     ['Layer', 'reveal', ({ layers }) => layers[1]?.reveal.top],
     ['Row', 'gap', (from) => row(from)?.gap],
@@ -164,6 +178,12 @@ describe('the defaults', () => {
     ['Bevel', 'angle', String(open(job).layers[0]!.bevel.angleDegrees)],
     ['Cutting', 'waste', open(job).cutting.waste],
     ['Job', 'units', open(job).units],
+    ['Frame', 'build', open(job).frame.build],
+    ['Frame', 'corners', open(job).frame.corners],
+    ['Glazing', 'material', open(job).package.glazing?.material],
+    ['Backing', 'material', open(job).package.backing?.material],
+    ['Fixing', 'kind', open(job).package.fixing.kind],
+    ['Mount board', 'board', open(job).package.mountBoard?.board],
   ])('%s: %s is the word that is told', (section, key, value) => {
     expect(
       tableOf(section, 'key')
@@ -272,7 +292,8 @@ describe('the examples', () => {
     const collect = (value: unknown, under: string): void => {
       if (Array.isArray(value)) return value.forEach((item) => collect(item, under));
       if (value === null || typeof value !== 'object') return;
-      const owner = 'kind' in value && !('size' in value && under === 'pictures') ? String(value.kind) : under;
+      const named = (under === 'pictures' && 'size' in value) || under === 'fixing';
+      const owner = 'kind' in value && !named ? String(value.kind) : under;
       for (const [key, inner] of Object.entries(value)) {
         used.add(`${owner} ${key}`);
         collect(inner, key);
@@ -282,12 +303,14 @@ describe('the examples', () => {
     for (const code of codesIn(reference)) {
       if (code.startsWith('{ "rule"')) collect(JSON.parse(code), 'borders');
       if (code.startsWith('{ "at"')) collect(JSON.parse(code), 'free');
+      if (code.startsWith('{ "build"')) collect(JSON.parse(code), 'frame');
     }
     const owners: Readonly<Record<string, string>> = {
       Picture: 'pictures',
       Layer: 'layers',
       Place: 'at',
       'Ruled line': 'ruled',
+      'Mount board': 'mountBoard',
     };
     const keys = KEYS.flatMap(([section, properties]) =>
       Object.keys(properties!).map((key) => `${owners[section] ?? section.toLowerCase()} ${key}`),
@@ -295,8 +318,8 @@ describe('the examples', () => {
     expect(keys.filter((key) => !used.has(key))).toEqual([]);
   });
 
-  it('are counted: a job of ten lines, a complete one, one of shapes and one of rings', () => {
-    expect(examples).toHaveLength(4);
+  it('are counted: a job of ten lines, a complete one, one of shapes, one of rings and one with its package', () => {
+    expect(examples).toHaveLength(5);
     expect(JSON.stringify(examples[0], null, 1).split('\n').length).toBeLessThan(20);
     const block = /^```json\n([\s\S]*?)^```$/m.exec(reference)![1]!;
     expect(block.trim().split('\n').length).toBeLessThanOrEqual(10);
