@@ -20,7 +20,8 @@ export function printShelf(shelf: Shelf, unit?: Unit): string {
   ]);
 }
 
-function cellsOf(item: ShelfItem, unit: Unit | undefined): Partial<Record<ShelfColumn, Cell>> {
+/** What its row holds; a cell without a text is left out. */
+export function cellsOf(item: ShelfItem, unit: Unit | undefined): Partial<Record<ShelfColumn, Cell>> {
   const cells: Partial<Record<ShelfColumn, Cell>> = { kind: item.kind, name: item.name };
   const put = (key: ShelfColumn, value: Cell | undefined) => {
     if (value !== undefined) cells[key] = value;

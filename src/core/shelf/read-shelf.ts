@@ -155,11 +155,16 @@ const BASES: Readonly<Partial<Record<ShelfKind, readonly PriceBasis[]>>> = {
 };
 const WHOLE: readonly PriceBasis[] = ['each'];
 
+/** What things of a kind may be sold by. */
+export function priceBases(kind: ShelfKind): readonly PriceBasis[] {
+  return BASES[kind] ?? WHOLE;
+}
+
 function readPrice(cells: ShelfCells): Price | undefined {
   const amount = cells.money('price');
   const said = cells.word('per', PRICE_BASES);
   const kind = (cells.text('kind')?.trim().toLowerCase() ?? 'frame') as ShelfKind;
-  const bases = BASES[kind] ?? WHOLE;
+  const bases = priceBases(kind);
   if (amount === undefined) return undefined;
   if (said === undefined && cells.text('per') === undefined && bases.length > 1) {
     cells.need('per', `The price of a ${kind}`);

@@ -79,6 +79,7 @@ export const COMMANDS: readonly Command[] = [
   view('mat', 'Mat', '3'),
   view('windows', 'Windows', '4'),
   view('cutting', 'Cutting', '5'),
+  view('shelf', 'Shelf', '8'),
   {
     name: 'from-back',
     label: 'View from back',

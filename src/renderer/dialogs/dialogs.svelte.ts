@@ -1,6 +1,7 @@
 /** The dialogs that stand open, the last one on top, and the questions they were opened to answer. */
 import type { Recovery } from '../../bridge';
 import type { Problem } from '../../core/problem';
+import type { ShelfItem, ShelfKind } from '../../core/shelf/shelf';
 
 export interface FileQuestion {
   readonly title: string;
@@ -21,6 +22,12 @@ export interface ChoiceQuestion<T extends string = string> {
   readonly choices: readonly { readonly value: T; readonly label: string; readonly weight?: 'main' }[];
   /** Things to choose from, listed above the answers. */
   readonly listed?: readonly { readonly value: T; readonly label: string; readonly note?: string }[];
+}
+
+/** A new thing of a kind, or one of the shelf to be changed. */
+export interface ShelfQuestion {
+  readonly kind: ShelfKind;
+  readonly item?: ShelfItem;
 }
 
 export interface Telling {
@@ -47,6 +54,7 @@ export type OpenDialog =
   | { readonly kind: 'export'; readonly answer: () => void }
   | { readonly kind: 'calibration'; readonly answer: () => void }
   | { readonly kind: 'how-many'; readonly answer: () => void }
+  | { readonly kind: 'shelf-item'; readonly question: ShelfQuestion; readonly answer: () => void }
   | { readonly kind: 'keys'; readonly answer: () => void };
 
 export class Dialogs {
@@ -79,6 +87,10 @@ export class Dialogs {
 
   openHowMany(): Promise<void> {
     return this.#ask<void>((answer) => ({ kind: 'how-many', answer: () => answer() }));
+  }
+
+  openShelfItem(question: ShelfQuestion): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'shelf-item', question, answer: () => answer() }));
   }
 
   openKeys(): Promise<void> {

@@ -3,7 +3,7 @@ import { sameCutter, type Cutters } from '../../core/job/kept-cutters';
 import { parseCutters, printCutters } from '../../core/job/cutter-list';
 import type { Workbench } from '../workbench';
 import { JOB_ENDINGS } from './endings';
-import { askGoOn, quoted, tell } from './keep-cutter';
+import { changeKept, quoted } from './change-kept';
 import { writeFile } from './write-file';
 
 export async function takeFromFile(bench: Workbench): Promise<void> {
@@ -21,13 +21,10 @@ export async function takeFromFile(bench: Workbench): Promise<void> {
   const wanted = await settleNames(bench, read.value);
   if (wanted === undefined) return;
   const before = cutters.list.length;
-  const outcome = await cutters.change({ keep: wanted }, (theirs) => askGoOn(bench, theirs));
-  const added = cutters.list.length - before;
-  await tell(
-    bench,
-    outcome,
-    `Taken from ${path}: ${added} new in your list of cutters, ${wanted.length - added} there already.`,
-  );
+  await changeKept(bench, cutters, { keep: wanted }, () => {
+    const added = cutters.list.length - before;
+    return `Taken from ${path}: ${added} new in your list of cutters, ${wanted.length - added} there already.`;
+  });
 }
 
 /** Asks once for all that are in the list with other measures; undefined when the user changed their mind. */

@@ -1,11 +1,11 @@
 /** What is done with the job's cutter and the list of kept ones; each says what it did. */
-import { sameCutter, type Cutters } from '../../core/job/kept-cutters';
+import { sameCutter } from '../../core/job/kept-cutters';
 import { checkCutters } from '../../core/job/cutter-list';
 import type { WrittenCutter } from '../../core/job/written-cutter';
 import { isError } from '../../core/problem';
 import { sayUnits } from '../edits/units';
 import type { Workbench } from '../workbench';
-import type { Outcome } from './kept-list.svelte';
+import { changeKept, quoted } from './change-kept';
 
 /** The job's own cutter with its units said, as it would stand in the list. */
 export function ownCutter({ session }: Workbench): WrittenCutter | undefined {
@@ -33,8 +33,7 @@ export async function keepCutter(bench: Workbench): Promise<void> {
   }
   const kept = cutters.list.find(({ name }) => name === cutter.name);
   if (kept && !sameCutter(kept, cutter) && !(await mayWriteOver(bench, cutter.name))) return;
-  const outcome = await cutters.change({ keep: [cutter] }, (theirs) => askGoOn(bench, theirs));
-  await tell(bench, outcome, `${quoted(cutter.name)} is kept in your list of cutters.`);
+  await changeKept(bench, cutters, { keep: [cutter] }, `${quoted(cutter.name)} is kept in your list of cutters.`);
 }
 
 async function mayWriteOver({ dialogs }: Workbench, name: string): Promise<boolean> {
@@ -59,35 +58,6 @@ export async function removeCutter(bench: Workbench, name: string): Promise<void
     ],
   });
   if (answer !== 'out') return;
-  const outcome = await bench.cutters.change({ remove: [name] }, (theirs) => askGoOn(bench, theirs));
-  await tell(bench, outcome, `${quoted(name)} was taken out of your list of cutters; this job keeps its measures.`);
-}
-
-/** Begins a new list beside one that cannot be read. */
-export async function beginAnew(bench: Workbench): Promise<void> {
-  const outcome = await bench.cutters.beginAnew();
-  await tell(bench, outcome, 'A new list of cutters is begun; the old file is kept beside it under another name.');
-}
-
-/** Asked where another program or window has changed the same cutters. */
-export async function askGoOn({ dialogs }: Workbench, theirs: Cutters): Promise<boolean> {
-  const answer = await dialogs.choose({
-    title: 'Changed by another window',
-    text: `${theirs.map(({ name }) => quoted(name)).join(', ')} ${theirs.length === 1 ? 'was' : 'were'} changed in the list by another program or window meanwhile.`,
-    choices: [
-      { value: 'stay', label: 'Leave what is there', weight: 'main' },
-      { value: 'over', label: 'Go on all the same' },
-    ],
-  });
-  return answer === 'over';
-}
-
-export async function tell({ notice, dialogs }: Workbench, outcome: Outcome, words: string): Promise<void> {
-  if (outcome === 'done') notice.say(words);
-  else if (outcome === 'given up') notice.say('The list of cutters was left as it is.');
-  else await dialogs.tell({ title: 'The list of cutters was not changed', text: outcome.failure });
-}
-
-export function quoted(name: string): string {
-  return `“${name}”`;
+  const words = `${quoted(name)} was taken out of your list of cutters; this job keeps its measures.`;
+  await changeKept(bench, bench.cutters, { remove: [name] }, words);
 }

@@ -2,6 +2,7 @@
 import type { HostClient, KeptFile, KeptListName, Reply } from '../../bridge';
 import { changedMeanwhile, changeList, type KeptThings, type ListChange } from '../../core/kept-list';
 import type { Result } from '../../core/problem';
+import { capital } from '../fields/words';
 import { NoAnswer } from '../host-client';
 
 /** What is particular to one of the lists. */
@@ -98,8 +99,4 @@ export class KeptList<T> {
       };
     }
   }
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

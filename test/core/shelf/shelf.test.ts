@@ -1,11 +1,15 @@
 /** A shelf's file: read, printed and read again; every wrong cell told with its line and column. */
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { money } from '../../../src/core/money';
 import { printShelf } from '../../../src/core/shelf/print-shelf';
 import { readShelf } from '../../../src/core/shelf/read-shelf';
-import { ofKind, type Shelf, type ShelfItem } from '../../../src/core/shelf/shelf';
+import { SHELF_COLUMNS } from '../../../src/core/shelf/columns';
+import { itemCells, readItemCells } from '../../../src/core/shelf/item-cells';
+import { ofKind, SHELF_KINDS, type Shelf, type ShelfItem } from '../../../src/core/shelf/shelf';
 import { startShelf } from '../../../src/core/shelf/start-shelf';
+import { codesIn, tablesIn } from '../../helpers/markdown';
 
 function read(text: string): Shelf {
   const result = readShelf(text);
@@ -142,5 +146,40 @@ test('the generic shelf holds the sizes frames are sold in (common practice, no 
   const names = ofKind(startShelf('inch'), 'frame').map(({ name }: ShelfItem) => name);
   expect(names).toEqual(
     ['8x10', '9x12', '11x14', '14x18', '16x20', '18x24', '22x28', '24x30', '24x36'].map((n) => `${n} in`),
+  );
+});
+
+describe('one thing by its cells', () => {
+  const shelf = [
+    ...startShelf('inch'),
+    ...read('kind,name,thickness,width,height,price,per\nboard,White,1.5 mm,32 in,40 in,11,sheet'),
+  ];
+
+  test.each(shelf.map((item) => [`${item.kind} ${item.name}`, item] as const))('%s is read as it was', (_, item) => {
+    for (const unit of ['in', 'mm'] as const) {
+      const { item: again, wrong } = readItemCells(item.kind, itemCells(item, unit), unit);
+      expect([...wrong]).toEqual([]);
+      expect(closeTo(again, item)).toBe(true);
+    }
+  });
+
+  test('a bare number is in the unit that is shown, and what is wrong stands with its column', () => {
+    const { item } = readItemCells('frame', { name: 'A', width: '8', height: '10 1/2' }, 'in');
+    expect(item).toMatchObject({ size: { width: 203.2, height: 266.7 } });
+    const { item: none, wrong } = readItemCells('moulding', { name: 'B', face: 'wide', price: '3' }, 'in');
+    expect(none).toBeUndefined();
+    expect([...wrong.keys()].sort()).toEqual(['face', 'per']);
+    expect(wrong.get('per')).toBe('The price of a moulding needs it, and the cell is empty.');
+  });
+});
+
+test('the reference names every column with the kinds that have it', () => {
+  const table = tablesIn(readFileSync('resources/shelf.md', 'utf8')).find(({ heads }) => heads[0] === 'column');
+  const told = table?.rows.map(([column, , of]) => [
+    codesIn(column!)[0],
+    of === 'all' ? [...SHELF_KINDS] : of!.split(', '),
+  ]);
+  expect(told?.map(([name, of]) => [name, [...(of as string[])].sort()]).sort()).toEqual(
+    SHELF_COLUMNS.map(({ names: [name], of }) => [name, [...of].sort()]).sort(),
   );
 });
