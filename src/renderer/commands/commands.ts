@@ -79,6 +79,7 @@ export const COMMANDS: readonly Command[] = [
   view('mat', 'Mat', '3'),
   view('windows', 'Windows', '4'),
   view('cutting', 'Cutting', '5'),
+  view('package', 'Package', '6'),
   view('shelf', 'Shelf', '8'),
   {
     name: 'from-back',

@@ -14,6 +14,8 @@ export function viewOfPath(path: string): ViewId {
       return 'windows';
     case 'cutting':
       return 'cutting';
+    case 'package':
+      return 'package';
     default:
       return 'pictures';
   }
