@@ -7,6 +7,8 @@ const LENGTHS = {
   reveal: [25.4 / 4, 6],
   boardThickness: [25.4 / 16, 1.5],
   pictureThickness: [0.25, 0.25],
+  canvasDepth: [76.2 / 4, 19],
+  panelThickness: [25.4 / 8, 3],
   allowance: [25.4 / 8, 3],
   lip: [25.4 / 4, 6],
   mouldingWidth: [76.2 / 4, 20],

@@ -3,7 +3,7 @@ import type { PerSide, Size } from '../geometry/box';
 import type { Shape } from '../geometry/shapes';
 import type { InchStep, MetricStep, Unit } from '../units';
 import type { BORDER_RULES } from './written-borders';
-import type { Package, Quality } from './package';
+import type { Package, Quality, Varies } from './package';
 import type { CONCERNS, PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
 import type { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from './written-frame';
 
@@ -30,9 +30,12 @@ export interface Picture {
   readonly overlap: PerSide;
   /** Of a canvas, the depth of its stretcher. */
   readonly thickness: number;
+  /** False where the job leaves it out and it is taken as usual. */
+  readonly thicknessSaid: boolean;
   /** Between what it may lie; equal to the thickness where the job does not say. */
   readonly thinnest: number;
   readonly thickest: number;
+  readonly varies: Varies;
   /** kg, where the job says it. */
   readonly weight?: number;
   readonly concerns: readonly Concern[];
@@ -74,9 +77,10 @@ export interface Layer {
   readonly colour: string;
   readonly core: string;
   readonly thickness: number;
-  /** Between what it may lie; equal to the thickness where the job does not say. */
+  /** Between what it may lie; as is usual for board where the job does not say. */
   readonly thinnest: number;
   readonly thickest: number;
+  readonly varies: Varies;
   readonly quality: Quality;
   readonly bevel: { readonly angleDegrees: number; readonly direction: 'standard' | 'reverse' };
   /** Zero on all sides for the top layer. */

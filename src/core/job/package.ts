@@ -2,11 +2,15 @@
 import type { BACKINGS, FIXINGS, GLAZINGS, HINGINGS } from './written-package';
 import type { FIBRES } from './written-material';
 
+/** Where the range of a thickness comes from: the job, what is usual for the material, or nowhere, and then it is none. */
+export type Varies = 'as given' | 'as usual' | 'unknown';
+
 /** How thick a thing is: what it is called, and between what it may lie. */
 export interface Thickness {
   readonly nominal: number;
   readonly least: number;
   readonly greatest: number;
+  readonly varies: Varies;
 }
 
 /** How sound a board is, as far as its maker states it; what is left out is unknown. */

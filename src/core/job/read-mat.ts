@@ -39,7 +39,7 @@ function readLayer(written: WrittenLayer, index: number, reader: Reader, bevelDe
     { name: `Thickness of ${name}`, least: 0, above: true, most: 50 },
     defaultLength('boardThickness', reader.units),
   );
-  const range = readRange(written, at, name, thickness, reader);
+  const range = readRange(written, { at, what: name, material: 'mat board' }, thickness, reader);
   return {
     board: written.board ?? usual.board,
     colour: written.colour ?? usual.colour,
@@ -47,6 +47,7 @@ function readLayer(written: WrittenLayer, index: number, reader: Reader, bevelDe
     thickness,
     thinnest: range.least,
     thickest: range.greatest,
+    varies: range.varies,
     quality: written.quality ?? {},
     bevel: {
       angleDegrees: reader.number(

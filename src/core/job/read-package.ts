@@ -1,6 +1,7 @@
 /** Reads what goes into the frame beside mats and pictures. */
 import { defaultLength } from './defaults';
-import type { Package } from './package';
+import type { Frame } from './job';
+import type { FixingKind, Package } from './package';
 import { readThickness } from './read-thickness';
 import type { Reader } from './reader';
 import type { WrittenPackage } from './written-package';
@@ -10,65 +11,102 @@ const GLAZING = 2.5;
 /** A paper hinge with its paste (from memory). */
 const HINGE = 0.2;
 
-/** @param bare true of pictures on canvas or panel, which have no glazing, hinges or mount board unless the job says so. */
-export function readPackage(written: WrittenPackage, reader: Reader, bare: boolean, isOpen: boolean): Package {
-  const { glazing, spacer, hinging = {}, mountBoard, backing, fixing = {} } = written;
-  const at = (key: string) => `package.${key}`;
-  const material = glazing?.material ?? (bare && glazing === undefined ? 'none' : 'glass');
-  const hasMount = mountBoard?.without !== true && !(bare && mountBoard === undefined);
-  const method = hinging.method ?? (bare ? 'none' : undefined);
-  const back = backing?.material ?? (bare && backing === undefined ? 'none' : 'foam board');
-  const boardThickness = defaultLength('boardThickness', reader.units);
+/** What the package is read for. */
+interface Around {
+  readonly frame: Pick<Frame, 'build' | 'grooves'>;
+  /** True of pictures on canvas or panel, which have no glazing, hinges, mount board or backing unless the job says so. */
+  readonly bare: boolean;
+}
+
+export function readPackage(written: WrittenPackage, { frame, bare }: Around, reader: Reader): Package {
+  const spacer = written.spacer && readThickness(written.spacer, { at: at('spacer'), what: 'the spacer' }, NaN, reader);
   return {
-    ...(material === 'none'
-      ? {}
-      : {
-          glazing: {
-            material,
-            thickness: readThickness(glazing ?? {}, at('glazing'), 'the glazing', GLAZING, reader),
-            uvFilter: glazing?.uvFilter ?? false,
-            antistatic: glazing?.antistatic ?? false,
-            ...densityOf(glazing),
-          },
-        }),
-    ...(spacer ? { spacer: { thickness: readThickness(spacer, at('spacer'), 'the spacer', NaN, reader) } } : {}),
-    hinging: {
-      ...(method === undefined ? {} : { method }),
-      thickness: readThickness(hinging, at('hinging'), 'the hinges', method === 'none' ? 0 : HINGE, reader, true),
-    },
-    ...(hasMount
-      ? {
-          mountBoard: {
-            board: mountBoard?.board ?? 'Mount board',
-            thickness: readThickness(mountBoard ?? {}, at('mountBoard'), 'the mount board', boardThickness, reader),
-            quality: mountBoard?.quality ?? {},
-            ...densityOf(mountBoard),
-          },
-        }
-      : {}),
-    ...(back === 'none'
-      ? {}
-      : {
-          backing: {
-            material: back,
-            thickness: readThickness(
-              backing ?? {},
-              at('backing'),
-              'the backing',
-              defaultLength('backingThickness', reader.units),
-              reader,
-            ),
-            quality: backing?.quality ?? {},
-            ...densityOf(backing),
-          },
-        }),
-    fixing: readFixing(fixing, reader),
+    ...readGlazing(written, bare, reader),
+    ...(spacer ? { spacer: { thickness: spacer } } : {}),
+    hinging: readHinging(written.hinging ?? {}, bare, reader),
+    ...readMountBoard(written, bare, reader),
+    ...readBacking(written, bare, reader),
+    fixing: readFixing(written.fixing ?? {}, usualFixing(frame, bare), reader),
     sealed: written.sealed ?? false,
-    dustCover: written.dustCover ?? isOpen,
+    dustCover: written.dustCover ?? frame.build === 'open back',
   };
 }
 
-function readFixing({ kind = 'points', room, screw }: NonNullable<WrittenPackage['fixing']>, reader: Reader) {
+function at(key: keyof WrittenPackage): string {
+  return `package.${key}`;
+}
+
+function readGlazing({ glazing }: WrittenPackage, bare: boolean, reader: Reader): Pick<Package, 'glazing'> {
+  const material = glazing?.material ?? (bare && glazing === undefined ? 'none' : 'glass');
+  if (material === 'none') return {};
+  return {
+    glazing: {
+      material,
+      thickness: readThickness(glazing ?? {}, { at: at('glazing'), what: 'the glazing', material }, GLAZING, reader),
+      uvFilter: glazing?.uvFilter ?? false,
+      antistatic: glazing?.antistatic ?? false,
+      ...densityOf(glazing),
+    },
+  };
+}
+
+function readHinging(written: NonNullable<WrittenPackage['hinging']>, bare: boolean, reader: Reader) {
+  const method = written.method ?? (bare ? 'none' : undefined);
+  const usual = method === 'none' ? 0 : HINGE;
+  return {
+    ...(method === undefined ? {} : { method }),
+    thickness: readThickness(written, { at: at('hinging'), what: 'the hinges' }, usual, reader, true),
+  };
+}
+
+function readMountBoard({ mountBoard }: WrittenPackage, bare: boolean, reader: Reader): Pick<Package, 'mountBoard'> {
+  if (mountBoard?.without === true || (bare && mountBoard === undefined)) return {};
+  return {
+    mountBoard: {
+      board: mountBoard?.board ?? 'Mount board',
+      thickness: readThickness(
+        mountBoard ?? {},
+        { at: at('mountBoard'), what: 'the mount board', material: 'mat board' },
+        defaultLength('boardThickness', reader.units),
+        reader,
+      ),
+      quality: mountBoard?.quality ?? {},
+      ...densityOf(mountBoard),
+    },
+  };
+}
+
+function readBacking({ backing }: WrittenPackage, bare: boolean, reader: Reader): Pick<Package, 'backing'> {
+  const material = backing?.material ?? (bare && backing === undefined ? 'none' : 'foam board');
+  if (material === 'none') return {};
+  return {
+    backing: {
+      material,
+      thickness: readThickness(
+        backing ?? {},
+        { at: at('backing'), what: 'the backing', material },
+        defaultLength('backingThickness', reader.units),
+        reader,
+      ),
+      quality: backing?.quality ?? {},
+      ...densityOf(backing),
+    },
+  };
+}
+
+/** How things are held in such a frame where the job does not say. */
+function usualFixing({ build, grooves }: Around['frame'], bare: boolean): FixingKind {
+  if (build === 'float') return 'screws';
+  if (bare) return 'offset clips';
+  if (build !== 'with back') return 'points';
+  return grooves.length > 0 ? 'groove' : 'turn buttons';
+}
+
+/** What is driven into the rabbet's wall stands behind the backing; the rest lies behind the frame, or in its wood. */
+const IN_THE_RABBET: readonly FixingKind[] = ['points', 'brads', 'bent tabs'];
+
+function readFixing(written: NonNullable<WrittenPackage['fixing']>, usual: FixingKind, reader: Reader) {
+  const { kind = usual, room, screw } = written;
   const length = reader.optionalLength(screw, 'package.fixing.screw', {
     name: 'Length of the screws',
     least: 0,
@@ -81,7 +119,7 @@ function readFixing({ kind = 'points', room, screw }: NonNullable<WrittenPackage
       room,
       'package.fixing.room',
       { name: 'Room for the fixing', least: 0, most: 100 },
-      defaultLength('fixingRoom', reader.units),
+      IN_THE_RABBET.includes(kind) ? defaultLength('fixingRoom', reader.units) : 0,
     ),
     ...(length === undefined ? {} : { screw: length }),
   };

@@ -1,10 +1,16 @@
 /** Reads the job's pictures: sheet, image, margins and signed overlap. */
 import { allSides, type PerSide, type Size } from '../geometry/box';
-import { defaultLength } from './defaults';
-import type { Picture } from './job';
+import { defaultLength, type DefaultLength } from './defaults';
+import type { Picture, PictureKind } from './job';
 import { readRange } from './read-thickness';
 import type { Reader } from './reader';
 import type { WrittenLength, WrittenPicture } from './written';
+
+/** Of what is no sheet of paper. */
+const USUAL_THICKNESS: Readonly<Partial<Record<PictureKind, DefaultLength>>> = {
+  'painting on canvas': 'canvasDepth',
+  'painting on panel': 'panelThickness',
+};
 
 export function readPictures(written: readonly WrittenPicture[], reader: Reader): Picture[] {
   const seen = new Map<string, number>();
@@ -34,9 +40,9 @@ function readPicture(written: WrittenPicture, at: string, index: number, reader:
     written.thickness,
     `${at}.thickness`,
     { name: `Thickness of ${what}`, least: 0, above: true, most: 100 },
-    defaultLength('pictureThickness', reader.units),
+    defaultLength(USUAL_THICKNESS[written.kind ?? 'other'] ?? 'pictureThickness', reader.units),
   );
-  const range = readRange(written, at, what, thickness, reader);
+  const range = readRange(written, { at, what }, thickness, reader);
   const weight = reader.optionalMass(written.weight, `${at}.weight`, `Weight of ${what}`);
   return {
     id: written.id ?? String(index + 1),
@@ -50,8 +56,10 @@ function readPicture(written: WrittenPicture, at: string, index: number, reader:
       readOverlap(value, where, what, reader),
     ),
     thickness,
+    thicknessSaid: written.thickness !== undefined,
     thinnest: range.least,
     thickest: range.greatest,
+    varies: range.varies,
     ...(weight === undefined ? {} : { weight }),
     concerns: written.concerns ?? [],
     ...(written.file === undefined ? {} : { file: written.file }),

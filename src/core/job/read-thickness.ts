@@ -1,6 +1,7 @@
 /** Reads how thick a thing is, and between what its thickness lies. */
-import type { Thickness } from './package';
+import type { Thickness, Varies } from './package';
 import type { Reader } from './reader';
+import { TOLERANCES, toleranceOf, type Material } from './tolerances';
 import type { WrittenLength } from './written';
 
 interface WrittenThickness {
@@ -9,51 +10,60 @@ interface WrittenThickness {
   readonly thickest?: WrittenLength | undefined;
 }
 
+/** What is measured, in the words of messages and in what it is made of. */
+interface Measured {
+  /** Path of the group that the thickness stands in. */
+  readonly at: string;
+  /** "the glazing". */
+  readonly what: string;
+  /** Of what is known to vary. */
+  readonly material?: Material;
+}
+
 /** Nothing in a frame is thicker, mm. */
 const THICKEST = 300;
 
-/**
- * What is not said is the nominal thickness itself.
- *
- * @param what as messages call it: "the glazing".
- * @param mayBeNothing true where 0 is allowed.
- */
+/** @param mayBeNothing true where 0 is allowed. */
 export function readThickness(
   written: WrittenThickness,
-  at: string,
-  what: string,
+  measured: Measured,
   fallback: number,
   reader: Reader,
   mayBeNothing = false,
 ): Thickness {
   const nominal = reader.length(
     written.thickness,
-    `${at}.thickness`,
-    { name: `Thickness of ${what}`, least: 0, above: !mayBeNothing, most: THICKEST },
+    `${measured.at}.thickness`,
+    { name: `Thickness of ${measured.what}`, least: 0, above: !mayBeNothing, most: THICKEST },
     fallback,
   );
-  return { nominal, ...readRange(written, at, what, nominal, reader) };
+  return { nominal, ...readRange(written, measured, nominal, reader) };
 }
 
-/** The range of a thing whose nominal thickness is known. */
+/** The range of a thing whose nominal thickness is known; what the job does not say is as usual for the material. */
 export function readRange(
   { thinnest, thickest }: WrittenThickness,
-  at: string,
-  what: string,
+  { at, what, material }: Measured,
   nominal: number,
   reader: Reader,
-): { readonly least: number; readonly greatest: number } {
+): Omit<Thickness, 'nominal'> {
+  const usual = material === undefined ? 0 : toleranceOf(material, nominal);
   const least = reader.length(
     thinnest,
     `${at}.thinnest`,
     { name: `Least thickness of ${what}`, least: 0, most: nominal },
-    nominal,
+    Math.max(0, nominal - usual),
   );
   const greatest = reader.length(
     thickest,
     `${at}.thickest`,
     { name: `Greatest thickness of ${what}`, least: nominal, most: THICKEST },
-    nominal,
+    nominal + usual,
   );
-  return { least, greatest };
+  return { least, greatest, varies: variesAs(thinnest !== undefined || thickest !== undefined, material) };
+}
+
+function variesAs(given: boolean, material: Material | undefined): Varies {
+  if (given) return 'as given';
+  return material !== undefined && TOLERANCES[material] ? 'as usual' : 'unknown';
 }

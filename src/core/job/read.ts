@@ -76,7 +76,7 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     steps,
     pictures,
     frame,
-    package: readPackage(written.package ?? {}, reader, pictures.some(isBare), frame.build === 'open back'),
+    package: readPackage(written.package ?? {}, { frame, bare: pictures.some(isBare) }, reader),
     layers,
     measuredAt: written.mat?.measuredAt ?? 'opening',
     ...(windows ? { windows } : {}),

@@ -4,8 +4,8 @@ import { length } from './written-lengths';
 
 /** Beside a nominal `thickness`. */
 export const thicknesses = {
-  thinnest: length.optional().describe('What it may be at least, where it varies.'),
-  thickest: length.optional().describe('What it may be at most, where it varies.'),
+  thinnest: length.optional().describe('What it may be at least. Default: as is usual for the material.'),
+  thickest: length.optional().describe('What it may be at most. Default: as is usual for the material.'),
 };
 
 export const mass = z.string().max(40).meta({

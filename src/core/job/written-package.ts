@@ -64,8 +64,17 @@ export const framePackage = z
       .optional(),
     fixing: z
       .strictObject({
-        kind: z.enum(FIXINGS).optional().describe('What holds it all in. Default "points".'),
-        room: length.optional().describe('What it needs behind the backing. Default 1/8 in (3 mm in a metric job).'),
+        kind: z
+          .enum(FIXINGS)
+          .optional()
+          .describe(
+            'What holds it all in. Default "points"; "offset clips" for a canvas or panel; "groove" or "turn buttons" in a frame with a back; "screws" in a float frame.',
+          ),
+        room: length
+          .optional()
+          .describe(
+            'What it needs in the rabbet behind the backing. Default 1/8 in (3 mm in a metric job) for points, brads and bent tabs, else nothing.',
+          ),
         screw: length.optional().describe('Length of its screws. Default unknown.'),
       })
       .optional(),

@@ -77,7 +77,11 @@ const picture = z
       .describe("The sheet's margin left of and above the image. Left out: the image lies in the middle."),
     overlapFrom: z.enum(['image', 'sheet']).optional().describe('What the overlap is measured from. Default "image".'),
     overlap: perSide(overlap, 'Default "covers 1/8 in" (3 mm in a metric job).').optional(),
-    thickness: length.optional().describe('Of a canvas, the depth of its stretcher. Default 0.25 mm.'),
+    thickness: length
+      .optional()
+      .describe(
+        'Of a canvas, the depth of its stretcher. Default 0.25 mm; a canvas 3/4 in (19 mm in a metric job), a panel 1/8 in (3 mm).',
+      ),
     ...thicknesses,
     weight: mass.optional().describe('Of a canvas or panel; paper weighs next to nothing.'),
     concerns: z.array(z.enum(CONCERNS)).optional().describe('What makes it a matter for a conservator. Default none.'),
