@@ -42,6 +42,19 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],
   },
+  // How the finished frame hangs: hangers, wire, statics, and where it hangs on the wall.
+  'src/core/hanging': {
+    from: [
+      ...measures,
+      'src/core/geometry',
+      'src/core/frame',
+      'src/core/job',
+      'src/core/layout',
+      'src/core/shelf',
+      'src/core/pieces',
+    ],
+    packages: [],
+  },
   'src/bridge.ts': { from: ['src/core'], packages: [] },
   'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit'] },
   'src/host': { from: ['src/core', 'src/bridge.ts', 'src/outputs'], packages: ['node:', 'zod'] },

@@ -28,6 +28,12 @@ const LENGTHS = {
   lineDistance: [25.4 / 2, 12],
   grooveWidth: [25.4 / 16, 1.5],
   ruledWidth: [0.5, 0.5],
+  wireBelowTop: [50.8, 50],
+  knots: [101.6, 100],
+  standOff: [25.4 / 8, 3],
+  outOfLevel: [25.4 / 8, 3],
+  wallCentre: [57 * 25.4, 1450],
+  wallGap: [101.6, 100],
 } as const;
 
 export type DefaultLength = keyof typeof LENGTHS;

@@ -3,7 +3,9 @@ import type { PerSide, Size } from '../geometry/box';
 import type { Shape } from '../geometry/shapes';
 import type { InchStep, MetricStep, Unit } from '../units';
 import type { BORDER_RULES } from './written-borders';
+import type { Hanging } from './hanging';
 import type { Package, Quality, Varies } from './package';
+import type { Wall } from './wall';
 import type { CONCERNS, PICTURE_KINDS, WINDOW_USES, WrittenNode } from './written';
 import type { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from './written-frame';
 
@@ -283,4 +285,6 @@ export interface Job {
   readonly free: readonly FreeWindow[];
   readonly borders: Borders;
   readonly cutting: Cutting;
+  readonly hanging: Hanging;
+  readonly wall: Wall;
 }

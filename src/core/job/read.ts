@@ -7,10 +7,12 @@ import { ArrangementReader } from './read-arrangement';
 import { readBorders } from './read-borders';
 import { compareLayers, readCutting } from './read-cutting';
 import { readFrame } from './read-frame';
+import { readHanging } from './read-hanging';
 import { LineReader } from './read-lines';
 import { readLayers } from './read-mat';
 import { readPackage } from './read-package';
 import { readPictures } from './read-picture';
+import { readWall } from './read-wall';
 import { Reader } from './reader';
 import { schemaProblems } from './schema-problems';
 import { writtenJob, type WrittenJob, type WrittenNode } from './written';
@@ -84,6 +86,8 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     free,
     borders: readBorders(written.borders ?? {}, frame.blank !== undefined, reader),
     cutting,
+    hanging: readHanging(written.hanging ?? {}, reader),
+    wall: readWall(written.wall ?? {}, reader),
   };
   return { job, problems: reader.problems };
 }

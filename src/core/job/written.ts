@@ -3,6 +3,8 @@ import * as z from 'zod';
 import { length, place, size } from './written-lengths';
 import { borders } from './written-borders';
 import { framePackage } from './written-package';
+import { hanging } from './written-hanging';
+import { wall } from './written-wall';
 import { frame } from './written-frame';
 import { mass, quality, thicknesses } from './written-material';
 import { cutting } from './written-cutter';
@@ -292,6 +294,8 @@ export const writtenJob = z
     free: z.array(freeWindow).max(MAX_WINDOWS).optional(),
     borders: borders.optional(),
     cutting: cutting.optional(),
+    hanging: hanging.optional(),
+    wall: wall.optional(),
   })
   .meta({
     id: 'MatwrightJob',

@@ -6,7 +6,8 @@ const LENGTH_KEYS = new Set([
   'left', 'top', 'right', 'bottom', 'width', 'height', 'size', 'image', 'thickness', 'overlap', 'reveal', 'gap', 'columnGap', 'rowGap',
   'allowance', 'lip', 'mouldingWidth', 'rabbetDepth', 'all', 'sides', 'amount', 'step', 'overcut',
   'radius', 'rise', 'cut', 'on', 'behindTrim', 'reach', 'scaleOffset', 'distance',
-  'thinnest', 'thickest', 'mouldingDepth', 'grooves', 'insideDepth', 'setBack', 'room', 'screw', 'least', 'greatest',
+  'hooksApart', 'hangerDown', 'hangerIn', 'wireBelowTop', 'knots', 'seat', 'standOff', 'outOfLevel', 'bumpers', 'centre', 'offset', 'run',
+  'furniture', 'drop', 'depth', 'edge', 'thinnest', 'thickest', 'mouldingDepth', 'grooves', 'insideDepth', 'setBack', 'room', 'screw', 'least', 'greatest',
 ]); // prettier-ignore
 
 export function changeUnits(written: WrittenJob, units: Unit): WrittenJob {

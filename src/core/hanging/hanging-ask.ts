@@ -1,0 +1,14 @@
+/** What is asked of a frame that is to hang: the job, the sizes of its frame, the shelf, and what its parts weigh. */
+import type { Job } from '../job/job';
+import type { FrameSizes } from '../layout/layout';
+import type { Shelf } from '../shelf/shelf';
+import type { Weighed } from './weight';
+
+export interface HangingAsk {
+  readonly job: Pick<Job, 'title' | 'units' | 'steps' | 'frame' | 'package' | 'hanging' | 'wall'>;
+  readonly frame: FrameSizes;
+  /** What the user has; left out: nothing is known of it. */
+  readonly shelf?: Shelf | undefined;
+  /** The parts of the frame; left out: not weighed. */
+  readonly weighed?: Weighed | undefined;
+}

@@ -1,0 +1,214 @@
+/** What is wrong with where hangers and hooks sit: places that can't be, and places that are worth a look. */
+import type { HangerKind } from '../job/hanging';
+import type { Show } from '../layout/show';
+import type { Problem } from '../problem';
+import { fitsSawtooth, isHeavy, type ChosenHanger } from './choose-hanger';
+import type { HangingAsk } from './hanging-ask';
+import { woodWidth, type HangerPlaces } from './hanger-places';
+import type { HangingPlan } from './hanging-plan';
+import { HEAVY, RINGS_DOWN, SAWTOOTH_SIZE, SAWTOOTH_WEIGHT } from './limits';
+import { massText } from '../mass';
+
+/** What double arithmetic may add or lose, mm. */
+const SLACK = 1e-6;
+
+/** Places that no frame can have. */
+export function impossiblePlaces(
+  { job, frame }: HangingAsk,
+  { kind }: ChosenHanger,
+  { down, span, hooksApart, drop }: HangerPlaces,
+  show: Show,
+): Problem[] {
+  const { outside } = frame;
+  const onRings = kind === 'rings and wire' || kind === 'rings on hooks';
+  const fault = (code: string, at: string, message: string, value: number, limit: number): Problem => ({
+    code,
+    severity: 'error',
+    at: `hanging.${at}`,
+    message,
+    value: show.missing(value, limit),
+    limit: show.limit(limit),
+    remedy: `less than ${show.limit(limit)}`,
+  });
+  if (down >= outside.height - SLACK) {
+    return [
+      fault(
+        'hanger-off-frame',
+        'hangerDown',
+        `The hanger would sit ${show.length(down)} below the top of a frame ${show.length(outside.height)} high; put it between a quarter and a third of the height down.`,
+        down,
+        outside.height,
+      ),
+    ];
+  }
+  if (onRings && span <= SLACK) {
+    return [
+      fault(
+        'rings-meet',
+        'hangerIn',
+        `Each ring would sit ${show.length((outside.width - span) / 2)} in from its edge, and the frame is only ${show.length(outside.width)} wide.`,
+        (outside.width - span) / 2,
+        outside.width / 2,
+      ),
+    ];
+  }
+  const problems: Problem[] = [];
+  if (kind === 'rings and wire' && drop >= down - SLACK) {
+    const at = job.hanging.hangerDown === undefined ? 'wireBelowTop' : 'hangerDown';
+    problems.push(
+      fault(
+        'wire-has-no-rise',
+        at === 'hangerDown' ? 'wireBelowTop' : at,
+        `The top of the taut wire would lie ${show.length(drop)} below the top of the frame, and the rings sit only ${show.length(down)} below it: the wire must rise from the rings to its hooks. Bring its top nearer to the top of the frame, or set the rings lower.`,
+        drop,
+        down,
+      ),
+    );
+  }
+  const most = onRings ? span : outside.width;
+  if (hooksApart > most + SLACK) {
+    problems.push(
+      fault(
+        'hooks-too-far-apart',
+        'hooksApart',
+        `The hooks would be ${show.length(hooksApart)} apart, further than ${onRings ? `the rings, ${show.length(most)}` : `the frame is wide, ${show.length(most)}`}.`,
+        hooksApart,
+        most,
+      ),
+    );
+  }
+  return problems;
+}
+
+/** Places that can be, but are worth a look. */
+export function placeProblems(ask: HangingAsk, plan: HangingPlan, show: Show): Problem[] {
+  return [
+    ...unfitHanger(ask, plan, show),
+    ...offTheWood(ask, plan, show),
+    ...tooLow(plan, show),
+    ...notUsed(ask, plan),
+  ];
+}
+
+function unfitHanger(
+  { job: { hanging, units }, frame: { blank } }: HangingAsk,
+  plan: HangingPlan,
+  show: Show,
+): Problem[] {
+  const { kind } = plan.hanger;
+  const warn = (message: string, remedy: string, value: string, limit: string): Problem[] => [
+    {
+      code: 'hanger-unfit',
+      severity: 'warning',
+      at: hanging.hanger === 'by size' ? 'hanging' : 'hanging.hanger',
+      message: `${message} Take ${remedy}.`,
+      value,
+      limit,
+      remedy,
+    },
+  ];
+  const greatest = plan.weight.kg?.greatest;
+  if (kind === 'sawtooth' && !fitsSawtooth(blank)) {
+    const [size, most] = [show.size(blank), show.size(SAWTOOTH_SIZE)];
+    return warn(
+      `A sawtooth hanger holds frames up to ${most} (common practice), and this one is ${size}.`,
+      'rings and wire, on two hooks',
+      size,
+      most,
+    );
+  }
+  if (kind === 'sawtooth' && greatest !== undefined && greatest > SAWTOOTH_WEIGHT) {
+    const [weighs, most] = [massText(greatest, units), massText(SAWTOOTH_WEIGHT, units)];
+    return warn(
+      `A sawtooth hanger holds what weighs up to ${most} (common practice), and this may weigh ${weighs}.`,
+      'rings and wire, on two hooks',
+      weighs,
+      most,
+    );
+  }
+  if (isHeavy(plan.weight) && kind !== 'cleat') {
+    const [weighs, most] = [massText(greatest ?? 0, units), massText(HEAVY, units)];
+    return warn(
+      `It may weigh ${weighs}; what weighs more than ${most} is hung by a professional (Earthquake Country Alliance).`,
+      'a cleat, and a professional to hang it',
+      weighs,
+      most,
+    );
+  }
+  return [];
+}
+
+function onRings(kind: HangerKind): boolean {
+  return kind === 'rings and wire' || kind === 'rings on hooks';
+}
+
+/** The plate of a ring must lie on wood, and within the outer edge, or it shows from the side. */
+function offTheWood({ job: { hanging }, frame }: HangingAsk, { hanger, places }: HangingPlan, show: Show): Problem[] {
+  if (!onRings(hanger.kind)) return [];
+  const wood = woodWidth(frame);
+  const half = (hanging.fitting.width ?? 0) / 2;
+  if (places.in - half >= -SLACK && places.in + half <= wood + SLACK) return [];
+  const plate = half > 0 ? `Its plate is ${show.length(2 * half)} wide and` : 'It';
+  const outer = places.in - half < -SLACK;
+  return [
+    {
+      code: 'ring-off-wood',
+      severity: 'warning',
+      at: hanging.hangerIn === undefined && half > 0 ? 'hanging.fitting.width' : 'hanging.hangerIn',
+      message: `A ring sits ${show.length(places.in)} in from the outer edge. ${plate} ${
+        outer ? 'reaches past the edge, where it shows from the side' : 'reaches past the wood into the rabbet'
+      }: behind the face of ${show.length(frame.mouldingWidth)} with its lip of ${show.length(frame.lip)} there is ${show.length(wood)} of wood.`,
+      value: show.length(places.in + half),
+      limit: show.length(wood),
+      remedy: `the middle of the wood, ${show.length(wood / 2)} in, and a plate no wider than the wood`,
+    },
+  ];
+}
+
+/** Rings below the middle let a frame tip over; rings a little too low let it lean. */
+function tooLow({ hanger, places, outside }: HangingPlan, show: Show): Problem[] {
+  if (!onRings(hanger.kind)) return [];
+  const { down } = places;
+  const told = { at: 'hanging.hangerDown', value: show.length(down) };
+  if (down >= outside.height / 2 - SLACK) {
+    return [
+      {
+        ...told,
+        code: 'rings-below-middle',
+        severity: 'warning',
+        message: `The rings sit ${show.length(down)} below the top of a frame ${show.length(outside.height)} high, at or below its middle: it tips forward off the wall.`,
+        limit: show.length(outside.height / 2),
+        remedy: `between ${show.length(RINGS_DOWN.least * outside.height)} and ${show.length(RINGS_DOWN.greatest * outside.height)} down`,
+      },
+    ];
+  }
+  if (down <= outside.height * RINGS_DOWN.greatest + SLACK) return [];
+  return [
+    {
+      ...told,
+      code: 'rings-low',
+      severity: 'note',
+      message: `The rings sit ${show.length(down)} below the top, more than a third of ${show.length(outside.height)}: the top leans out from the wall.`,
+      limit: show.length(outside.height * RINGS_DOWN.greatest),
+      remedy: `a quarter to a third of the height down (common practice)`,
+    },
+  ];
+}
+
+function notUsed({ job: { hanging } }: HangingAsk, { hanger, places }: HangingPlan): Problem[] {
+  const differs = hanging.hooksApart !== undefined && Math.abs(hanging.hooksApart - places.hooksApart) > SLACK;
+  const one = hanging.hooks === 1 && hanger.hooks === 2;
+  if (!differs && !one) return [];
+  return [
+    {
+      code: 'hooks-not-used',
+      severity: 'note',
+      at: one ? 'hanging.hooks' : 'hanging.hooksApart',
+      message: one
+        ? 'Rings that sit right on hooks need two of them.'
+        : hanger.hooks === 1
+          ? 'There is one hook, so that the distance between hooks says nothing.'
+          : 'Rings that sit right on their hooks have the hooks as far apart as themselves.',
+    },
+  ];
+}
