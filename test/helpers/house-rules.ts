@@ -41,6 +41,20 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],
   },
+  // What a frame is made of, and what it weighs.
+  'src/core/pieces': {
+    from: [
+      ...measures,
+      'src/core/money.ts',
+      'src/core/tables',
+      'src/core/geometry',
+      'src/core/frame',
+      'src/core/job',
+      'src/core/layout',
+      'src/core/shelf',
+    ],
+    packages: [],
+  },
   'src/bridge.ts': { from: ['src/core'], packages: [] },
   'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit'] },
   'src/host': { from: ['src/core', 'src/bridge.ts', 'src/outputs'], packages: ['node:', 'zod'] },

@@ -1,0 +1,102 @@
+/** What a framed picture weighs, item by item: what is known, between bounds, and what could not be counted. */
+import type { Job } from '../job/job';
+import type { Layout } from '../layout/layout';
+import { BOARD_DENSITY, givenDensity, GLAZING_DENSITIES, type Density } from './density';
+import { frameWeight } from './frame-weight';
+import type { FrameMoulding } from './moulding';
+import type { Piece } from './piece';
+import { exactly, product, total, type Range } from './range';
+
+export interface WeighedItem {
+  /** Such as `Glazing`. */
+  readonly name: string;
+  /** kg; undefined: not known, and so not counted. */
+  readonly kg?: Range;
+  /** How it was reached, or what would have to be known. */
+  readonly how: string;
+}
+
+export interface Weighed {
+  /** From the front to the back, then the frame. */
+  readonly items: readonly WeighedItem[];
+  /** kg, of all that could be counted. */
+  readonly counted: Range;
+  /** What could not, in words: `the frame`, `the backing`. */
+  readonly notCounted: readonly string[];
+}
+
+/** @param pieces the job's cuts list. */
+export function weigh(job: Job, layout: Layout, pieces: readonly Piece[], moulding: FrameMoulding): Weighed {
+  const front = ['glazing', 'spacer', 'mat'];
+  const isFront = ({ kind }: Piece) => front.includes(kind);
+  const all = [
+    ...pieces.filter(isFront).map((piece) => weighPiece(piece, job)),
+    ...pictures(job, layout),
+    ...pieces.filter((piece) => !isFront(piece)).map((piece) => weighPiece(piece, job)),
+    ...fixings(job),
+    frame(job, layout, moulding),
+  ];
+  return {
+    items: all.map(({ called: _, ...item }) => item),
+    counted: total(all.flatMap(({ kg }) => kg ?? [])),
+    notCounted: [...new Set(all.flatMap(({ kg, called }) => (kg ? [] : called)))],
+  };
+}
+
+/** With what a sentence calls it. */
+interface Called extends WeighedItem {
+  readonly called: string;
+}
+
+/** Square mm x mm in a litre. */
+const LITRE = 1e6;
+
+function weighPiece({ name, kind, material, count, area, thickness, layer }: Piece, job: Job): Called {
+  const called = layer === undefined ? `the ${kind}` : `layer ${layer}`;
+  const density = densityOf(kind, job);
+  if (!density || !thickness) return { name, called, how: `no published density of ${material}; give one in the job` };
+  const kg = product([exactly((count * area.net) / LITRE), thickness, density]);
+  return { name, called, kg, how: density.source };
+}
+
+function densityOf(kind: Piece['kind'], { package: { glazing, mountBoard, backing } }: Job): Density | undefined {
+  const given = { glazing, 'mount board': mountBoard, backing }[kind as 'glazing']?.density;
+  if (given !== undefined) return givenDensity(given);
+  if (kind === 'glazing') return glazing && GLAZING_DENSITIES[glazing.material];
+  const isBoard = kind === 'mat' || kind === 'mount board' || (kind === 'backing' && backing?.material === 'mat board');
+  return isBoard ? BOARD_DENSITY : undefined;
+}
+
+/** A picture that is parted over several windows is one. */
+function pictures(job: Job, { windows }: Layout): Called[] {
+  const placed = windows.flatMap(({ picture }) => (picture && !picture.part?.index ? picture.index : []));
+  const shown = windows.length > 0 ? placed : job.pictures.map((_, index) => index);
+  return shown.flatMap((index) => {
+    const picture = job.pictures[index];
+    if (!picture) return [];
+    const title = picture.title === '' ? `picture ${index + 1}` : `picture “${picture.title}”`;
+    const name = `${title.charAt(0).toUpperCase()}${title.slice(1)}`;
+    const called = job.pictures.length === 1 ? 'the picture' : title;
+    if (picture.weight === undefined) return [{ name, called, how: 'weigh it, and say so in the job' }];
+    return [{ name, called, kg: exactly(picture.weight), how: 'as the job says' }];
+  });
+}
+
+function fixings({ package: { hinging, fixing } }: Job): Called[] {
+  const hinges = hinging.method === 'none' ? '' : 'hinges and ';
+  const name = `${hinges}${fixing.kind}`;
+  return [
+    {
+      name: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
+      called: `${hinges}${fixing.kind}`,
+      how: 'a few grams; not known',
+    },
+  ];
+}
+
+function frame(job: Job, layout: Layout, moulding: FrameMoulding): Called {
+  const found = frameWeight(job, layout.frame, moulding);
+  const how =
+    'give its weight, or the density of its wood with the moulding’s depth, or the weight of a metre on the shelf';
+  return { name: 'Frame', called: 'the frame', how, ...found };
+}
