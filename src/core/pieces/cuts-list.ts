@@ -22,7 +22,7 @@ export function cutsList(job: Job, layout: Layout, moulding: FrameMoulding): Pie
     ...matPieces(job, layout, flat, showing),
     ...(mountBoard ? [flat('mount board', 'Mount board', mountBoard.board, { thickness: mountBoard.thickness })] : []),
     ...(backing ? [flat('backing', 'Backing', backing.material, { thickness: backing.thickness })] : []),
-    ...(dustCover ? [dustCoverPiece(moulding, layout, job.frame.comesWith.includes('dust cover'), showing)] : []),
+    ...(dustCover ? [dustCoverPiece(moulding, job.frame.comesWith.includes('dust cover'), showing)] : []),
   ];
 }
 
@@ -56,7 +56,7 @@ function matPieces(job: Job, layout: Layout, flat: Flat, showing: Showing): Piec
     const trim = index > 0 && job.cutting.layers === 'behind' ? job.cutting.behindTrim : 0;
     const cut = { width: blank.width - 2 * trim, height: blank.height - 2 * trim };
     const full = areaOf(cut);
-    return flat('mat', `Mat, layer ${index + 1}`, layer.board, {
+    return flat('mat', `Mat layer ${index + 1}`, layer.board, {
       cut,
       thickness: { least: layer.thinnest, nominal: layer.thickness, greatest: layer.thickest },
       area: { full, net: full - cutOutOf(layout, index) },

@@ -3,20 +3,22 @@ import type { GlazingMaterial } from '../job/package';
 import { exactly, type Range } from './range';
 
 export interface Density extends Range {
-  /** Where it comes from, in words for whoever doubts the weight. */
-  readonly source: string;
+  /** What it is of, and who says so, for whoever doubts the weight. */
+  readonly of: string;
+  readonly source?: string;
 }
 
 export const GLAZING_DENSITIES: Readonly<Record<GlazingMaterial, Density>> = {
   // 2.5 kg/m² for every mm of thickness.
-  glass: { ...exactly(2.5), source: 'soda-lime glass, EN 572-1 as quoted in glass handbooks' },
+  glass: { ...exactly(2.5), of: 'soda-lime glass', source: 'EN 572-1 as quoted in a glass handbook' },
   acrylic: {
     least: 1.18,
     nominal: 1.19,
     greatest: 1.2,
-    source: 'acrylic, Unified Facilities Guide Specifications, Table 3-1 (ASTM D792)',
+    of: 'acrylic',
+    source: 'US Unified Facilities Guide Specifications, Table 3-1 (ASTM D792)',
   },
-  polycarbonate: { ...exactly(1.2), source: 'polycarbonate, from memory' },
+  polycarbonate: { ...exactly(1.2), of: 'polycarbonate', source: 'from memory' },
 };
 
 /** No table of mat board by weight is published; the middle stands for what is not known. */
@@ -24,10 +26,11 @@ export const BOARD_DENSITY: Density = {
   least: 0.65,
   nominal: 0.725,
   greatest: 0.8,
-  source: 'paperboard: above 0.65 by CAMEO “Paperboard” (Museum of Fine Arts, Boston), up to 0.80 from memory',
+  of: 'paperboard',
+  source: 'above 0.65 g/cm³ by CAMEO, “Paperboard” (Museum of Fine Arts, Boston), up to 0.80 from memory',
 };
 
 /** What the job says itself. */
 export function givenDensity(density: number): Density {
-  return { ...exactly(density), source: 'density given in the job' };
+  return { ...exactly(density), of: 'as the job says' };
 }

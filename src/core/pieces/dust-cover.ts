@@ -1,5 +1,4 @@
 /** The paper over the back of a frame. */
-import type { Layout } from '../layout/layout';
 import { lengthText, MM_PER_INCH, type Showing } from '../units';
 import { orderSize } from './order-size';
 import type { Piece } from './piece';
@@ -9,12 +8,7 @@ import type { FrameMoulding } from './moulding';
 const INSET = { in: MM_PER_INCH / 8, mm: 3, cm: 3 } as const;
 
 /** Smaller than the outside on every side, and still on the wood all round. */
-export function dustCoverPiece(
-  { outside, section }: FrameMoulding,
-  { frame }: Layout,
-  comesWithFrame: boolean,
-  showing: Showing,
-): Piece {
+export function dustCoverPiece({ outside, section }: FrameMoulding, comesWithFrame: boolean, showing: Showing): Piece {
   const wood = section.width - section.lip;
   const inset = Math.min(INSET[showing.unit], wood / 2);
   const cut = { width: outside.width - 2 * inset, height: outside.height - 2 * inset };

@@ -17,6 +17,7 @@ export function orderSize(cut: Size, room: Size, showing: Showing): Size {
 export function orderLength(length: number, room: number, showing: Showing): number {
   const step = stepLength(showing);
   const up = Math.ceil((length - ON_STEP) / step) * step;
+  if (up - length <= ON_STEP) return length;
   const down = Math.floor((length + ON_STEP) / step) * step;
   return up <= room + ON_STEP || down <= 0 ? up : down;
 }

@@ -6,7 +6,7 @@ export type PieceKind = 'glazing' | 'spacer' | 'mat' | 'mount board' | 'backing'
 
 export interface Piece {
   readonly kind: PieceKind;
-  /** Such as `Mat, layer 1`; different for each line of one job. */
+  /** Such as `Mat layer 1`; different for each line of one job. */
   readonly name: string;
   /** The board's name, or what it is made of. */
   readonly material: string;

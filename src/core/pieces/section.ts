@@ -1,5 +1,5 @@
 /** The moulding a frame is made of, as far as its measures are known: the job's own, or one of the shelf. */
-import type { Job } from '../job/job';
+import type { Frame, FrameCorners, Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import type { Moulding } from '../shelf/shelf';
 
@@ -14,15 +14,23 @@ export interface Section {
   /** From the back of the lip to the back of the moulding. */
   readonly rabbetDepth?: number;
   readonly colour: string;
+  readonly corners: FrameCorners;
   /** Of one metre, kg. */
   readonly weight?: number;
+}
+
+/** Of a moulding of the shelf, mm; a float frame has none, whatever its moulding has when it is used otherwise. */
+export function lipOf(moulding: Moulding, { build }: Pick<Frame, 'build'>, own: number): number {
+  return build === 'float' ? own : (moulding.lip ?? own);
 }
 
 /** What the shelf leaves open is taken from the job, as far as that has to be the same for every moulding. */
 export function sectionOf({ frame }: Job, layout: Layout, moulding?: Moulding): Section {
   const { lip, mouldingWidth, colour } = layout.frame;
+  const { corners } = frame;
   if (!moulding)
     return {
+      corners,
       width: mouldingWidth,
       lip,
       colour,
@@ -32,8 +40,9 @@ export function sectionOf({ frame }: Job, layout: Layout, moulding?: Moulding): 
   const { name, face, depth, rabbetDepth, weight } = moulding;
   return {
     name,
+    corners,
     width: face,
-    lip: moulding.lip ?? lip,
+    lip: lipOf(moulding, frame, lip),
     colour: moulding.colour ?? colour,
     ...known('depth', depth),
     ...known('rabbetDepth', rabbetDepth),

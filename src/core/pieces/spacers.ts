@@ -1,7 +1,10 @@
 /** Strips that hold the glazing off: hidden under the lip, the long ones whole and the short ones between them. */
 import type { Size } from '../geometry/box';
+import type { Job } from '../job/job';
 import type { Package } from '../job/package';
-import { lengthText, type Showing } from '../units';
+import type { Problem } from '../problem';
+import { lengthText, showingOf, type Showing } from '../units';
+import type { FrameMoulding } from './moulding';
 import { orderLength } from './order-size';
 import type { Piece } from './piece';
 
@@ -36,7 +39,26 @@ export function spacerPieces(spacer: Package['spacer'], blank: Size, hidden: num
     ? (['top and bottom', 'left and right'] as const)
     : (['left and right', 'top and bottom'] as const);
   return [
-    strip(`Spacer, ${first}`, long, lying, `the whole side; ${under}`),
-    ...(between > 0 ? [strip(`Spacer, ${second}`, between, !lying, `between the long strips; ${under}`)] : []),
+    strip(`Spacer ${first}`, long, lying, `the whole side; ${under}`),
+    ...(between > 0 ? [strip(`Spacer ${second}`, between, !lying, `between the long strips; ${under}`)] : []),
+  ];
+}
+
+/** Where the lip hides nothing of the blank, every strip would be seen. */
+export function spacerProblems(job: Job, moulding: FrameMoulding | undefined): Problem[] {
+  const { lip } = moulding?.section ?? job.frame;
+  const hidden = lip - job.frame.allowance / 2;
+  if (!job.package.spacer || hidden > 0) return [];
+  const showing = showingOf(job);
+  const message = `The spacer of “${job.title}” has no lip to lie under: a lip of ${lengthText(lip, showing)} hides nothing of the package with an allowance of ${lengthText(job.frame.allowance, showing)}. It is not in the cuts list.`;
+  return [
+    {
+      code: 'spacer-not-hidden',
+      severity: 'warning',
+      at: 'package.spacer',
+      message,
+      value: lengthText(lip, showing),
+      remedy: 'a wider lip, a smaller allowance, or another mat in its place',
+    },
   ];
 }

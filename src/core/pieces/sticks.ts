@@ -57,9 +57,10 @@ export function railsTooLong(rails: readonly NamedRail[], stick: number, kerf: n
 /** Undefined where a rail is too long for the stick. Equal asks have equal plans. */
 export function planSticks(rails: readonly NamedRail[], stick: number, kerf: number): SticksPlan | undefined {
   if (railsTooLong(rails, stick, kerf).length > 0) return undefined;
-  const queues = alike(rails, kerf);
+  const whole = Math.floor((stick + LAST_BITS) / GRAIN);
+  const queues = alike(rails, kerf, whole);
   const wanted = queues.map(({ size, rails: { length: count } }): Wanted => ({ size, count }));
-  const { patterns, atLeast } = cutStock({ stick: Math.floor((stick + LAST_BITS) / GRAIN), wanted });
+  const { patterns, atLeast } = cutStock({ stick: whole, wanted });
   const taken = queues.map(() => 0);
   const sticks = patterns.map((pattern): Stick => {
     const from = pattern.flatMap((count, index) => {
@@ -86,10 +87,11 @@ export function planSticks(rails: readonly NamedRail[], stick: number, kerf: num
 function alike(
   rails: readonly NamedRail[],
   kerf: number,
+  longest: number,
 ): { readonly size: number; readonly rails: readonly NamedRail[] }[] {
   const queues = new Map<number, NamedRail[]>();
   for (const rail of rails) {
-    const size = Math.round((rail.length + CUTS_OF_RAIL * kerf) / GRAIN);
+    const size = Math.min(longest, Math.round((rail.length + CUTS_OF_RAIL * kerf) / GRAIN));
     const queue = queues.get(size);
     if (queue) queue.push(rail);
     else queues.set(size, [rail]);

@@ -78,9 +78,9 @@ function fillings({ stick, sizes, left, longest, spare }: FillingAsk, budget: { 
   const found: { readonly pattern: Pattern; readonly room: number }[] = [];
   const counts = left.map(() => 0);
   // What the lengths from a place on could still fill.
-  const after = sizes.map((_, place) =>
-    sizes.reduce((all, size, at) => all + (at < place ? 0 : size * (left[at] ?? 0)), 0),
-  );
+  const after = sizes.map((size, place) => size * (left[place] ?? 0));
+  for (let place = sizes.length - 2; place >= 0; place -= 1)
+    after[place] = (after[place] ?? 0) + (after[place + 1] ?? 0);
   const fill = (place: number, room: number): void => {
     budget.steps -= 1;
     if (budget.steps <= 0 || room - (after[place] ?? 0) > spare) return;

@@ -14,6 +14,8 @@ export interface WeighedItem {
   readonly kg?: Range;
   /** How it was reached, or what would have to be known. */
   readonly how: string;
+  /** Of a published density: who says so. */
+  readonly source?: string;
 }
 
 export interface Weighed {
@@ -56,7 +58,12 @@ function weighPiece({ name, kind, material, count, area, thickness, layer }: Pie
   const density = densityOf(kind, job);
   if (!density || !thickness) return { name, called, how: `no published density of ${material}; give one in the job` };
   const kg = product([exactly((count * area.net) / LITRE), thickness, density]);
-  return { name, called, kg, how: density.source };
+  const { of, source } = density;
+  return { name, called, kg, how: `${densityText(density)} g/cm³, ${of}`, ...(source === undefined ? {} : { source }) };
+}
+
+function densityText({ least, greatest }: Density): string {
+  return least === greatest ? String(least) : `${least} to ${greatest}`;
 }
 
 function densityOf(kind: Piece['kind'], { package: { glazing, mountBoard, backing } }: Job): Density | undefined {
@@ -67,31 +74,33 @@ function densityOf(kind: Piece['kind'], { package: { glazing, mountBoard, backin
   return isBoard ? BOARD_DENSITY : undefined;
 }
 
-/** A picture that is parted over several windows is one. */
+/** A picture that is parted over several windows is one; those of unknown weight stand together. */
 function pictures(job: Job, { windows }: Layout): Called[] {
   const placed = windows.flatMap(({ picture }) => (picture && !picture.part?.index ? picture.index : []));
-  const shown = windows.length > 0 ? placed : job.pictures.map((_, index) => index);
-  return shown.flatMap((index) => {
+  const shown = (windows.length > 0 ? placed : [...job.pictures.keys()]).flatMap((index) => {
     const picture = job.pictures[index];
-    if (!picture) return [];
-    const title = picture.title === '' ? `picture ${index + 1}` : `picture “${picture.title}”`;
-    const name = `${title.charAt(0).toUpperCase()}${title.slice(1)}`;
-    const called = job.pictures.length === 1 ? 'the picture' : title;
-    if (picture.weight === undefined) return [{ name, called, how: 'weigh it, and say so in the job' }];
-    return [{ name, called, kg: exactly(picture.weight), how: 'as the job says' }];
+    return picture
+      ? [{ ...picture, title: picture.title === '' ? `picture ${index + 1}` : `picture “${picture.title}”` }]
+      : [];
   });
+  const known = shown.flatMap(({ weight, title }): Called[] =>
+    weight === undefined ? [] : [{ name: capital(title), called: title, kg: exactly(weight), how: 'as the job says' }],
+  );
+  const [first, ...others] = shown.filter(({ weight }) => weight === undefined);
+  if (!first) return known;
+  const several = others.length === 0 ? first.title : `${others.length + 1} pictures`;
+  const called = shown.length > 1 ? several : 'the picture';
+  return [...known, { name: capital(several), called, how: 'weigh it, and say so in the job' }];
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function fixings({ package: { hinging, fixing } }: Job): Called[] {
   const hinges = hinging.method === 'none' ? '' : 'hinges and ';
-  const name = `${hinges}${fixing.kind}`;
-  return [
-    {
-      name: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
-      called: `${hinges}${fixing.kind}`,
-      how: 'a few grams; not known',
-    },
-  ];
+  const called = `${hinges}${fixing.kind}`;
+  return [{ name: capital(called), called, how: 'not known; a few grams as a rule' }];
 }
 
 function frame(job: Job, layout: Layout, moulding: FrameMoulding): Called {
