@@ -8,6 +8,7 @@ import { cutOutOf } from './mat-area';
 import type { FrameMoulding } from './moulding';
 import { orderSize } from './order-size';
 import type { Piece } from './piece';
+import type { Range } from './range';
 import { spacerPieces } from './spacers';
 
 export function cutsList(job: Job, layout: Layout, moulding: FrameMoulding): Piece[] {
@@ -17,13 +18,17 @@ export function cutsList(job: Job, layout: Layout, moulding: FrameMoulding): Pie
   const flat = flatPiece(job, layout, showing);
   const hidden = moulding.section.lip - frame.allowance / 2;
   return [
-    ...(glazing ? [flat('glazing', 'Glazing', glazing.material, { thickness: glazing.thickness })] : []),
+    ...(glazing ? [flat('glazing', 'Glazing', glazing.material, thick(glazing))] : []),
     ...spacerPieces(spacer, frame.blank, hidden, showing),
     ...matPieces(job, layout, flat, showing),
-    ...(mountBoard ? [flat('mount board', 'Mount board', mountBoard.board, { thickness: mountBoard.thickness })] : []),
-    ...(backing ? [flat('backing', 'Backing', backing.material, { thickness: backing.thickness })] : []),
+    ...(mountBoard ? [flat('mount board', 'Mount board', mountBoard.board, thick(mountBoard))] : []),
+    ...(backing ? [flat('backing', 'Backing', backing.material, thick(backing))] : []),
     ...(dustCover ? [dustCoverPiece(moulding, job.frame.comesWith.includes('dust cover'), showing)] : []),
   ];
+}
+
+function thick({ thickness: { least, nominal, greatest } }: { readonly thickness: Range }): Pick<Piece, 'thickness'> {
+  return { thickness: { least, nominal, greatest } };
 }
 
 type Flat = (kind: Piece['kind'], name: string, material: string, more: Partial<Piece>) => Piece;

@@ -18,6 +18,7 @@ export function spacerPieces(spacer: Package['spacer'], blank: Size, hidden: num
   const lying = blank.width >= blank.height;
   const [long, short] = lying ? [blank.width, blank.height] : [blank.height, blank.width];
   const between = short - 2 * hidden;
+  const { least, nominal, greatest } = spacer.thickness;
   const strip = (name: string, length: number, across: boolean, rule: string): Piece => {
     const size = (along: number): Size =>
       across ? { width: along, height: hidden } : { width: hidden, height: along };
@@ -28,7 +29,7 @@ export function spacerPieces(spacer: Package['spacer'], blank: Size, hidden: num
       count: 2,
       cut: size(length),
       order: size(orderLength(length, Infinity, showing)),
-      thickness: spacer.thickness,
+      thickness: { least, nominal, greatest },
       area: { full: length * hidden, net: length * hidden },
       comesWithFrame: false,
       rule,

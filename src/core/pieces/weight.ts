@@ -56,14 +56,20 @@ const LITRE = 1e6;
 function weighPiece({ name, kind, material, count, area, thickness, layer }: Piece, job: Job): Called {
   const called = layer === undefined ? `the ${kind}` : `layer ${layer}`;
   const density = densityOf(kind, job);
-  if (!density || !thickness) return { name, called, how: `no published density of ${material}; give one in the job` };
+  if (!density || !thickness) return { name, called, how: lacking(kind, material) };
   const kg = product([exactly((count * area.net) / LITRE), thickness, density]);
   const { of, source } = density;
   return { name, called, kg, how: `${densityText(density)} g/cm³, ${of}`, ...(source === undefined ? {} : { source }) };
 }
 
+/** A job can say the density of its boards and glazing, and of nothing else. */
+function lacking(kind: Piece['kind'], material: string): string {
+  if (kind === 'spacer' || kind === 'dust cover') return 'nothing is known of its weight';
+  return `no published density of ${material}; give one in the job`;
+}
+
 function densityText({ least, greatest }: Density): string {
-  return least === greatest ? String(least) : `${least} to ${greatest}`;
+  return least === greatest ? String(least) : `${least.toFixed(2)} to ${greatest.toFixed(2)}`;
 }
 
 function densityOf(kind: Piece['kind'], { package: { glazing, mountBoard, backing } }: Job): Density | undefined {
@@ -99,8 +105,9 @@ function capital(text: string): string {
 
 function fixings({ package: { hinging, fixing } }: Job): Called[] {
   const hinges = hinging.method === 'none' ? '' : 'hinges and ';
-  const called = `${hinges}${fixing.kind}`;
-  return [{ name: capital(called), called, how: 'not known; a few grams as a rule' }];
+  const name = capital(`${hinges}${fixing.kind}`);
+  const called = `the ${hinges}${fixing.kind}`;
+  return [{ name, called, how: 'not known; a few grams as a rule' }];
 }
 
 function frame(job: Job, layout: Layout, moulding: FrameMoulding): Called {
