@@ -22,8 +22,8 @@ export async function runWords(words: readonly string[], world: World): Promise<
   const said: string[] = [];
   const program = outline(world, (text) => said.push(text));
   for (const verb of VERBS) {
-    addVerb(program, verb, async (options, job) => {
-      code = await verb.run(world, options, job);
+    addVerb(program, verb, async (options, [job = '', ...more]) => {
+      code = await verb.run(world, options, job, more);
     });
   }
   try {
@@ -59,7 +59,7 @@ function outline(world: World, write: (text: string) => void): Command {
     .showHelpAfterError('(--help tells how it is used)');
 }
 
-function addVerb(program: Command, verb: Verb, run: (options: never, job: string) => Promise<void>): void {
+function addVerb(program: Command, verb: Verb, run: (options: never, jobs: readonly string[]) => Promise<void>): void {
   const command = program
     .command(verb.name)
     .summary(verb.summary)
@@ -67,11 +67,13 @@ function addVerb(program: Command, verb: Verb, run: (options: never, job: string
     .helpOption('-h, --help', 'print this help');
   const { name, what } = verb.takesFile ?? { name: 'JOB', what: 'the file of the job, or - for standard input' };
   const takesOne = verb.takesJob || verb.takesFile !== undefined;
-  if (takesOne) command.argument(`<${name}>`, what);
+  if (takesOne) command.argument(verb.takesSeveral ? `<${name}...>` : `<${name}>`, what);
   for (const option of verb.options) command.addOption(option);
   const examples = verb.examples.map((example) => `  ${example}`).join('\n');
   command.addHelpText('after', `\n${verb.more}\n\nExamples:\n${examples}`);
-  command.action(async (...given: unknown[]) => run(command.opts() as never, takesOne ? String(given[0]) : ''));
+  command.action(async (...given: unknown[]) =>
+    run(command.opts() as never, takesOne ? [given[0]].flat().map(String) : []),
+  );
 }
 
 /** A file system's refusal, or a fault of our own: in one line, without the trace that only a developer can read. */

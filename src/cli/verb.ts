@@ -12,9 +12,11 @@ export interface Verb<Options = never> {
   readonly examples: readonly string[];
   /** Whether it takes the name of a job's file. */
   readonly takesJob: boolean;
+  /** Whether it takes more than one. */
+  readonly takesSeveral?: true;
   /** Another file it takes in its place. */
   readonly takesFile?: { readonly name: string; readonly what: string };
   readonly options: readonly Option[];
-  /** `job` is the file's name, empty for a verb that takes none. */
-  run(world: World, options: Options, job: string): Promise<ExitCode>;
+  /** `job` is the file's name, empty for a verb that takes none; `more` are the others of a verb that takes several. */
+  run(world: World, options: Options, job: string, more: readonly string[]): Promise<ExitCode>;
 }

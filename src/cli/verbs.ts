@@ -6,7 +6,8 @@ import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
 import { outline } from './verbs/outline';
+import { pieces } from './verbs/pieces';
 import { schema } from './verbs/schema';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, calibrateVerb, outline, schema, turn];
+export const VERBS: readonly Verb[] = [check, describe, exportVerb, pieces, fit, calibrateVerb, outline, schema, turn];

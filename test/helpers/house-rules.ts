@@ -42,6 +42,20 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],
   },
+  // What a frame is made of, and what it weighs.
+  'src/core/pieces': {
+    from: [
+      ...measures,
+      'src/core/money.ts',
+      'src/core/tables',
+      'src/core/geometry',
+      'src/core/frame',
+      'src/core/job',
+      'src/core/layout',
+      'src/core/shelf',
+    ],
+    packages: [],
+  },
   // How the finished frame hangs: hangers, wire, statics, and where it hangs on the wall.
   'src/core/hanging': {
     from: [

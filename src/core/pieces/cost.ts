@@ -1,0 +1,109 @@
+/** What the pieces of a frame cost by the shelf's prices: each amount with what it is for; what has no price is not counted. */
+import type { Job } from '../job/job';
+import { moneyText, NO_MONEY, priceOfLength, sumOf, type Money } from '../money';
+import { ofKind, type Moulding, type Shelf, type ShelfBoard, type ShelfGlazing } from '../shelf/shelf';
+import { lengthText, type Showing } from '../units';
+import type { FrameMoulding } from './moulding';
+import type { Piece } from './piece';
+import { sheetCost } from './sheet-cost';
+
+export interface CostLine {
+  /** Such as `Glazing`, or several pieces of one board. */
+  readonly what: string;
+  /** Undefined: not known, and so not counted. */
+  readonly amount?: Money;
+  /** What it is for, or what would have to be known. */
+  readonly basis: string;
+}
+
+export interface Costs {
+  readonly lines: readonly CostLine[];
+  readonly counted: Money;
+  /** What could not be counted, as the lines name it. */
+  readonly notCounted: readonly string[];
+}
+
+/** @param moulding of the shelf; undefined: none was chosen. */
+export function costsOf(
+  job: Job,
+  shelf: Shelf,
+  {
+    pieces,
+    frame,
+    moulding,
+  }: { readonly pieces: readonly Piece[]; readonly frame: FrameMoulding; readonly moulding?: Moulding },
+  showing: Showing,
+): Costs {
+  const lines = [
+    ...groups(pieces.filter(({ comesWithFrame }) => !comesWithFrame)).map((group) =>
+      pieceCost(job, shelf, group, showing),
+    ),
+    mouldingCost(frame, moulding, showing),
+  ];
+  return {
+    lines,
+    counted: sumOf(lines.flatMap(({ amount }) => amount ?? [])),
+    notCounted: lines.flatMap(({ what, amount }) => (amount ? [] : [what])),
+  };
+}
+
+/** Pieces of one board are bought together. */
+function groups(pieces: readonly Piece[]): Piece[][] {
+  const found = new Map<string, Piece[]>();
+  for (const piece of pieces) {
+    const isBoard = piece.kind === 'mat' || piece.kind === 'mount board';
+    const key = isBoard ? `board ${piece.material.toLowerCase()}` : piece.kind;
+    found.set(key, [...(found.get(key) ?? []), piece]);
+  }
+  return [...found.values()];
+}
+
+function pieceCost(job: Job, shelf: Shelf, group: readonly Piece[], showing: Showing): CostLine {
+  const [first] = group;
+  const names = group.map(({ name }) => name);
+  const what = first?.kind === 'spacer' ? 'Spacer' : names.join(', ');
+  const lines = first ? sold(job, shelf, first).map((item) => sheetCost(item, group, showing)) : [];
+  const [cheapest] = lines.toSorted((a, b) => dearness(a.amount).cmp(dearness(b.amount)));
+  return { what, ...(cheapest ?? { basis: missing(first) }) };
+}
+
+function dearness(amount: Money | undefined): Money {
+  return amount ?? NO_MONEY.plus(Infinity);
+}
+
+/** What of the shelf a piece can be cut from. */
+function sold(job: Job, shelf: Shelf, { kind, material }: Piece): (ShelfBoard | ShelfGlazing)[] {
+  if (kind === 'glazing') return ofKind(shelf, 'glazing').filter((item) => isSuch(item, job));
+  const name = material.toLowerCase();
+  return kind === 'spacer' || kind === 'dust cover'
+    ? []
+    : ofKind(shelf, 'board').filter((board) => board.name.toLowerCase() === name);
+}
+
+/** Sheets of one nominal thickness differ by no more, mm. */
+const ALIKE = 0.15;
+
+function isSuch({ material, uvFilter, thickness }: ShelfGlazing, { package: { glazing } }: Job): boolean {
+  if (!glazing || material !== glazing.material || uvFilter !== glazing.uvFilter) return false;
+  const { least, greatest } = glazing.thickness;
+  return thickness === undefined || (thickness >= least - ALIKE && thickness <= greatest + ALIKE);
+}
+
+function missing(piece: Piece | undefined): string {
+  if (piece?.kind === 'glazing') return `no ${piece.material} of this thickness and kind is on the shelf`;
+  if (piece?.kind === 'spacer' || piece?.kind === 'dust cover') return 'not among the things of a shelf';
+  return `no board called “${piece?.material ?? ''}” is on the shelf`;
+}
+
+function mouldingCost({ stick, section }: FrameMoulding, moulding: Moulding | undefined, showing: Showing): CostLine {
+  const what = 'Moulding';
+  if (!moulding) return { what, basis: 'no moulding of the shelf is chosen' };
+  const amount = moulding.price && priceOfLength(moulding.price, stick);
+  if (!moulding.price || !amount) return { what, basis: `“${section.name}” has no price` };
+  const { amount: price, per } = moulding.price;
+  return {
+    what,
+    amount,
+    basis: `${lengthText(stick, showing)} of “${section.name}” at ${moneyText(price)} per ${per}`,
+  };
+}
