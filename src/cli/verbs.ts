@@ -1,6 +1,7 @@
 /** The table of verbs, in the order in which help lists them. */
 import type { Verb } from './verb';
 import { calibrateVerb } from './verbs/calibrate';
+import { care } from './verbs/care';
 import { check } from './verbs/check';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
@@ -9,4 +10,4 @@ import { outline } from './verbs/outline';
 import { schema } from './verbs/schema';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, calibrateVerb, outline, schema, turn];
+export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, care, calibrateVerb, outline, schema, turn];

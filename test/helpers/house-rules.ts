@@ -41,6 +41,19 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],
   },
+  // How well a build keeps its pictures, by published guidance.
+  'src/core/care': {
+    from: [
+      ...measures,
+      'src/core/money.ts',
+      'src/core/geometry',
+      'src/core/frame',
+      'src/core/job',
+      'src/core/layout',
+      'src/core/shelf',
+    ],
+    packages: [],
+  },
   'src/bridge.ts': { from: ['src/core'], packages: [] },
   'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit'] },
   'src/host': { from: ['src/core', 'src/bridge.ts', 'src/outputs'], packages: ['node:', 'zod'] },
