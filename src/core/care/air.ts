@@ -56,10 +56,10 @@ interface Airing {
   readonly wanted: WantedAir;
 }
 
-/** Undefined without glazing: there is nothing to touch. */
+/** Paper is judged as it will be behind glazing, which it wants; undefined for a painting without any. */
 export function judgeAir(subject: Subject): Judgement | undefined {
   const { job, show } = subject;
-  if (!job.package.glazing) return undefined;
+  if (!job.package.glazing && !subject.hasPaper) return undefined;
   const worst = worstAired(subject);
   return judged({
     key: 'air',

@@ -12,12 +12,15 @@ export function notCounted(why: string): Cost {
   return { words: `not counted: ${why}` };
 }
 
+const NO_SHELF = notCounted('no shelf is given to price it by');
+
 /** The cheapest board that does, in place of the one of that name. @param present what the job calls the board it has. */
 export function boardCost(
   { shelf, layout }: Subject,
   present: string | undefined,
   does: (board: ShelfBoard) => boolean,
 ): Cost {
+  if (shelf.length === 0) return NO_SHELF;
   const boards = ofKind(shelf, 'board');
   const { blank } = layout.frame;
   const wanted = cheapest(boards.filter(does), blank);
@@ -38,6 +41,7 @@ export interface WantedGlazing {
 
 /** The cheapest glazing of a kind in place of the cheapest of another; undefined: in place of none. */
 export function glazingCost({ shelf, layout }: Subject, wanted: WantedGlazing, present?: WantedGlazing): Cost {
+  if (shelf.length === 0) return NO_SHELF;
   const of = (kind: WantedGlazing) =>
     ofKind(shelf, 'glazing').filter(
       ({ material, uvFilter }) => material === kind.material && uvFilter === kind.uvFilter,

@@ -73,13 +73,18 @@ export function judgeStatic(subject: Subject): Judgement | undefined {
     what: 'Charge of the glazing',
     at: 'package.glazing.material',
     now: glazingText(glazing),
-    demands: loose ? [liftsNothing(glazing), isGlass(glazing)] : [mayLift(glazing)],
+    demands: loose ? liftsPastel(glazing) : [mayLift(glazing)],
     step: () => glassStep(subject),
   });
 }
 
 export function holdsCharge({ material, antistatic }: NonNullable<Glazing>): boolean {
   return material !== 'glass' && !antistatic;
+}
+
+/** Of what holds a charge no more has to be said. */
+function liftsPastel(glazing: NonNullable<Glazing>): Demand[] {
+  return [liftsNothing(glazing), ...(holdsCharge(glazing) ? [] : [isGlass(glazing)])];
 }
 
 function liftsNothing(glazing: NonNullable<Glazing>): Demand {

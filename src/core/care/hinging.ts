@@ -25,7 +25,7 @@ const WORDS: Readonly<Record<Hinging | 'unknown', string>> = {
   'paper hinges': 'Paper hinges with starch paste come off with a little water',
   corners: 'Corners hold it without paste',
   'edge strips': 'Strips along its edges hold it without paste',
-  'self-adhesive tape': 'Self-adhesive tape stains and can’t be taken off unharmed; no such adhesive is known to do',
+  'self-adhesive tape': 'Self-adhesive tape stains and can’t be taken off unharmed; none is known that is fit',
   'glued down': 'It is glued or dry mounted, which harms it and can’t be undone',
   none: 'Nothing holds it, so it slips behind the mat',
   unknown: 'How it is held is not said; paper hinges, or corners or strips without paste, are asked',
