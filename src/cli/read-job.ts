@@ -1,5 +1,6 @@
 /** Finds the job that was named: reads it, understands it, lays it out; or says why that can't be. */
 import { basename, dirname, resolve } from 'node:path';
+import { careProblems } from '../core/care/care-problems';
 import { beyondReach } from '../core/cutting/beyond-reach';
 import type { Job } from '../core/job/job';
 import { parseJobText } from '../core/job/text';
@@ -68,7 +69,7 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
     ...twice,
     ...opened.problems,
     ...layout.problems,
-    ...(layout.ok ? beyondReach(job, layout.value) : []),
+    ...(layout.ok ? [...beyondReach(job, layout.value), ...careProblems(job, layout.value)] : []),
   ];
   if (!layout.ok) return { ok: false, code: 1, problems };
   const place =

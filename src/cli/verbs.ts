@@ -1,6 +1,7 @@
 /** The table of verbs, in the order in which help lists them. */
 import type { Verb } from './verb';
 import { calibrateVerb } from './verbs/calibrate';
+import { care } from './verbs/care';
 import { check } from './verbs/check';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
@@ -10,4 +11,15 @@ import { pieces } from './verbs/pieces';
 import { schema } from './verbs/schema';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, pieces, fit, calibrateVerb, outline, schema, turn];
+export const VERBS: readonly Verb[] = [
+  check,
+  describe,
+  exportVerb,
+  pieces,
+  care,
+  fit,
+  calibrateVerb,
+  outline,
+  schema,
+  turn,
+];

@@ -12,6 +12,9 @@ interface Area {
 const core = ['src/core/units.ts', 'src/core/problem.ts'];
 const measures = [...core, 'src/core/mass.ts', 'src/core/nearest-word.ts', 'src/core/kept-list.ts'];
 
+/** What is worked out of a job that is laid out may know all that a layout comes from. */
+const afterLayout = [...measures, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'];
+
 /** By path, the longest that fits; a path not listed has no place in the house. */
 const areas: Readonly<Record<string, Area>> = {
   'src/core/units.ts': { from: ['src/core/problem.ts'], packages: [] },
@@ -44,31 +47,13 @@ const areas: Readonly<Record<string, Area>> = {
   },
   // What a frame is made of, and what it weighs.
   'src/core/pieces': {
-    from: [
-      ...measures,
-      'src/core/money.ts',
-      'src/core/tables',
-      'src/core/geometry',
-      'src/core/frame',
-      'src/core/job',
-      'src/core/layout',
-      'src/core/shelf',
-    ],
+    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf'],
     packages: [],
   },
   // How the finished frame hangs: hangers, wire, statics, and where it hangs on the wall.
-  'src/core/hanging': {
-    from: [
-      ...measures,
-      'src/core/geometry',
-      'src/core/frame',
-      'src/core/job',
-      'src/core/layout',
-      'src/core/shelf',
-      'src/core/pieces',
-    ],
-    packages: [],
-  },
+  'src/core/hanging': { from: [...afterLayout, 'src/core/shelf', 'src/core/pieces'], packages: [] },
+  // How well a build keeps its pictures, by published guidance.
+  'src/core/care': { from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf'], packages: [] },
   'src/bridge.ts': { from: ['src/core'], packages: [] },
   'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit'] },
   'src/host': { from: ['src/core', 'src/bridge.ts', 'src/outputs'], packages: ['node:', 'zod'] },

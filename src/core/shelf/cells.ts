@@ -76,6 +76,16 @@ export class Cells<Key extends string> {
     return undefined;
   }
 
+  /** A number with either decimal mark, from `least` to `most`. */
+  number(key: Key, least: number, most: number): number | undefined {
+    const text = this.text(key);
+    if (text === undefined) return undefined;
+    const value = /^\d{1,9}(?:[.,]\d{1,9})?$/.test(text) ? Number(text.replace(',', '.')) : NaN;
+    if (value >= least && value <= most) return value;
+    this.wrong('number-unreadable', key, `“${text.slice(0, 40)}” is not a number from ${least} to ${most}`);
+    return undefined;
+  }
+
   /** One of some words, without regard to capitals. */
   word<W extends string>(key: Key, words: readonly W[]): W | undefined {
     const text = this.text(key);

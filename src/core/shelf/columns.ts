@@ -1,5 +1,6 @@
 /** Columns of a shelf's file: what each is called, which kinds of things have it, and the words it may hold. */
 import { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from '../job/written-frame';
+import { FIBRES } from '../job/written-material';
 import { PRICE_BASES } from '../money';
 import type { Column } from '../tables/read-table';
 import { GLAZING_MATERIALS, SHELF_KINDS, type ShelfKind } from './shelf';
@@ -12,6 +13,7 @@ interface ShelfColumnOf extends Column {
   readonly several?: true;
 }
 
+const NO_YES = ['no', 'yes'] as const;
 const SHEETS = ['board', 'glazing'] as const;
 const MADE = ['frame', 'moulding'] as const;
 const LOADED = ['wire', 'hook', 'ring', 'sawtooth', 'cleat'] as const;
@@ -23,7 +25,12 @@ export const SHELF_COLUMNS = [
   { key: 'width', names: ['width'], of: ['frame', ...SHEETS] },
   { key: 'height', names: ['height'], of: ['frame', ...SHEETS] },
   { key: 'thickness', names: ['thickness'], of: SHEETS },
-  { key: 'uv', names: ['uv filter', 'uv'], of: ['glazing'], words: ['no', 'yes'] },
+  { key: 'uv', names: ['uv filter', 'uv'], of: ['glazing'], words: NO_YES },
+  { key: 'antistatic', names: ['antistatic'], of: ['glazing'], words: NO_YES },
+  { key: 'fibre', names: ['fibre', 'fiber'], of: ['board'], words: FIBRES },
+  { key: 'ph', names: ['ph'], of: ['board'] },
+  { key: 'reserve', names: ['alkaline reserve', 'reserve'], of: ['board'] },
+  { key: 'photoTested', names: ['photo tested'], of: ['board'], words: NO_YES },
   { key: 'face', names: ['face', 'face width', 'moulding width'], of: MADE },
   { key: 'lip', names: ['lip', 'rabbet lip'], of: MADE },
   { key: 'rabbetDepth', names: ['rabbet depth', 'rabbet'], of: MADE },

@@ -47,11 +47,23 @@ export function cellsOf(item: ShelfItem, unit: Unit | undefined): Partial<Record
   if (item.kind === 'glazing') {
     put('material', item.material);
     put('uv', item.uvFilter ? 'yes' : 'no');
+    put('antistatic', yesOrNo(item.antistatic));
+  }
+  if (item.kind === 'board') {
+    const { fibre, ph, reserve, photoTested } = item.quality ?? {};
+    put('fibre', fibre);
+    put('ph', ph);
+    put('reserve', reserve);
+    put('photoTested', yesOrNo(photoTested));
   }
   put('count', item.count);
   put('price', item.price?.amount.toFixed());
   put('per', item.price?.per);
   return cells;
+}
+
+function yesOrNo(said: boolean | undefined): Cell | undefined {
+  return said === undefined ? undefined : said ? 'yes' : 'no';
 }
 
 /** Quoted, so that no spreadsheet takes a fraction for a date. */

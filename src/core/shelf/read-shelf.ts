@@ -1,6 +1,8 @@
 /** Reads a shelf from its file: a table of which each row is one thing, told apart by its `kind`. */
+import type { Quality } from '../job/package';
 import { LARGEST } from '../job/reader';
 import { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from '../job/written-frame';
+import { FIBRES } from '../job/written-material';
 import { PRICE_BASES, type Price, type PriceBasis } from '../money';
 import { bad, good, isError, type Problem, type Result } from '../problem';
 import { readTable } from '../tables/read-table';
@@ -51,12 +53,14 @@ const READERS: Readonly<Record<ShelfKind, (cells: ShelfCells) => ShelfItem>> = {
     ...optional('colour', cells.text('colour')),
     ...optional('thickness', cells.length('thickness', { most: 50 })),
     ...optional('size', sheetSize(cells)),
+    ...optional('quality', quality(cells)),
   }),
   glazing: (cells) => ({
     kind: 'glazing',
     ...thing(cells, 'Glazing'),
     material: cells.word('material', GLAZING_MATERIALS) ?? 'glass',
     uvFilter: cells.yes('uv') ?? false,
+    ...optional('antistatic', cells.yes('antistatic')),
     ...optional('thickness', cells.length('thickness', { most: 50 })),
     ...optional('size', sheetSize(cells)),
   }),
@@ -185,6 +189,17 @@ function sheetSize(cells: ShelfCells) {
   if (width === undefined) return void missing(cells, 'width', 'A sheet with a height');
   if (height === undefined) return void missing(cells, 'height', 'A sheet with a width');
   return { width, height };
+}
+
+/** How sound a board is; undefined where no cell says anything of it. */
+function quality(cells: ShelfCells): Quality | undefined {
+  const said: Quality = {
+    ...optional('fibre', cells.word('fibre', FIBRES)),
+    ...optional('ph', cells.number('ph', 0, 14)),
+    ...optional('reserve', cells.number('reserve', 0, 20)),
+    ...optional('photoTested', cells.yes('photoTested')),
+  };
+  return Object.keys(said).length === 0 ? undefined : said;
 }
 
 /** NaN, after saying so, unless the cell holds something wrong that has its problem already. */

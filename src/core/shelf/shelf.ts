@@ -1,7 +1,7 @@
 /** What a shop has on its shelf and works with: frames, mouldings, boards, glazing, and what frames are fixed and hung with. */
 import type { Size } from '../geometry/box';
 import type { FrameBuild, FrameCorners, FramePart } from '../job/job';
-import type { GlazingMaterial } from '../job/package';
+import type { GlazingMaterial, Quality } from '../job/package';
 import { GLAZINGS } from '../job/written-package';
 import type { Price } from '../money';
 
@@ -56,12 +56,16 @@ export interface ShelfBoard extends Thing {
   readonly thickness?: number;
   /** Of a sheet as bought. */
   readonly size?: Size;
+  /** As far as its maker states it. */
+  readonly quality?: Quality;
 }
 
 export interface ShelfGlazing extends Thing {
   readonly kind: 'glazing';
   readonly material: GlazingMaterial;
   readonly uvFilter: boolean;
+  /** True where its maker treats it so that it holds no charge. */
+  readonly antistatic?: boolean;
   readonly thickness?: number;
   readonly size?: Size;
 }

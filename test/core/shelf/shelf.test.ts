@@ -78,6 +78,25 @@ describe('reading', () => {
     expect(ofKind(shelf, 'board')[0]?.size).toEqual({ width: 812.8, height: 1016 });
   });
 
+  test('how sound a board is, and how glazing is treated, as far as it is said', () => {
+    const text =
+      'kind,name,fibre,pH,alkaline reserve,photo tested,antistatic\n' +
+      'board,Rag,Cotton,"8,5",3.5,yes,\nboard,Plain,,,,,\nglazing,Light,,,,,yes\n';
+    const shelf = read(text);
+    expect(shelf).toMatchObject([
+      { quality: { fibre: 'cotton', ph: 8.5, reserve: 3.5, photoTested: true } },
+      { name: 'Plain' },
+      { antistatic: true },
+    ]);
+    expect(shelf[1]).not.toHaveProperty('quality');
+    expect(read(printShelf(shelf, 'in'))).toEqual(shelf);
+    expect(codesOf('kind,name,pH,fibre\nboard,A,15,\nboard,B,acid,rag\n')).toEqual([
+      ['number-unreadable', 'line 2, column pH'],
+      ['number-unreadable', 'line 3, column pH'],
+      ['word-unknown', 'line 3, column fibre'],
+    ]);
+  });
+
   test('what is wrong is told with line and column, all of it at once', () => {
     const text =
       'kind,name,width,height,count,price,per,weight\n' +

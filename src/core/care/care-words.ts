@@ -1,0 +1,49 @@
+/** The judgement in sentences: the same on the screen, on the command line and on paper. */
+import { roundedText } from '../money';
+import type { Care, NextGrade } from './judge-care';
+import type { Demand, Judgement } from './judgement';
+import type { Source } from './sources';
+
+/** What the grade is, or why there is none, in one or two sentences. */
+export function gradeWords({ grade, unknown, holding, next }: Care): string {
+  if (grade === undefined) {
+    const [what] = unknown.map((item) => item.what);
+    const more = unknown.length > 1 ? ` and ${unknown.length - 1} more` : '';
+    return `No grade yet: without knowing the boards there is none. What it is made of is not said of ${lower(what ?? 'a board')}${more}.`;
+  }
+  if (next === undefined) return `Grade: ${grade}. Every item that counts is as published guidance asks.`;
+  return `Grade: ${grade}. It is held there by ${holding.length === 1 ? 'one item' : `${holding.length} items`}: ${holding.map(({ what }) => lower(what)).join('; ')}.`;
+}
+
+/** What an item reaches: `protective`, `decorative, not known`, `conservation, not counted`. */
+export function standingWords({ grade, known, counts }: Judgement): string {
+  return [grade, ...(known ? [] : ['not known']), ...(counts ? [] : ['not counted'])].join(', ');
+}
+
+/** What it falls short of, or else what it meets. */
+export function findingWords(item: Judgement): string {
+  const missed = item.demands.filter(({ met }) => !met);
+  return demandWords(missed.length > 0 ? missed : item.demands);
+}
+
+/** In sentences. @param marks of the guidance that one rests on, such as ` [3]`. */
+export function demandWords(
+  demands: readonly Demand[],
+  marks: (sources: readonly Source[]) => string = () => '',
+): string {
+  return demands.map(({ words, sources }) => `${words}${marks(sources)}.`).join(' ');
+}
+
+/** What the steps come to, as far as it is counted. */
+export function costWords({ steps, cost, notCounted }: NextGrade): string {
+  const counted = steps.length - notCounted;
+  if (counted === 0) return 'Cost: not counted.';
+  const rest = notCounted === 0 ? '' : `, and ${notCounted} not counted`;
+  const less = cost.isNegative() ? ' less' : '';
+  return `Cost: ${roundedText(cost.abs())}${less} for ${counted} of ${steps.length} steps${rest}.`;
+}
+
+/** `Mat “Warm white”` as `mat “Warm white”`. */
+function lower(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

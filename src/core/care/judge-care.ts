@@ -1,0 +1,86 @@
+/** Judges the care that a build takes of its pictures: item by item, as a whole, and what the next grade would take. */
+import type { Job } from '../job/job';
+import type { Layout } from '../layout/layout';
+import { NO_MONEY, type Money } from '../money';
+import type { Shelf } from '../shelf/shelf';
+import { adviceFor, type Advice } from './advice';
+import { judgeAir } from './air';
+import { judgeBacking } from './backing';
+import { judgeBoards } from './boards';
+import { cautionsFor, type Caution } from './cautions';
+import { judgeDust, judgeHold, judgeWood } from './edges';
+import { judgeGlazing, judgeStatic } from './glazing';
+import { leastOf, nextAbove, reaches, type Grade } from './grade';
+import { judgeHinging } from './hinging';
+import type { Judgement, Step } from './judgement';
+import { subjectOf, type Subject } from './subject';
+
+export interface NextGrade {
+  readonly grade: Grade;
+  /** In the order in which they are done, each with the item it lifts. */
+  readonly steps: readonly { readonly item: Judgement; readonly step: Step }[];
+  /** Of the steps whose cost is counted. */
+  readonly cost: Money;
+  readonly notCounted: number;
+}
+
+export interface Care {
+  /** Said before all else; empty where nothing asks for a conservator. */
+  readonly cautions: readonly Caution[];
+  /** The least of the items that count; undefined while a board before or behind the picture is unknown. */
+  readonly grade?: Grade;
+  readonly items: readonly Judgement[];
+  /** Items that count and reach no more than the least. */
+  readonly holding: readonly Judgement[];
+  /** Boards that have to be known before there is a grade. */
+  readonly unknown: readonly Judgement[];
+  /** Undefined at the highest grade. Without a grade: the way to `protective`. */
+  readonly next?: NextGrade;
+  readonly advice: readonly Advice[];
+}
+
+/** @param shelf what steps are priced by; without it no cost is counted. */
+export function judgeCare(job: Job, layout: Layout, shelf: Shelf = []): Care {
+  const subject = subjectOf(job, layout, shelf);
+  const boards = judgeBoards(subject);
+  const items = [...boards, ...otherItems(subject)];
+  const counting = items.filter(({ counts }) => counts);
+  const least = leastOf(counting.map(({ grade }) => grade));
+  const unknown = boards.filter(({ known }) => !known);
+  const next = nextAbove(least);
+  return {
+    cautions: cautionsFor(subject),
+    ...(unknown.length === 0 ? { grade: least } : {}),
+    items,
+    holding: next === undefined ? [] : counting.filter(({ grade }) => grade === least),
+    unknown,
+    ...(next === undefined ? {} : { next: nextGrade(next, counting) }),
+    advice: adviceFor(subject),
+  };
+}
+
+function otherItems(subject: Subject): Judgement[] {
+  return [
+    judgeHinging(subject),
+    judgeAir(subject),
+    judgeHold(subject),
+    judgeStatic(subject),
+    judgeGlazing(subject),
+    judgeBacking(subject),
+    judgeDust(subject),
+    judgeWood(subject),
+  ].filter((item) => item !== undefined);
+}
+
+/** Only what falls short of it has to change. */
+function nextGrade(grade: Grade, counting: readonly Judgement[]): NextGrade {
+  const short = counting.filter((item) => !reaches(item.grade, grade));
+  const steps = short.flatMap((item) => (item.step ? [{ item, step: item.step }] : []));
+  const counted = steps.flatMap(({ step }) => step.cost.amount ?? []);
+  return {
+    grade,
+    steps,
+    cost: counted.reduce((sum, amount) => sum.plus(amount), NO_MONEY),
+    notCounted: steps.length - counted.length,
+  };
+}

@@ -1,0 +1,59 @@
+/** What is judged: a job with its layout, what hangs in it, and the shelf that steps are priced by. */
+import { SIDES } from '../geometry/box';
+import type { Job, Picture, PictureKind } from '../job/job';
+import type { Layout, PlacedPicture } from '../layout/layout';
+import { showFor, type Show } from '../layout/show';
+import type { Shelf } from '../shelf/shelf';
+
+/** A picture where it lies in the frame. */
+export interface Held {
+  readonly picture: Picture;
+  readonly placed: PlacedPicture;
+  /** `picture 2` or `“Lady fern”`. */
+  readonly name: string;
+  /** True where its edge is seen on some side, so that no mat holds it there. */
+  readonly shows: boolean;
+  /** True where no side lies under a mat. */
+  readonly floats: boolean;
+}
+
+export interface Subject {
+  readonly job: Job;
+  readonly layout: Layout;
+  readonly shelf: Shelf;
+  readonly show: Show;
+  readonly held: readonly Held[];
+  /** True where something on paper or cloth is in it, or it is not said what is. */
+  readonly hasPaper: boolean;
+}
+
+const STIFF: readonly PictureKind[] = ['painting on canvas', 'painting on panel'];
+
+/** True of canvas and panel, which need no hinges, mount board or glazing. */
+export function isPainting({ kind }: Pick<Picture, 'kind'>): boolean {
+  return STIFF.includes(kind);
+}
+
+export function subjectOf(job: Job, layout: Layout, shelf: Shelf): Subject {
+  const held = layout.windows.flatMap(({ picture: placed }): Held[] => {
+    const picture = placed && job.pictures[placed.index];
+    if (!picture) return [];
+    const seen = SIDES.filter((side) => placed.hold[side] < 0).length;
+    const name = nameOf(picture, placed.index);
+    return [{ picture, placed, name, shows: seen > 0, floats: seen === SIDES.length }];
+  });
+  const hasPaper = held.length === 0 || held.some(({ picture }) => !isPainting(picture));
+  return { job, layout, shelf, show: showFor(job), held, hasPaper };
+}
+
+export function nameOf({ title }: Picture, index: number): string {
+  return title === '' ? `picture ${index + 1}` : `“${title.slice(0, 40)}”`;
+}
+
+export function hasKind({ held }: Pick<Subject, 'held'>, kinds: readonly PictureKind[]): boolean {
+  return held.some(({ picture }) => kinds.includes(picture.kind));
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
