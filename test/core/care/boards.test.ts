@@ -93,7 +93,7 @@ describe('boards are 4-ply at the least', () => {
     ['0.044 in', PROTECTIVE],
     ['1.143 mm', CONSERVATION],
     ['1.14 mm', PROTECTIVE],
-  ])('%s', (thickness, grade) => expect(thick({ thickness }).grade).toBe(grade));
+  ])('%s', (thickness, grade) => expect(thick({ thickness, thinnest: thickness }).grade).toBe(grade));
 
   it('also where they are as thin as they may be', () => {
     expect(thick({ thickness: '0.055 in', thinnest: '0.04 in' }).grade).toBe(PROTECTIVE);

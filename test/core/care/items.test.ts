@@ -47,7 +47,7 @@ describe('air between picture and glazing', () => {
     const job = kept({ size: '8 x 10 in', ...picture }, parts);
     return { ...job, frame: { ...job.frame, size: '40 x 44 in' }, mat: { layers: layers.map(layer) } };
   };
-  const layer = (thickness: string) => ({ thickness, quality: SOUND, reveal: undefined });
+  const layer = (thickness: string) => ({ thickness, thinnest: thickness, quality: SOUND, reveal: undefined });
   const air = (...given: Parameters<typeof under>) => itemOf(under(...given), 'air').grade;
 
   // FACTS, Standard Guide, cl. 10.01 (quoted): one 4-ply board, 0.045 in, at the least.
