@@ -7,7 +7,7 @@ import { FOUR_PLY } from './board-demands';
 import { notCounted } from './costs';
 import { judged, type Demand, type Judgement, type Step } from './judgement';
 import { SOURCES, type Source } from './sources';
-import { capital, type Held, type Subject } from './subject';
+import { capital, isPainting, type Held, type Subject } from './subject';
 
 /**
  * Least distance from a picture's face to the glazing, mm: mats and spacer as thin as they may be. A picture that floats
@@ -25,17 +25,19 @@ export const TWO_BOARDS = 2 * FOUR_PLY;
 const LARGE: Size = { width: 11 * MM_PER_INCH, height: 14 * MM_PER_INCH };
 
 /** How much air a picture wants, mm, and why it wants more than one board gives. */
-export interface WantedAir {
+interface WantedAir {
   readonly least: number;
   readonly why?: string;
   readonly source: Source;
 }
 
-export function wantedAir(picture: Picture): WantedAir {
+function wantedAir(picture: Picture): WantedAir {
   const two = (why: string, source: Source): WantedAir => ({ least: TWO_BOARDS, why, source });
   if (picture.kind === 'photograph') return two('a photograph sticks to glazing', SOURCES.florida);
   if (picture.kind === 'pastel or charcoal') return two('pastel and charcoal smear at a touch', SOURCES.florida);
-  if (isLarger(picture.sheet, LARGE)) return two('a sheet larger than 11 x 14 in bows', SOURCES.practice);
+  // A painting is stretched, or stiff.
+  const bows = !isPainting(picture) && isLarger(picture.sheet, LARGE);
+  if (bows) return two('a sheet larger than 11 x 14 in bows', SOURCES.practice);
   return { least: FOUR_PLY, source: SOURCES.factsGap };
 }
 

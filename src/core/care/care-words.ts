@@ -8,8 +8,8 @@ import type { Source } from './sources';
 export function gradeWords({ grade, unknown, holding, next }: Care): string {
   if (grade === undefined) {
     const [what] = unknown.map((item) => item.what);
-    const more = unknown.length > 1 ? ` and ${unknown.length - 1} more` : '';
-    return `No grade yet: without knowing the boards there is none. What it is made of is not said of ${lower(what ?? 'a board')}${more}.`;
+    const made = unknown.length > 1 ? `and ${unknown.length - 1} more are made of` : 'is made of';
+    return `No grade yet: without knowing the boards there is none. It is not said what ${lower(what ?? 'a board')} ${made}.`;
   }
   if (next === undefined) return `Grade: ${grade}. Every item that counts is as published guidance asks.`;
   return `Grade: ${grade}. It is held there by ${holding.length === 1 ? 'one item' : `${holding.length} items`}: ${holding.map(({ what }) => lower(what)).join('; ')}.`;

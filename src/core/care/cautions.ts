@@ -10,12 +10,12 @@ export interface Caution {
 
 /** No grade is a certificate: said with every one. */
 export const NO_CERTIFICATE =
-  'This compares what the job says with published guidance; it certifies nothing. What the job does not say, and how the work is done, it can’t know; makers’ statements are taken as they are given.';
+  'This compares what the job says with published guidance; it certifies nothing. What the job does not say, and how the work is done, it can’t know; makers’ statements are taken as they are given. No grade takes the place of a conservator.';
 
 const BY_KIND: Readonly<Partial<Record<PictureKind, Caution>>> = {
   'pastel or charcoal': {
     words: 'pastel and charcoal smear at a touch and shake off: have a conservator mount them',
-    sources: [SOURCES.florida, SOURCES.lcGuide],
+    sources: [SOURCES.lcHinges, SOURCES.practice],
   },
   document: {
     words: 'if it is parchment, or sealed, or its ink has eaten into it, it goes to a conservator',
@@ -46,7 +46,7 @@ export function cautionsFor({ job, held }: Subject): Caution[] {
 function concernCaution(concerns: string, names: string, several: boolean): Caution {
   const words = listed(concerns.split(', ') as Concern[]);
   return {
-    words: `${start(names)} ${several ? 'are' : 'is'} said to be ${words}: ask a conservator before anything is done. No grade here takes the place of one.`,
+    words: `${start(names)} ${several ? 'are' : 'is'} said to be ${words}: ask a conservator before anything is done.`,
     sources: [SOURCES.lcGuide, SOURCES.ccaha, SOURCES.cciFraming],
   };
 }

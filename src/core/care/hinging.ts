@@ -16,7 +16,7 @@ export function judgeHinging(subject: Subject): Judgement | undefined {
     at: 'package.hinging.method',
     now: method ?? 'not said',
     known: method !== undefined,
-    demands: [reversible(method), ...stitched(subject), ...heldWhereSeen(subject, method)],
+    demands: [reversible(method), ...mounted(subject), ...heldWhereSeen(subject, method)],
     step: () => (hasKind(subject, ['textile']) ? textileStep(method) : hinge()),
   });
 }
@@ -39,9 +39,9 @@ function reversible(method: Hinging | undefined): Demand {
 }
 
 /** A job can't say it, so that the highest grade is not given to cloth. */
-function stitched(subject: Subject): Demand[] {
+function mounted(subject: Subject): Demand[] {
   if (!hasKind(subject, ['textile'])) return [];
-  const words = 'A textile is stitched to a board covered with cloth, which a job can’t say';
+  const words = 'A textile is mounted on a solid support of its own, which a job can’t say';
   return [{ from: 'conservation', met: false, words, sources: [SOURCES.cciTextiles] }];
 }
 
@@ -68,7 +68,7 @@ function hinge(): Step {
 /** Paste is not for cloth. */
 function textileStep(method: Hinging | undefined): Step {
   if (REVERSIBLE.has(method)) {
-    const words = 'Have a textile conservator stitch it to a board covered with cloth';
+    const words = 'Have a textile conservator mount it on a solid support covered with cloth';
     return { words, reaches: 'conservation', cost: notCounted('the work is the conservator’s') };
   }
   const cost = notCounted('strips are not on a shelf');

@@ -1,19 +1,21 @@
 /** Judges the care that a build takes of its pictures: item by item, as a whole, and what the next grade would take. */
 import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
-import { NO_MONEY, type Money } from '../money';
+import { sumOf, type Money } from '../money';
 import type { Shelf } from '../shelf/shelf';
 import { adviceFor, type Advice } from './advice';
 import { judgeAir } from './air';
 import { judgeBacking } from './backing';
 import { judgeBoards } from './boards';
 import { cautionsFor, type Caution } from './cautions';
-import { judgeDust, judgeHold, judgeWood } from './edges';
+import { judgeDust } from './dust';
 import { judgeGlazing, judgeStatic } from './glazing';
 import { leastOf, nextAbove, reaches, type Grade } from './grade';
 import { judgeHinging } from './hinging';
+import { judgeHold } from './hold';
 import type { Judgement, Step } from './judgement';
 import { subjectOf, type Subject } from './subject';
+import { judgeWood } from './wood';
 
 export interface NextGrade {
   readonly grade: Grade;
@@ -80,7 +82,7 @@ function nextGrade(grade: Grade, counting: readonly Judgement[]): NextGrade {
   return {
     grade,
     steps,
-    cost: counted.reduce((sum, amount) => sum.plus(amount), NO_MONEY),
+    cost: sumOf(counted),
     notCounted: steps.length - counted.length,
   };
 }

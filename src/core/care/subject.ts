@@ -11,8 +11,6 @@ export interface Held {
   readonly placed: PlacedPicture;
   /** `picture 2` or `“Lady fern”`. */
   readonly name: string;
-  /** True where its edge is seen on some side, so that no mat holds it there. */
-  readonly shows: boolean;
   /** True where no side lies under a mat. */
   readonly floats: boolean;
 }
@@ -38,9 +36,8 @@ export function subjectOf(job: Job, layout: Layout, shelf: Shelf): Subject {
   const held = layout.windows.flatMap(({ picture: placed }): Held[] => {
     const picture = placed && job.pictures[placed.index];
     if (!picture) return [];
-    const seen = SIDES.filter((side) => placed.hold[side] < 0).length;
-    const name = nameOf(picture, placed.index);
-    return [{ picture, placed, name, shows: seen > 0, floats: seen === SIDES.length }];
+    const floats = SIDES.every((side) => placed.hold[side] < 0);
+    return [{ picture, placed, name: nameOf(picture, placed.index), floats }];
   });
   const hasPaper = held.length === 0 || held.some(({ picture }) => !isPainting(picture));
   return { job, layout, shelf, show: showFor(job), held, hasPaper };
@@ -56,4 +53,9 @@ export function hasKind({ held }: Pick<Subject, 'held'>, kinds: readonly Picture
 
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** The item of the least value; undefined of none. */
+export function leastBy<T>(items: readonly T[], of: (item: T) => number): T | undefined {
+  return items.reduce<T | undefined>((least, item) => (least && of(least) <= of(item) ? least : item), undefined);
 }

@@ -34,8 +34,8 @@ describe('how the picture is held', () => {
     expect(grade('hinging', floats)).toBe('conservation');
   });
 
-  // CCI Notes 13/17 (seen): textiles are mounted by other means, and some are for a textile conservator.
-  it('of cloth is stitching, which a job can’t say', () => {
+  // CCI Notes 13/17 (seen): textiles are mounted on a solid support, and some are for a textile conservator.
+  it('of cloth is a support of its own, which a job can’t say', () => {
     const item = itemOf(kept({ kind: 'textile' }, { hinging: { method: 'edge strips' } }), 'hinging');
     expect(item.grade).toBe('protective');
     expect(item.step?.fix).toBeUndefined();
@@ -71,6 +71,8 @@ describe('air between picture and glazing', () => {
     for (const size of ['11 x 14 in', '14 x 11 in']) expect(air({ size }, ['1/16 in'])).toBe('conservation');
     for (const size of ['12 x 14 in', '14 x 12 in', '8 x 15 in']) expect(air({ size }, ['1/16 in'])).toBe('protective');
     expect(air({ size: '16 x 20 in' }, ['1/8 in'])).toBe('conservation');
+    // A canvas is stretched.
+    expect(air({ size: '16 x 20 in', kind: 'painting on canvas' }, ['1/16 in'])).toBe('conservation');
   });
 
   it('is the mats and the spacer as thin as they may be; what floats takes its own thickness of it', () => {
@@ -82,7 +84,7 @@ describe('air between picture and glazing', () => {
     const { job, layout } = planned({ ...base, mat: { layers: [two] } });
     expect(leastAir(job)).toBeCloseTo(1.27 + 3, 9);
     const placed = layout.windows[0]!.picture!;
-    const held = { picture: job.pictures[0]!, placed, name: '', shows: true, floats: true };
+    const held = { picture: job.pictures[0]!, placed, name: '', floats: true };
     // The hinges, 0.2 mm, stand behind it.
     expect(leastAir(job, held)).toBeCloseTo(1.27 + 3 - 1.5 - 0.2, 9);
     expect(leastAir(job, { ...held, floats: false })).toBeCloseTo(4.27, 9);
