@@ -1,15 +1,18 @@
-/** `--shelf FILE.csv`: what the user has, from a file of its own. */
-import { Option } from 'commander';
+/** `--shelf FILE`: the option that names the file of a shelf, and the shelf in it. */
 import { resolve } from 'node:path';
+import { Option } from 'commander';
 import { bad, good, type Result } from '../core/problem';
 import { readShelf } from '../core/shelf/read-shelf';
 import type { Shelf } from '../core/shelf/shelf';
-import { readJob } from '../host/job-files';
+import { readWhole } from '../host/read-file';
 import { machineProblem } from './refuse';
 import type { World } from './world';
 
+/** No shelf is larger, in bytes. */
+const MOST = 5_000_000;
+
 export function shelfOption(what = 'what you have'): Option {
-  return new Option('--shelf <file>', `${what}, a table of values parted by commas (resources/shelf.md tells how)`);
+  return new Option('--shelf <file>', `${what}: a table of values parted by commas (resources/shelf.md tells how)`);
 }
 
 export interface ShelfFile {
@@ -17,11 +20,14 @@ export interface ShelfFile {
   readonly shelf: Shelf;
 }
 
-/** Problems say the file they were found in. */
+/** The shelf in a file of comma-separated values; a problem's place begins with the file's name. */
 export async function readShelfFile(file: string, world: World): Promise<Result<ShelfFile>> {
-  const read = await readJob(resolve(world.folder, file));
+  const read = await readWhole(resolve(world.folder, file), MOST);
   if (!read.ok) return bad([machineProblem(read.failure.code, read.failure.message)]);
-  const { text } = read.value;
+  const text = textOf(read.value);
+  if (text === undefined) {
+    return bad([machineProblem('not-readable', `“${file}” is not text in UTF-8. Save the table as CSV in UTF-8.`)]);
+  }
   const shelf = readShelf(text);
   const problems = shelf.problems.map((one) => ({ ...one, at: `${file} ${one.at}`.trim() }));
   return shelf.ok ? good({ text, shelf: shelf.value }, problems) : bad(problems);
@@ -30,4 +36,12 @@ export async function readShelfFile(file: string, world: World): Promise<Result<
 export async function findShelf(file: string, world: World): Promise<Result<Shelf>> {
   const read = await readShelfFile(file, world);
   return read.ok ? good(read.value.shelf, read.problems) : read;
+}
+
+function textOf(bytes: Uint8Array): string | undefined {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
 }

@@ -15,13 +15,19 @@ import type { FramePieces, MouldingSticks, Pieces } from '../../core/pieces/piec
 import { lengthText, showingOf, sizeText, type Showing } from '../../core/units';
 import { columns, paragraph, wrap } from './text';
 
-export function piecesText({ frames, sticks }: Pieces, jobs: readonly Job[], width: number): string {
+/** @param notes said at the end. */
+export function piecesText(
+  { frames, sticks }: Pieces,
+  jobs: readonly Job[],
+  notes: readonly string[],
+  width: number,
+): string {
   const showings = jobs.map((job) => showingOf(job));
   const parts = [
     ...frames.map((frame, index) => frameText(frame, index, frames.length, showings[index] ?? showingOf(USUAL), width)),
     ...sticks.map((group) => sticksText(group, frames, showings[group.frames[0] ?? 0] ?? showingOf(USUAL), width)),
   ];
-  parts.push(wrap(PIECES_CAUTION, width));
+  parts.push([...notes, PIECES_CAUTION].flatMap((line) => wrap(line, width)));
   return `${parts.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 

@@ -8,8 +8,9 @@ import { readLength, showingOf } from '../../core/units';
 import { jsonOption } from '../options';
 import { piecesText } from '../print/pieces';
 import { jsonText, problemsText } from '../print/problems';
-import { findJob, type FoundJob, type NoJob } from '../read-job';
-import { machineProblem, refuse } from '../refuse';
+import type { FoundJob } from '../read-job';
+import { findJobs } from '../read-jobs';
+import { refuse } from '../refuse';
 import { findShelf, shelfOption } from '../shelf-option';
 import type { Verb } from '../verb';
 import type { World } from '../world';
@@ -39,7 +40,7 @@ Lengths have to say their unit.`,
   takesJob: true,
   takesSeveral: true,
   options: [
-    shelfOption(),
+    shelfOption('what you have, as comma-separated values: mouldings, boards and glazing with their prices'),
     new Option('--moulding <name>', 'make the frames of this moulding of the shelf in place of the jobs’ own'),
     new Option('--kerf <length>', 'what one saw cut takes (default: "1/8 in", or "3 mm" for a metric job)'),
     new Option('--stick <length>', 'of a stick of moulding (default: that of the shelf)'),
@@ -57,13 +58,13 @@ Lengths have to say their unit.`,
     const problems = [...asked.problems, ...found.problems, ...made.problems];
     const told = problems.filter(({ severity }) => severity !== 'note');
     if (told.length > 0) world.tell(`${problemsText(told, world.columns)}\n`);
-    await world.say(answer(made.value, found.jobs, options, problems, world.columns));
+    await world.say(answer({ made: made.value, notes: made.problems }, found.jobs, options, problems, world.columns));
     return 0;
   },
 };
 
 function answer(
-  made: Pieces,
+  { made, notes }: { readonly made: Pieces; readonly notes: readonly Problem[] },
   jobs: readonly FoundJob[],
   { json, csv }: Options,
   problems: readonly Problem[],
@@ -71,7 +72,7 @@ function answer(
 ): string {
   if (json) return jsonText({ ok: true, lengths: 'mm', areas: 'mm²', weights: 'kg', ...made, problems });
   if (csv) return cutsListCsv(made.frames, jobs.map(({ job }) => showingOf(job))); // prettier-ignore
-  return piecesText(made, jobs.map(({ job }) => job), width); // prettier-ignore
+  return piecesText(made, jobs.map(({ job }) => job), notes.filter(({ severity }) => severity === 'note').map(({ message }) => message), width); // prettier-ignore
 }
 
 interface Asked {
@@ -107,29 +108,4 @@ function lengthOption(
   const remedy = `a length ${mayBeNothing ? '' : 'above nothing '}with its unit, such as ${name === 'kerf' ? '"1/8 in" or "3 mm"' : '"10 ft" or "3000 mm"'}`;
   const why = reading.ok ? `“${written.slice(0, 40)}” will not do` : reading.message;
   return bad([{ code: 'length-unreadable', severity: 'error', at: `--${name}`, message: `--${name}: ${why}; write ${remedy}.`, value: written.slice(0, 40), remedy }]); // prettier-ignore
-}
-
-type FoundJobs =
-  { readonly ok: true; readonly jobs: readonly FoundJob[]; readonly problems: readonly Problem[] } | NoJob;
-
-/** All of them, or what is wrong with any; of several, problems say the file. */
-async function findJobs(names: readonly string[], world: World): Promise<FoundJobs> {
-  if (names.filter((name) => name === '-').length > 1) {
-    return {
-      ok: false,
-      code: 2,
-      problems: [machineProblem('not-readable', 'Standard input can be read once: give - for one job only.')],
-    };
-  }
-  const jobs: FoundJob[] = [];
-  const problems: Problem[] = [];
-  let code: NoJob['code'] = 0;
-  for (const name of names) {
-    const found = await findJob(name, world);
-    const named = (one: Problem) => (names.length === 1 ? one : { ...one, at: `${name} ${one.at}`.trim() });
-    problems.push(...found.problems.map(named));
-    if (found.ok) jobs.push(found);
-    else code = found.code > code ? found.code : code;
-  }
-  return code === 0 ? { ok: true, jobs, problems } : { ok: false, code, problems };
 }

@@ -15,7 +15,8 @@ export function cutOutOf({ windows, layers }: Pick<Layout, 'windows' | 'layers'>
 /**
  * A bevel of run `r` is followed at every depth by a parallel curve of the opening, whose area grows as
  * `A + P s + c s²` with the distance `s` (Steiner's formula): the mean over the depth follows from both ends and `P`.
- * Exact as long as the opening's edges all reach both faces.
+ * Exact for rectangles, ovals and whatever keeps its corners; where two curves meet in a hollow corner, or an edge ends
+ * within the bevel, good to a hundred-thousandth part.
  */
 function meanArea(opening: LayerOpening, run: number): number {
   const [small, face, back] = edgesOf(opening);

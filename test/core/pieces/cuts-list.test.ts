@@ -2,10 +2,12 @@
 import { describe, expect, it, test } from 'vitest';
 import { MOTIONS } from '../../../src/core/job/motion';
 import { readJob } from '../../../src/core/job/read';
+import { parallelTo } from '../../../src/core/geometry/offset';
 import { areaOf } from '../../../src/core/geometry/outline';
 import { layOut } from '../../../src/core/layout/lay-out';
 import { turnJob } from '../../../src/core/layout/turn-job';
 import { jobPieces } from '../../../src/core/pieces/job-pieces';
+import { cutOutOf } from '../../../src/core/pieces/mat-area';
 import { orderLength } from '../../../src/core/pieces/order-size';
 import type { Piece } from '../../../src/core/pieces/piece';
 import { planned, type Contents, type Planned } from '../open';
@@ -162,6 +164,33 @@ describe('areas', () => {
       }
     },
   );
+});
+
+describe('what a bevel takes out of the board', () => {
+  const shaped = TURNED_JOBS.flatMap(([name, { layout }]) =>
+    layout.layers.flatMap(({ bevel: { run }, number }, index) => {
+      const outlines = layout.windows.flatMap(({ layers }) => layers[index]?.outlines?.opening ?? []);
+      return run > 0 && outlines.length > 0 ? [[`${name}, layer ${number}`, layout, index, run] as const] : [];
+    }),
+  );
+
+  // Areas of parallel curves all through the board, by the composite rule of Simpson.
+  it.each(shaped)('of %s is the mean of its areas at every depth', (_, layout, index, run) => {
+    const steps = 64;
+    const mean = layout.windows.reduce((sum, { layers }) => {
+      const { opening, outlines } = layers[index]!;
+      const at = (away: number) => {
+        if (!outlines) return box({ left: opening.left - away, right: opening.right + away, bottom: opening.bottom - away, top: opening.top + away }); // prettier-ignore
+        return areaOf(away === 0 ? outlines.opening : parallelTo(outlines.opening, away)!.outline);
+      };
+      const weight = (step: number) => (step === 0 || step === steps ? 1 : step % 2 === 1 ? 4 : 2);
+      const parts = Array.from({ length: steps + 1 }, (_, step) => weight(step) * at((run * step) / steps));
+      return sum + parts.reduce((all, one) => all + one, 0) / (3 * steps);
+    }, 0);
+    expect(Math.abs(cutOutOf(layout, index) / mean - 1)).toBeLessThan(1e-5);
+  });
+
+  it('is tried on many shapes', () => expect(shaped.length).toBeGreaterThan(20));
 });
 
 function box({ left, right, bottom, top }: { left: number; right: number; bottom: number; top: number }): number {

@@ -78,7 +78,13 @@ describe('what is not known', () => {
   const bare = weightOf(glazed('400 x 500 mm', {}));
 
   it('is told, and never counted as nothing', () => {
-    expect(bare.notCounted).toEqual(['the picture', 'the backing', 'the dust cover', 'the hinges and points', 'the frame']);
+    expect(bare.notCounted).toEqual([
+      'the picture',
+      'the backing',
+      'the dust cover',
+      'the hinges and points',
+      'the frame',
+    ]);
     for (const item of bare.items) expect(item.kg?.least ?? 1).toBeGreaterThan(0);
     const counted = bare.items.filter(({ kg }) => kg).map(({ name }) => name);
     expect(counted).toEqual(['Glazing', 'Mat layer 1', 'Mount board']);
