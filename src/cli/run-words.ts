@@ -65,13 +65,16 @@ function addVerb(program: Command, verb: Verb, run: (options: never, job: string
     .summary(verb.summary)
     .description(`${verb.summary[0]?.toUpperCase()}${verb.summary.slice(1)}.`)
     .helpOption('-h, --help', 'print this help');
-  const { name, what } = verb.takesFile ?? { name: 'JOB', what: 'the file of the job, or - for standard input' };
+  const { name, what, isOptional } = verb.takesFile ?? {
+    name: 'JOB',
+    what: 'the file of the job, or - for standard input',
+  };
   const takesOne = verb.takesJob || verb.takesFile !== undefined;
-  if (takesOne) command.argument(`<${name}>`, what);
+  if (takesOne) command.argument(isOptional ? `[${name}]` : `<${name}>`, what);
   for (const option of verb.options) command.addOption(option);
   const examples = verb.examples.map((example) => `  ${example}`).join('\n');
   command.addHelpText('after', `\n${verb.more}\n\nExamples:\n${examples}`);
-  command.action(async (...given: unknown[]) => run(command.opts() as never, takesOne ? String(given[0]) : ''));
+  command.action(async (...given: unknown[]) => run(command.opts() as never, takesOne ? String(given[0] ?? '') : ''));
 }
 
 /** A file system's refusal, or a fault of our own: in one line, without the trace that only a developer can read. */

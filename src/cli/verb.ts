@@ -13,8 +13,8 @@ export interface Verb<Options = never> {
   /** Whether it takes the name of a job's file. */
   readonly takesJob: boolean;
   /** Another file it takes in its place. */
-  readonly takesFile?: { readonly name: string; readonly what: string };
+  readonly takesFile?: { readonly name: string; readonly what: string; readonly isOptional?: true };
   readonly options: readonly Option[];
-  /** `job` is the file's name, empty for a verb that takes none. */
+  /** `job` is the file's name, empty for a verb that takes none, or where it may be left out and is. */
   run(world: World, options: Options, job: string): Promise<ExitCode>;
 }

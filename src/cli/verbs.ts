@@ -5,8 +5,21 @@ import { check } from './verbs/check';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
+import { frames } from './verbs/frames';
 import { outline } from './verbs/outline';
 import { schema } from './verbs/schema';
+import { shelf } from './verbs/shelf';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, calibrateVerb, outline, schema, turn];
+export const VERBS: readonly Verb[] = [
+  check,
+  describe,
+  exportVerb,
+  frames,
+  shelf,
+  fit,
+  calibrateVerb,
+  outline,
+  schema,
+  turn,
+];
