@@ -24,10 +24,11 @@ export function customTitle({ blank, kind }: Custom, job: Job): string {
 export function customWords({ job, candidates }: Found, custom: Custom): string[] {
   const show = showFor(job);
   const best = bestOf(candidates);
-  const { borders, misses, more, used, cost } = custom;
+  const { borders, misses, more, used, cost, nearestAbove } = custom;
   return [
     ...borderSentences(borders, job),
     ...rangeReasons(misses, job).map(({ words }) => words),
+    ...(nearestAbove ? [`The nearest above on the shelf is ${nearestAbove.name}.`] : []),
     offerWords(custom, show),
     usedWords(used, job),
     costWords(cost),

@@ -5,12 +5,11 @@ import { layOut } from '../layout/lay-out';
 import type { Layout } from '../layout/layout';
 import { rangeMisses, type Miss } from '../layout/range-misses';
 import { SAME } from '../layout/solve-borders';
-import { priceOfLength, sumOf, type Money } from '../money';
-import { ofKind, type Moulding, type Shelf } from '../shelf/shelf';
+import { sumOf, type Money } from '../money';
+import { ofKind, type Shelf, type ShelfFrame } from '../shelf/shelf';
 import type { Candidate } from './candidate';
-import { costOf, usedIn, type Cost, type Used } from './cost';
-import { contentsDepth } from './depth';
-import { frameToFit } from './job-in-frame';
+import { areaOf, costOf, usedIn, type Cost, type Used } from './cost';
+import { mouldingPrice, offersFor, stickLength, withMoulding, type Offer } from './offers';
 import type { Wish } from './wish';
 
 export type CustomKind =
@@ -22,16 +21,6 @@ export type CustomKind =
   | 'even narrow'
   /** With equal borders, as wide as the wider ones. */
   | 'even wide';
-
-/** A moulding from which a frame is made. */
-export interface Offer {
-  readonly moulding: Moulding;
-  /** Length of moulding that it takes, mm: 2 x (width + height of the rabbet) + 8 x (moulding width - lip). */
-  readonly length: number;
-  readonly amount?: Money;
-  /** False where its rabbet is known to be too shallow. */
-  readonly isDeepEnough: boolean;
-}
 
 export interface Custom {
   readonly kind: CustomKind;
@@ -46,6 +35,8 @@ export interface Custom {
   readonly used: Used;
   /** With the first offer. */
   readonly cost: Cost;
+  /** The smallest frame of the shelf that is no smaller either way; undefined where none is. */
+  readonly nearestAbove?: ShelfFrame;
   /** Beside the best ready-made frame; undefined where none works. */
   readonly more?: More;
 }
@@ -120,6 +111,7 @@ function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf
   const { frame, borders } = laid.value;
   const cost = costOf(mouldingPrice(first), made, frame.blank, [], shelf);
   const used = usedIn(made, frame.blank, []);
+  const nearestAbove = frameAbove(frame.blank, shelf);
   const { cut, seen } = borders;
   return {
     kind,
@@ -131,50 +123,9 @@ function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf
     offers,
     used,
     cost,
+    ...(nearestAbove ? { nearestAbove } : {}),
     ...(best ? { more: moreThan({ blank: frame.blank, used, cost }, best) } : {}),
   };
-}
-
-function offersFor(job: Job, shelf: Shelf): Offer[] {
-  const offers = ofKind(shelf, 'moulding').flatMap((moulding): Offer[] => {
-    const made = withMoulding(job, moulding);
-    const laid = layOut(made);
-    if (!laid.ok) return [];
-    const length = stickLength(laid.value);
-    const amount = moulding.price && priceOfLength(moulding.price, length);
-    const { rabbetDepth } = moulding;
-    return [
-      {
-        moulding,
-        length,
-        ...(amount ? { amount } : {}),
-        isDeepEnough: rabbetDepth === undefined || contentsDepth(made).least <= rabbetDepth + SAME,
-      },
-    ];
-  });
-  return offers.toSorted(
-    (a, b) =>
-      Number(b.isDeepEnough) - Number(a.isDeepEnough) ||
-      Number(a.amount === undefined) - Number(b.amount === undefined) ||
-      (a.amount && b.amount ? a.amount.cmp(b.amount) : 0) ||
-      (a.moulding.name < b.moulding.name ? -1 : 1),
-  );
-}
-
-function withMoulding(job: Job, moulding: Moulding): Job {
-  const { blank } = job.frame;
-  return { ...job, frame: { ...frameToFit(job.frame, moulding), ...(blank ? { blank } : {}) } };
-}
-
-/** The whole stick round the rabbet, with what the mitres take: 2 x (w + h) + 8 x (moulding width - lip), mm. */
-function stickLength({ frame: { rabbet, mouldingWidth, lip } }: Layout): number {
-  return 2 * (rabbet.width + rabbet.height) + 8 * (mouldingWidth - lip);
-}
-
-function mouldingPrice(offer: Offer | undefined) {
-  if (!offer) return { why: 'no moulding on the shelf' };
-  const { moulding, amount } = offer;
-  return amount ? { name: moulding.name, amount } : { name: moulding.name, why: 'no price on the shelf' };
 }
 
 function moreThan(custom: { readonly blank: Size; readonly used: Used; readonly cost: Cost }, best: Candidate): More {
@@ -194,8 +145,17 @@ function moreThan(custom: { readonly blank: Size; readonly used: Used; readonly 
   };
 }
 
+function frameAbove(blank: Size, shelf: Shelf): ShelfFrame | undefined {
+  const [short, long] = sides(blank);
+  return ofKind(shelf, 'frame')
+    .filter(({ size }) => sides(size)[0] >= short - SAME && sides(size)[1] >= long - SAME)
+    .reduce<ShelfFrame | undefined>((a, b) => (a && areaOf(a.size) <= areaOf(b.size) ? a : b), undefined);
+}
+
+function sides({ width, height }: Size): readonly [short: number, long: number] {
+  return width <= height ? [width, height] : [height, width];
+}
+
 function sameSize(one: Size, other: Size): boolean {
-  const near = (a: number, b: number) => Math.abs(a - b) <= SAME;
-  const upright = near(one.width, other.width) && near(one.height, other.height);
-  return upright || (near(one.width, other.height) && near(one.height, other.width));
+  return sides(one).every((side, index) => Math.abs(side - (sides(other)[index] ?? NaN)) <= SAME);
 }

@@ -66,8 +66,9 @@ function stateOf({ works, isThere }: Candidate): number {
   return isThere ? 0 : 1;
 }
 
+/** Steps begin where no half of a sixty-fourth of an inch and no tenth of a millimetre lies, which the last bits could then part. */
 function steps(value: number, size: number): number {
-  return Math.round(value / size);
+  return Math.floor(value / size + 0.3);
 }
 
 function comparePrices({ cost: a }: Candidate, { cost: b }: Candidate): number {

@@ -1,6 +1,6 @@
 /** The edits by which a job takes a frame of the shelf as its own, with the borders that were found for it. */
-import { exactText } from '../job/exact-text';
 import type { Job } from '../job/job';
+import { showFor } from '../layout/show';
 import type { Edit } from '../problem';
 import type { Candidate } from './candidate';
 import { jobInFrame } from './job-in-frame';
@@ -11,8 +11,8 @@ export function editsToTake(job: Job, { frame: shelf, size }: Candidate): Edit[]
   const taken = jobInFrame(wishOf(job), shelf, size);
   if (!taken) return [];
   const { frame, borders } = taken;
-  const length = (mm: number | undefined) =>
-    mm === undefined ? undefined : `${exactText(mm, job.units)} ${job.units}`;
+  const { exact } = showFor(job);
+  const length = (mm: number | undefined) => (mm === undefined ? undefined : exact(mm));
   const set = (at: string, value: unknown): Edit => ({ at, value });
   const lengths = ['all', 'sides', 'left', 'right', 'top', 'bottom'] as const;
   return [
