@@ -13,17 +13,23 @@ import { jobSizeLimit, readJob } from '../host/job-files';
 import { findCutter } from './cutter-option';
 import type { ExitCode, World } from './world';
 
-export interface FoundJob {
+/** A job as it was written and understood, whether or not it can be cut. */
+export interface UnderstoodJob {
   readonly ok: true;
   readonly text: string;
+  readonly written: WrittenJob;
+  readonly job: Job;
+  /** Of its file. */
+  readonly problems: readonly Problem[];
+}
+
+export interface FoundJob extends UnderstoodJob {
   /** Undefined when it came from standard input. */
   readonly path?: string;
   /** Where outputs go unless another folder is named. */
   readonly folder: string;
   /** Outputs' names begin with it. */
   readonly baseName: string;
-  readonly written: WrittenJob;
-  readonly job: Job;
   readonly layout: Layout;
   /** Warnings and notes. */
   readonly problems: readonly Problem[];
@@ -51,22 +57,11 @@ const UNREADABLE: ReadonlySet<string> = new Set([
  * @param cutter a file of cutters, and of which: takes the place of the job's own.
  */
 export async function findJob(name: string, world: World, cutter?: string): Promise<FoundJob | NoJob> {
-  const given = cutter === undefined ? undefined : await findCutter(cutter, world);
-  if (given && !given.ok) return { ok: false, code: 2, problems: given.problems };
-  const read = name === '-' ? await readGiven(world) : await readFile(resolve(world.folder, name));
-  if (!read.ok) return { ok: false, code: 2, problems: read.problems };
-  const text = given ? withCutter(read.value, given.value) : read.value;
-  const opened = parseJobText(text);
-  // Written anew with the cutter, the text no longer shows what stood twice.
-  const twice = given ? parseJobText(read.value).problems.filter(({ code }) => code === 'key-twice') : [];
-  if (!opened.ok) {
-    const unreadable = opened.problems.some(({ code }) => UNREADABLE.has(code));
-    return { ok: false, code: unreadable ? 2 : 1, problems: opened.problems };
-  }
-  const { written, job } = opened.value;
+  const opened = await understandJob(name, world, cutter);
+  if (!opened.ok) return opened;
+  const { job } = opened;
   const layout = layOut(job);
   const problems = [
-    ...twice,
     ...opened.problems,
     ...layout.problems,
     ...(layout.ok ? [...beyondReach(job, layout.value), ...careProblems(job, layout.value)] : []),
@@ -80,7 +75,24 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
           folder: dirname(resolve(world.folder, name)),
           baseName: fileName(basename(name).replace(/\.json$/i, '')),
         };
-  return { ok: true, text, ...place, written, job, layout: layout.value, problems };
+  return { ...opened, ...place, layout: layout.value, problems };
+}
+
+/** The same of a job that need not be possible in its own frame. */
+export async function understandJob(name: string, world: World, cutter?: string): Promise<UnderstoodJob | NoJob> {
+  const given = cutter === undefined ? undefined : await findCutter(cutter, world);
+  if (given && !given.ok) return { ok: false, code: 2, problems: given.problems };
+  const read = name === '-' ? await readGiven(world) : await readFile(resolve(world.folder, name));
+  if (!read.ok) return { ok: false, code: 2, problems: read.problems };
+  const text = given ? withCutter(read.value, given.value) : read.value;
+  const opened = parseJobText(text);
+  // Written anew with the cutter, the text no longer shows what stood twice.
+  const twice = given ? parseJobText(read.value).problems.filter(({ code }) => code === 'key-twice') : [];
+  if (!opened.ok) {
+    const unreadable = opened.problems.some(({ code }) => UNREADABLE.has(code));
+    return { ok: false, code: unreadable ? 2 : 1, problems: opened.problems };
+  }
+  return { ok: true, text, ...opened.value, problems: [...twice, ...opened.problems] };
 }
 
 async function readFile(path: string): Promise<Result<string>> {

@@ -65,14 +65,18 @@ function addVerb(program: Command, verb: Verb, run: (options: never, jobs: reado
     .summary(verb.summary)
     .description(`${verb.summary[0]?.toUpperCase()}${verb.summary.slice(1)}.`)
     .helpOption('-h, --help', 'print this help');
-  const { name, what } = verb.takesFile ?? { name: 'JOB', what: 'the file of the job, or - for standard input' };
+  const { name, what, isOptional } = verb.takesFile ?? {
+    name: 'JOB',
+    what: 'the file of the job, or - for standard input',
+  };
   const takesOne = verb.takesJob || verb.takesFile !== undefined;
-  if (takesOne) command.argument(verb.takesSeveral ? `<${name}...>` : `<${name}>`, what);
+  const given = isOptional ? `[${name}]` : verb.takesSeveral ? `<${name}...>` : `<${name}>`;
+  if (takesOne) command.argument(given, what);
   for (const option of verb.options) command.addOption(option);
   const examples = verb.examples.map((example) => `  ${example}`).join('\n');
   command.addHelpText('after', `\n${verb.more}\n\nExamples:\n${examples}`);
-  command.action(async (...given: unknown[]) =>
-    run(command.opts() as never, takesOne ? [given[0]].flat().map(String) : []),
+  command.action(async (...words: unknown[]) =>
+    run(command.opts() as never, takesOne ? [words[0] ?? ''].flat().map(String) : []),
   );
 }
 

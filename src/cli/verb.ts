@@ -15,8 +15,11 @@ export interface Verb<Options = never> {
   /** Whether it takes more than one. */
   readonly takesSeveral?: true;
   /** Another file it takes in its place. */
-  readonly takesFile?: { readonly name: string; readonly what: string };
+  readonly takesFile?: { readonly name: string; readonly what: string; readonly isOptional?: true };
   readonly options: readonly Option[];
-  /** `job` is the file's name, empty for a verb that takes none; `more` are the others of a verb that takes several. */
+  /**
+   * `job` is the file's name, empty for a verb that takes none, or where it may be left out and is; `more` are the others
+   * of a verb that takes several.
+   */
   run(world: World, options: Options, job: string, more: readonly string[]): Promise<ExitCode>;
 }

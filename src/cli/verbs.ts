@@ -6,9 +6,11 @@ import { check } from './verbs/check';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
+import { frames } from './verbs/frames';
 import { outline } from './verbs/outline';
 import { pieces } from './verbs/pieces';
 import { schema } from './verbs/schema';
+import { shelf } from './verbs/shelf';
 import { turn } from './verbs/turn';
 
 export const VERBS: readonly Verb[] = [
@@ -17,6 +19,8 @@ export const VERBS: readonly Verb[] = [
   exportVerb,
   pieces,
   care,
+  frames,
+  shelf,
   fit,
   calibrateVerb,
   outline,

@@ -41,6 +41,19 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/outlines', 'src/core/job'],
     packages: [],
   },
+  // Which frame of the shelf suits a job.
+  'src/core/finding': {
+    from: [
+      ...measures,
+      'src/core/money.ts',
+      'src/core/geometry',
+      'src/core/frame',
+      'src/core/job',
+      'src/core/layout',
+      'src/core/shelf',
+    ],
+    packages: [],
+  },
   'src/core/cutting': {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],

@@ -240,7 +240,12 @@ export interface Borders {
   readonly topShare: number;
   readonly step: number;
   /** What every border should lie within, measured as `measured` says. */
-  readonly range: { readonly least: number; readonly greatest?: number };
+  readonly range: {
+    readonly least: number;
+    readonly greatest?: number;
+    /** True where the job says nothing of the least, so that nobody is told of narrower borders. */
+    readonly isUsual?: true;
+  };
 }
 
 /** A cutter as its user has measured it. */

@@ -56,7 +56,11 @@ function readRange({ least, greatest }: NonNullable<WrittenBorders['range']>, re
     defaultLength('leastBorder', reader.units),
   );
   const high = reader.optionalLength(greatest, 'borders.range.greatest', { name: 'Greatest border', least: low });
-  return { least: low, ...(high === undefined ? {} : { greatest: high }) };
+  return {
+    least: low,
+    ...(high === undefined ? {} : { greatest: high }),
+    ...(least === undefined ? { isUsual: true as const } : {}),
+  };
 }
 
 /** Settings of other rules: kept, since the user may come back to them, but without effect. */

@@ -170,7 +170,7 @@ function shared(ask: AxisAsk, blank: number, words: AxisWords, end: EndRule): So
  * Where a length that grows with the border reaches what is wanted: Newton's method, exact in a few steps for straight
  * pieces, kept between the nearest borders known to be too small and too large.
  */
-function solveFor(of: (border: number) => Extent, wanted: number): number {
+export function solveFor(of: (border: number) => Extent, wanted: number): number {
   let [low, high] = [-Infinity, Infinity];
   let border = wanted;
   for (let step = 0; step < 200; step += 1) {

@@ -5,7 +5,7 @@ import { assert, type Problem } from '../../problem';
 import { MM_PER_INCH } from '../../units';
 import type { PlacedLayout, PlacedWindow } from '../layout';
 import type { Show } from '../show';
-import { SLACK, worstSide } from './slack';
+import { alike, bordersAt, SLACK, worstSide } from './slack';
 
 /** Border in sight, mm: warn under 1 in. Common practice, no source. */
 const SEEN_WARN = MM_PER_INCH;
@@ -29,21 +29,11 @@ export function seenBorders(job: Job, layout: PlacedLayout, show: Show): Problem
   const behind = found.filter(({ top }) => top <= lip + SLACK);
   const narrow = found.filter((one) => !behind.includes(one) && one.seen < SEEN_WARN - SLACK);
   return [
-    ...alike(behind, ({ top }) => show.missing(top, lip)).map((group) => behindLip(group, lip, show)),
-    ...alike(narrow, ({ seen }) => show.missing(seen, SEEN_WARN)).map((group) => narrowOf(job, group, layout, show)),
+    ...alike(behind, ({ at, top }) => `${at}|${show.missing(top, lip)}`).map((group) => behindLip(group, lip, show)),
+    ...alike(narrow, ({ at, seen }) => `${at}|${show.missing(seen, SEEN_WARN)}`).map((group) =>
+      narrowOf(job, group, layout, show),
+    ),
   ];
-}
-
-/** Groups of the same place and measure, in order. */
-function alike(found: readonly Seen[], measure: (one: Seen) => string): (readonly [Seen, ...Seen[]])[] {
-  const groups = new Map<string, [Seen, ...Seen[]]>();
-  for (const one of found) {
-    const key = `${one.at}|${measure(one)}`;
-    const group = groups.get(key);
-    if (group) group.push(one);
-    else groups.set(key, [one]);
-  }
-  return [...groups.values()];
 }
 
 function behindLip(group: readonly [Seen, ...Seen[]], lip: number, show: Show): Problem {
@@ -53,7 +43,7 @@ function behindLip(group: readonly [Seen, ...Seen[]], lip: number, show: Show): 
     code: 'border-behind-lip',
     severity: 'error',
     at,
-    message: `In the top layer ${bordersOf(group)} ${group.length > 1 ? 'are' : 'is'} ${found}, no wider than the frame's lip of ${show.limit(lip)}: none of it would be sure to show there. Make it wider.`,
+    message: `In the top layer ${bordersAt(group.map(({ side }) => side))} ${group.length > 1 ? 'are' : 'is'} ${found}, no wider than the frame's lip of ${show.limit(lip)}: none of it would be sure to show there. Make it wider.`,
     value: found,
     limit: show.limit(lip),
     remedy: `a border of more than ${show.limit(lip)}`,
@@ -71,7 +61,7 @@ function narrowOf(job: Job, group: readonly [Seen, ...Seen[]], layout: PlacedLay
     code: 'border-narrow',
     severity: 'warning',
     at,
-    message: `Inside the frame only ${found} shows of ${bordersOf(group)}; under ${show.limit(SEEN_WARN)} a mat looks pinched and an uneven frame shows.`,
+    message: `Inside the frame only ${found} shows of ${bordersAt(group.map(({ side }) => side))}; under ${show.limit(SEEN_WARN)} a mat looks pinched and an uneven frame shows.`,
     value: found,
     limit: show.limit(SEEN_WARN),
     remedy,
@@ -86,14 +76,6 @@ function hasRoom(job: Job, group: readonly Seen[], { frame, content }: PlacedLay
     const room = across ? frame.blank.width - widthOf(content) : frame.blank.height - heightOf(content);
     return room >= 2 * wanted - SLACK;
   });
-}
-
-/** `the left border`, `the left and right borders`, `all four borders`. */
-function bordersOf(group: readonly Seen[]): string {
-  const sides = group.map(({ side }) => side);
-  if (sides.length === SIDES.length) return 'all four borders';
-  const last = sides.pop();
-  return sides.length === 0 ? `the ${last} border` : `the ${sides.join(', ')} and ${last} borders`;
 }
 
 /** The window nearest to an edge of the blank, with its border and that of the top layer. */

@@ -5,6 +5,7 @@ import type { Leaf } from '../cells';
 import type { PlacedLayout } from '../layout';
 import { showFor } from '../show';
 import { cutBehind } from './behind';
+import { bordersOutOfRange } from './border-range';
 import { seenBorders, seenStrips } from './borders';
 import { narrowBridges } from './bridges';
 import { offTheBoard, tinyWindows } from './board';
@@ -25,6 +26,7 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
     ...narrowTongues(layout, show),
     ...lineProblems(layout, leaves, show),
     ...seenBorders(job, layout, show),
+    ...bordersOutOfRange(job, layout, show),
     ...heldPictures(job, layout, leaves, show),
     ...sheetsInEachOther(layout, show),
     ...seenStrips(layout, show),

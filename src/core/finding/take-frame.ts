@@ -1,0 +1,35 @@
+/** The edits by which a job takes a frame of the shelf as its own, with the borders that were found for it. */
+import type { Job } from '../job/job';
+import { showFor } from '../layout/show';
+import type { Edit } from '../problem';
+import type { Candidate } from './candidate';
+import { jobInFrame } from './job-in-frame';
+import { wishOf } from './wish';
+
+/** None where the frame has no room for the borders. Done, the job's layout is that of the candidate. */
+export function editsToTake(job: Job, { frame: shelf, size }: Candidate): Edit[] {
+  const taken = jobInFrame(wishOf(job), shelf, size);
+  if (!taken) return [];
+  const { frame, borders } = taken;
+  const { exact } = showFor(job);
+  const length = (mm: number | undefined) => (mm === undefined ? undefined : exact(mm));
+  const set = (at: string, value: unknown): Edit => ({ at, value });
+  const lengths = ['all', 'sides', 'left', 'right', 'top', 'bottom'] as const;
+  return [
+    set('frame.readyMade', undefined),
+    set('frame.hung', undefined),
+    set('frame.size', { width: length(size.width), height: length(size.height) }),
+    ...(shelf.lip === undefined && shelf.face === undefined ? [] : [set('frame.lip', length(frame.lip))]),
+    ...(shelf.face === undefined ? [] : [set('frame.mouldingWidth', length(frame.mouldingWidth))]),
+    set('frame.rabbetDepth', length(shelf.rabbetDepth)),
+    set('frame.mouldingDepth', length(shelf.depth)),
+    set('frame.build', shelf.build),
+    set('frame.corners', shelf.corners),
+    set('frame.comesWith', shelf.comesWith.length > 0 ? shelf.comesWith : undefined),
+    set('frame.grooves', shelf.grooves.length > 0 ? shelf.grooves.map(length) : undefined),
+    set('frame.weight', shelf.weight === undefined ? undefined : `${shelf.weight} kg`),
+    set('frame.density', undefined),
+    ...lengths.map((key) => set(`borders.${key}`, length(borders[key]))),
+    set('borders.rule', borders.rule),
+  ];
+}

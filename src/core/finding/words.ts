@@ -1,0 +1,151 @@
+/** What was found, in sentences: the same on the screen, at the command line and on paper. */
+import type { PerSide } from '../geometry/box';
+import type { BorderRule, Job } from '../job/job';
+import { BORDER_RULES } from '../job/written-borders';
+import { SLACK } from '../layout/limits/slack';
+import { showFor, type Show } from '../layout/show';
+import { SAME } from '../layout/solve-borders';
+import { roundedText } from '../money';
+import { boardArea } from './area-text';
+import type { Candidate } from './candidate';
+import type { Cost, Used } from './cost';
+import { bestOf, type Found } from './find-frames';
+import { whyBefore } from './rank';
+
+/** `Ash 11x14`, with the way it hangs where that is not as its size is written. */
+export function candidateTitle({ frame, turned, size }: Candidate): string {
+  return turned ? `${frame.name}, turned to hang ${size.width > size.height ? 'landscape' : 'portrait'}` : frame.name;
+}
+
+/** All there is to say of one of what was found, from its borders to what it comes with. */
+export function candidateWords(found: Found, candidate: Candidate): string[] {
+  if (!candidate.works) return [...candidate.reasons.map(({ words }) => words), ...wouldDo(candidate)];
+  const { job } = found;
+  return [
+    ...borderSentences(candidate.borders, job),
+    ...evennessWords(candidate, showFor(job)),
+    ...rankWords(found, candidate),
+    ...eitherWayWords(candidate, showFor(job)),
+    weightingWords(candidate, job),
+    usedWords(candidate.used, job),
+    costWords(candidate.cost),
+    ...shelfWords(candidate),
+    ...candidate.remarks,
+  ];
+}
+
+/** `2 1/8 in all round`, or as many of the sides as differ. */
+export function bordersText({ left, top, right, bottom }: PerSide, { length }: Show): string {
+  const same = (one: number, other: number) => Math.abs(one - other) <= SAME;
+  const across = same(left, right) ? `${length(left)} at the sides` : `${length(left)} left, ${length(right)} right`;
+  const up = same(top, bottom) ? `${length(top)} at top and bottom` : `${length(top)} at the top, ${length(bottom)} at the bottom`; // prettier-ignore
+  return same(left, right) && same(top, bottom) && same(left, top) ? `${length(left)} all round` : `${across}, ${up}`;
+}
+
+/** Both ways of measuring where the frame hides some of them. */
+export function borderSentences(borders: Candidate['borders'], job: Pick<Job, 'units' | 'steps'>): string[] {
+  if (!borders) return [];
+  const show = showFor(job);
+  const [cut, seen] = [bordersText(borders.cut, show), bordersText(borders.seen, show)];
+  return [cut === seen ? `Borders ${cut}.` : `Borders ${cut} as cut; ${seen} as seen.`];
+}
+
+export function usedWords({ board, glazing, layers, mountBoard }: Used, { units }: Pick<Job, 'units'>): string {
+  const area = (squareMm: number) => boardArea(squareMm, units);
+  const parts = [
+    `${layers.length > 1 ? `${layers.length} layers` : 'mat'} ${area(board - mountBoard)}`,
+    ...(mountBoard > 0 ? [`mount board ${area(mountBoard)}`] : []),
+  ];
+  const boards = parts.length > 1 ? `${area(board)} (${parts.join(', ')})` : area(board);
+  return `To be cut: board ${boards}${glazing > 0 ? `, glazing ${area(glazing)}` : ', no glazing'}.`;
+}
+
+/** What is not known is named, and never counts as nothing. */
+export function costWords({ parts, counted, notCounted }: Cost): string {
+  if (!counted) return `Price: not known (${notCounted.join(', ')}).`;
+  const known = parts.flatMap(({ what, amount }) => (amount ? [`${what} ${roundedText(amount)}`] : []));
+  const missing = notCounted.length > 0 ? `; not counted: ${notCounted.join(', ')}` : '';
+  return `Price ${notCounted.length > 0 ? 'as far as it is known ' : ''}${roundedText(counted)}: ${known.join(', ')}${missing}.`;
+}
+
+function evennessWords({ evenness }: Candidate, { length }: Show): string[] {
+  if (!evenness) return [];
+  if (evenness.by <= SAME) return ['The borders are even.'];
+  const percent = Math.round(100 * evenness.ratio);
+  return [
+    `Widest and narrowest border differ by ${length(evenness.by)} before any weighting; the narrowest shows ${percent} % of the widest.`,
+  ];
+}
+
+/** Why it stands where it does, and of the best what the sizes beside it would do. */
+function rankWords({ candidates, job, nextSmaller, nextLarger }: Found, candidate: Candidate): string[] {
+  const show = showFor(job);
+  const next = candidates[candidates.indexOf(candidate) + 1];
+  const why = next?.works
+    ? [`It stands before ${candidateTitle(next)}: ${whyBefore(candidate, next, show, job.units)}.`]
+    : [];
+  if (candidate !== bestOf(candidates)) return why;
+  return [
+    ...why,
+    ...(nextLarger ? [`One size larger, ${candidateTitle(nextLarger)}, ${wouldLeave(nextLarger, show)}.`] : []),
+    ...(nextSmaller ? [`One size smaller, ${candidateTitle(nextSmaller)}, ${wouldLeave(nextSmaller, show)}.`] : []),
+  ];
+}
+
+function wouldLeave({ borders, works, reasons }: Candidate, show: Show): string {
+  const [first] = reasons;
+  const reason = first ? lowered(first.words) : '';
+  if (!borders) return `would not do: ${reason}`;
+  return `would leave ${bordersText(borders.cut, show)}${works ? '' : `, and would not do: ${reason}`}`;
+}
+
+/** A reason within a sentence. */
+function lowered(words: string): string {
+  return (words.charAt(0).toLowerCase() + words.slice(1)).replace(/\.$/, '');
+}
+
+function eitherWayWords({ hangsEitherWay, borders }: Candidate, { length }: Show): string[] {
+  if (!borders || hangsEitherWay === 'no') return [];
+  return hangsEitherWay === 'yes'
+    ? [
+        `All four borders are ${length(borders.cut.left)}, so the mat may be turned and the frame hang either way; any bottom weighting takes that away.`,
+      ]
+    : [
+        `Centred, all four borders would be ${length(borders.cut.left)}, and the frame could hang either way; the weighting takes that away.`,
+      ];
+}
+
+function weightingWords({ weighting: { most, rules } }: Candidate, job: Job): string {
+  const show = showFor(job);
+  const kept = ` Rules that keep every border in range: ${rulesText(rules)}.`;
+  if (most === undefined) return `The bottom can not be weighted freely here.${kept}`;
+  if (most <= SLACK) return `There is no room to weight the bottom.${kept}`;
+  return `The bottom can be weighted by up to ${show.length(most)}.${kept}`;
+}
+
+/** Those that do, or those that do not where they are fewer. */
+function rulesText(rules: readonly BorderRule[]): string {
+  const quoted = (names: readonly BorderRule[]) => names.map((rule) => `“${rule}”`).join(', ');
+  const others = BORDER_RULES.filter((rule) => rule !== 'by-hand' && !rules.includes(rule));
+  if (others.length === 0) return 'all';
+  if (rules.length === 0) return 'none';
+  return others.length < rules.length ? `all but ${quoted(others)}` : quoted(rules);
+}
+
+/** Of a frame that fails by the job's own rule alone. */
+function wouldDo({ weighting: { rules }, reasons }: Candidate): string[] {
+  if (rules.length === 0 || reasons.some(({ kind }) => kind !== 'border out of range' && kind !== 'layout')) return [];
+  return [`It would do with the rule ${rules.map((rule) => `“${rule}”`).join(' or ')}.`];
+}
+
+function shelfWords({ frame, isThere }: Candidate): string[] {
+  const { count, comesWith } = frame;
+  return [
+    ...(isThere ? (count === undefined ? [] : [`${count} on the shelf.`]) : ['None is left on the shelf.']),
+    comesWith.length > 0 ? `It comes with ${listed(comesWith)}.` : 'It comes empty.',
+  ];
+}
+
+function listed(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
