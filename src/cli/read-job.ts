@@ -6,6 +6,7 @@ import { parseJobText } from '../core/job/text';
 import type { WrittenJob } from '../core/job/written';
 import { layOut } from '../core/layout/lay-out';
 import type { Layout } from '../core/layout/layout';
+import { packageProblems } from '../core/package/problems';
 import { bad, type Problem, type Result } from '../core/problem';
 import { withCutter } from '../core/job/given-cutter';
 import { jobSizeLimit, readJob } from '../host/job-files';
@@ -68,7 +69,7 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
     ...twice,
     ...opened.problems,
     ...layout.problems,
-    ...(layout.ok ? beyondReach(job, layout.value) : []),
+    ...(layout.ok ? [...beyondReach(job, layout.value), ...packageProblems(job, layout.value)] : []),
   ];
   if (!layout.ok) return { ok: false, code: 1, problems };
   const place =

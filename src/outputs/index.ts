@@ -4,6 +4,7 @@ import { beyondReach } from '../core/cutting/beyond-reach';
 import { planCuts } from '../core/cutting/plan-cuts';
 import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
+import { packageProblems } from '../core/package/problems';
 import { good, type Problem, type Result } from '../core/problem';
 import { showingOf } from '../core/units';
 import { loadPictures, NO_PICTURES } from './proof/load-pictures';
@@ -168,5 +169,10 @@ function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Res
     fonts,
     pictures: NO_PICTURES.pictures,
   };
-  return good(context, [...opened.problems, ...layout.problems, ...beyondReach(job, layout.value)]);
+  return good(context, [
+    ...opened.problems,
+    ...layout.problems,
+    ...beyondReach(job, layout.value),
+    ...packageProblems(job, layout.value),
+  ]);
 }

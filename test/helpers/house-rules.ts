@@ -37,6 +37,11 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/outlines', 'src/core/job'],
     packages: [],
   },
+  // What goes into the frame behind one another, and whether it does.
+  'src/core/package': {
+    from: [...measures, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout', 'src/core/shelf'],
+    packages: [],
+  },
   'src/core/cutting': {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],

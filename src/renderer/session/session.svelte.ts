@@ -8,6 +8,7 @@ import { readJob } from '../../core/job/read';
 import type { WrittenJob } from '../../core/job/written';
 import { layOut } from '../../core/layout/lay-out';
 import type { Layout } from '../../core/layout/layout';
+import { packageProblems } from '../../core/package/problems';
 import { isError, type Edit, type Problem } from '../../core/problem';
 import type { Showing, Unit } from '../../core/units';
 import { spellOut } from '../edits/spell-out';
@@ -57,9 +58,10 @@ export class Session {
   readonly #reading = $derived(readJob(this.written));
   readonly #outcome = $derived(this.#reading.ok ? layOut(this.#reading.value.job) : undefined);
   readonly problems = $derived.by<readonly Problem[]>(() => {
-    const reached =
-      this.#reading.ok && this.#outcome?.ok ? beyondReach(this.#reading.value.job, this.#outcome.value) : [];
-    const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? []), ...reached]);
+    const laidOut = this.#reading.ok && this.#outcome?.ok;
+    const [job, layout] = laidOut ? [this.#reading.value.job, this.#outcome.value] : [];
+    const beyond = job && layout ? [...beyondReach(job, layout), ...packageProblems(job, layout)] : [];
+    const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? []), ...beyond]);
     if (JSON.stringify(found) !== JSON.stringify(this.#lastProblems)) this.#lastProblems = found;
     return this.#lastProblems;
   });
