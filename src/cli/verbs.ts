@@ -6,7 +6,18 @@ import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
 import { outline } from './verbs/outline';
+import { packageVerb } from './verbs/package';
 import { schema } from './verbs/schema';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, calibrateVerb, outline, schema, turn];
+export const VERBS: readonly Verb[] = [
+  check,
+  describe,
+  exportVerb,
+  fit,
+  packageVerb,
+  calibrateVerb,
+  outline,
+  schema,
+  turn,
+];

@@ -43,6 +43,6 @@ export const LACK_WORDS: Readonly<Record<Lack['code'], (names: string) => string
 export function matWords({ kind, strips }: MatOnPicture, names: string, show: Show): string {
   const height = show.limit(strips);
   return kind === 'presses'
-    ? `The mat rests on the image of ${names}, which is raised or rubs off. Let the window show a margin all round, or carry the mat on strips ${height} high on the mount board beside the picture.`
-    : `The mat bridges a step round ${names} and bends down to the mount board. Fill it with strips of board ${height} high, so that the mat lies flat.`;
+    ? `The mat rests on the image of ${names}, which is raised or rubs off. Let the window show a margin all round, or carry the mat on strips ${height} high beside the picture.`
+    : `Round ${names} the mat has nothing to lie on and bends down. Fill the step with strips of board ${height} high, so that it lies flat.`;
 }

@@ -32,19 +32,16 @@ export interface Lack {
 
 /** FACTS, Standard Guide for Maximum Preservation Framing, cl. 10.01 (as quoted): the gap from art to glazing, mm. */
 export const LEAST_AIR = 0.045 * MM_PER_INCH;
-/** Common practice, no source: 1/8 in for loose sheets larger than about 11 x 14 in. */
-export const AIR_FOR_SIZE = MM_PER_INCH / 8;
+/** As much as two 4-ply boards keep off the glazing at the least, mm. */
+const TWO_BOARDS = 2 * LEAST_AIR;
+/** What to make it where there is less, mm: 1/8 in. Common practice, no source. */
+export const GOOD_AIR = MM_PER_INCH / 8;
+/** Common practice, no source: larger loose sheets want more than one board. */
 const SMALL_SHEET = { short: 11 * MM_PER_INCH, long: 14 * MM_PER_INCH };
 
 /** What is asked of the air over a picture. */
-interface Demand {
-  readonly code: LackCode;
-  readonly severity: Severity;
-  readonly asked: number;
-  /** What there is to be judged by it: the least where it is published, else what it is called. */
-  readonly found: number;
+interface Demand extends Lack {
   readonly met: boolean;
-  readonly source: string;
 }
 
 /** Of every picture behind glazing; none where there is no glazing. */
@@ -75,45 +72,49 @@ function openOver(job: Job, { picture, underMat }: LyingPicture): Range {
 }
 
 function demandsOn(job: Job, lying: LyingPicture, { least, nominal }: Range): Demand[] {
-  const always: Demand[] = [
+  const board = { severity: 'warning', asked: LEAST_AIR, missing: LEAST_AIR - least } as const;
+  return [
     {
+      ...board,
       code: 'picture-touches-glazing',
-      severity: 'warning',
-      asked: LEAST_AIR,
-      found: least,
       met: least > SLACK,
       source: 'Library of Congress, Guide to Preservation Matting and Framing',
     },
     {
+      ...board,
       code: 'air-too-little',
-      severity: 'warning',
-      asked: LEAST_AIR,
-      found: least,
       met: least >= LEAST_AIR - SLACK,
       source: 'FACTS, Standard Guide for Maximum Preservation Framing, cl. 10.01, as quoted',
     },
+    ...demandsOfPicture(job, lying, {
+      asked: GOOD_AIR,
+      met: least >= TWO_BOARDS - SLACK,
+      missing: Math.max(GOOD_AIR - nominal, TWO_BOARDS - least),
+    }),
   ];
-  // Two layers do, and so does a spacer that holds the glazing off as far as they would.
-  return job.layers.length >= 2 ? always : [...always, ...demandsOfPicture(job, lying, nominal)];
 }
 
-function demandsOfPicture(job: Job, { picture }: LyingPicture, found: number): Demand[] {
-  const measured = { asked: AIR_FOR_SIZE, found, met: found >= AIR_FOR_SIZE - SLACK };
+/** Two boards, or a spacer that does as much. */
+function demandsOfPicture(
+  job: Job,
+  { picture }: LyingPicture,
+  two: Pick<Demand, 'asked' | 'met' | 'missing'>,
+): Demand[] {
   if (picture.kind === 'photograph' || rubsOff(picture)) {
     const source = 'Florida Department of State, State Archives: a double mat for photographs and friable media';
-    return [{ code: 'air-for-medium', severity: 'warning', ...measured, source }];
+    return [{ ...two, code: 'air-for-medium', severity: 'warning', source }];
   }
   if (!isLarge(picture.sheet) || job.package.hinging.method === 'glued down') return [];
-  return [{ code: 'air-for-size', severity: 'note', ...measured, source: 'common practice, no source' }];
+  return [{ ...two, code: 'air-for-size', severity: 'note', source: 'common practice, no source' }];
 }
 
-/** The first demand that is not met, and what is missing to meet them all. */
+/** The first demand that is not met, with what is missing to meet them all. */
 function lackOf(demands: readonly Demand[]): Lack | undefined {
   const unmet = demands.filter(({ met }) => !met);
   const [first] = unmet;
   if (!first) return undefined;
   const { code, severity, asked, source } = first;
-  return { code, severity, asked, source, missing: Math.max(...unmet.map((one) => one.asked - one.found)) };
+  return { code, severity, asked, source, missing: Math.max(...unmet.map(({ missing }) => missing)) };
 }
 
 function isLarge({ width, height }: Size): boolean {

@@ -57,14 +57,22 @@ export function answerPackage(job: Job, layout: Layout, ask: PackageAsk): Packag
   const float = floatOf(job, layout, shelf);
   return {
     stack,
-    fit: { ...fit, words: fitWords(fit, show) },
+    fit: { ...fit, words: fitWords(job, fit, show) },
     ...(squeezed ? { squeezed } : {}),
     remedies: remediesFor(job, layout, shelf),
     air: airAnswer(job, layout),
     pressure: pressureAnswer(job, layout),
     ...(standOut ? { standOut: { ...standOut, words: standOutWords(job, standOut, show) } } : {}),
     ...(float ? { float: { ...float, words: floatWords(job, float, show) } } : {}),
-    checkList: checkList({ job, layout, stack, fit, ...(float ? { float } : {}), ...(measured ? { measured } : {}) }),
+    checkList: checkList({
+      job,
+      layout,
+      stack,
+      fit,
+      ...(standOut ? { standOut } : {}),
+      ...(float ? { float } : {}),
+      ...(measured ? { measured } : {}),
+    }),
     problems: packageProblems(job, layout, shelf),
   };
 }

@@ -20,31 +20,38 @@ const THINNEST: Readonly<Record<BackingMaterial, number>> = {
   other: 1.2,
 };
 
-/** The thickest backing that is sure to fit: of the same stuff, or of mat board where that is not made so thin. */
+/** The thickest backing that is sure to fit: of the same stuff, or of mat board where that is not made so thin; else the thinnest. */
 export function backingChange(trouble: Trouble): Change[] {
   const { job, fit } = trouble;
   const { backing } = job.package;
   if (!backing || fit.room.kind === 'groove') return [];
-  const show = showFor(trouble.job);
+  const show = showFor(job);
   const room = backing.thickness.greatest + fit.free.worst;
-  for (const material of [backing.material, 'mat board'] as const) {
-    const thickest = show.stepDown(thickestWithin(material, room));
-    if (thickest < THINNEST[material] || thickest >= backing.thickness.nominal - SLACK) continue;
-    const other = material === backing.material ? '' : ` of ${material}`;
-    return [
-      {
-        kind: 'backing',
-        words: `take a backing${other} of ${show.limit(thickest)} or thinner in place of ${show.limit(backing.thickness.nominal)}`,
-        measure: thickest,
-        edits: [
-          ...(other === '' ? [] : edits('package.backing', { material, density: undefined, quality: undefined })),
-          ...edits('package.backing', { thickness: show.exact(thickest), thinnest: undefined, thickest: undefined }),
-        ],
-        job: withPackage(job, { backing: { ...backing, material, thickness: asUsual(material, thickest) } }),
-      },
-    ];
-  }
-  return [];
+  const sure = ([backing.material, 'mat board'] as const)
+    .map((material) => ({ material, thickness: show.stepDown(thickestWithin(material, room)) }))
+    .find(({ material, thickness }) => thickness >= THINNEST[material]);
+  const chosen = sure ?? { material: 'mat board' as const, thickness: show.stepUp(THINNEST['mat board']) };
+  return chosen.thickness < backing.thickness.nominal - SLACK ? [backingOf(chosen, trouble)] : [];
+}
+
+function backingOf(
+  { material, thickness }: { readonly material: BackingMaterial; readonly thickness: number },
+  { job }: Trouble,
+): Change {
+  const show = showFor(job);
+  const { backing } = job.package;
+  const other = material !== backing?.material;
+  return {
+    kind: 'backing',
+    words: `take a backing${other ? ` of ${material}` : ''} ${show.limit(thickness)} thick or thinner in place of ${show.limit(backing?.thickness.nominal ?? 0)}`,
+    ...(other ? { caution: 'it keeps less from the picture from behind' } : {}),
+    measure: thickness,
+    edits: [
+      ...(other ? edits('package.backing', { material, density: undefined, quality: undefined }) : []),
+      ...edits('package.backing', { thickness: show.exact(thickness), thinnest: undefined, thickest: undefined }),
+    ],
+    job: withPackage(job, { backing: { quality: {}, ...backing, material, thickness: asUsual(material, thickness) } }),
+  };
 }
 
 /** A pane that could be taken instead. */

@@ -12,6 +12,8 @@ import { floatWords } from './float-words';
 import { partItems } from './parts';
 import { SLACK } from './range';
 import type { Stack } from './stack';
+import type { StandOut } from './stand-out';
+import { clipWords, countWords } from './stand-out-words';
 
 /** What a list is made of. */
 export interface Checked {
@@ -19,6 +21,7 @@ export interface Checked {
   readonly layout: Layout;
   readonly stack: Stack;
   readonly fit: Fit;
+  readonly standOut?: StandOut;
   readonly float?: FloatFit;
   /** The rabbet of the frame in hand, as it was measured. */
   readonly measured?: Size;
@@ -28,6 +31,7 @@ export function checkList(checked: Checked): CheckItem[] {
   const show = showFor(checked.job);
   return [
     ...partItems(checked.job, checked.layout, show),
+    ...(checked.standOut ? clipItems(checked.standOut, show) : []),
     ...(checked.job.frame.build === 'float' ? [] : rabbetItems(checked, show)),
     ...BY_BUILD[checked.job.frame.build](checked, show),
     ...cornerItems(checked.job, checked.layout, show),
@@ -41,12 +45,29 @@ const BY_BUILD: Readonly<Record<FrameBuild, (checked: Checked, show: Show) => Ch
   float: floatItems,
 };
 
+function clipItems({ standOut, clips, count }: StandOut, show: Show): CheckItem[] {
+  if (!standOut) return [];
+  const wanted = Math.max(0, standOut.nominal);
+  return [
+    {
+      state: clips && clips.over >= -SLACK ? 'needed' : 'look',
+      what: 'offset clips',
+      words: `${clipWords(wanted, clips, show)} ${countWords(count, show)}`,
+      measures: { wanted, total: count.total, ...(clips ? { step: clips.clip.step } : {}) },
+    },
+  ];
+}
+
 /** A frame is sold by what it takes; a rabbet measured smaller than it should be takes less. */
 function rabbetItems({ job, layout, fit, measured }: Checked, show: Show): CheckItem[] {
   const { blank, rabbet, allowance } = layout.frame;
   return [
     measured ? measuredItem(measured, layout, show) : unmeasuredItem(),
-    {
+    ...(fit.room?.kind === 'groove' ? [] : [depthItem()]),
+  ];
+
+  function depthItem(): CheckItem {
+    return {
       state: job.frame.rabbetDepth === undefined ? 'needed' : 'done',
       what: 'rabbet depth',
       words:
@@ -54,8 +75,8 @@ function rabbetItems({ job, layout, fit, measured }: Checked, show: Show): Check
           ? `Measure it from the back of the lip to the back of the frame, and say it in the job: ${show.limit(fit.needs.greatest)} is wanted.`
           : `${show.limit(job.frame.rabbetDepth)} from the back of the lip to the back of the frame.`,
       measures: { wanted: fit.needs.greatest },
-    },
-  ];
+    };
+  }
 
   function unmeasuredItem(): CheckItem {
     return {

@@ -26,7 +26,6 @@ export function squareness({ rabbet: { width, height }, allowance }: Layout['fra
 }
 
 export function cornerItems(job: Job, layout: Layout, show: Show): CheckItem[] {
-  const square = squareness(layout.frame);
   return [
     {
       state: 'look',
@@ -36,11 +35,24 @@ export function cornerItems(job: Job, layout: Layout, show: Show): CheckItem[] {
           ? 'Closed, finished over the joint: no crack in the finish, none when you press across the corner. It can’t be cut down or taken apart.'
           : 'Mitred: no gap at the face, at the outer edge or in the rabbet, seen against the light; none opens when you press across the corner. Faces level with one another, pattern meeting.',
     },
-    {
-      state: 'look',
-      what: 'square',
-      words: `Both diagonals of the rabbet are ${show.length(square.diagonal)}; where they differ by more than ${show.limit(show.stepDown(square.mayDiffer))} the package binds.`,
-      measures: { ...square },
-    },
+    job.frame.build === 'float' ? evenGap() : square(layout, show),
   ];
+}
+
+function evenGap(): CheckItem {
+  return {
+    state: 'look',
+    what: 'square',
+    words: 'Both diagonals alike, of the frame as of the canvas: where they differ, the gap is seen to be uneven.',
+  };
+}
+
+function square({ frame }: Layout, show: Show): CheckItem {
+  const { diagonal, mayDiffer } = squareness(frame);
+  return {
+    state: 'look',
+    what: 'square',
+    words: `Both diagonals of the rabbet are ${show.length(diagonal)}; where they differ by more than ${show.limit(show.stepDown(mayDiffer))} the package binds.`,
+    measures: { diagonal, mayDiffer },
+  };
 }

@@ -28,8 +28,8 @@ export function fitProblems(job: Job, layout: Layout, fit: Fit, shelf: Shelf, sh
       severity: 'warning',
       at: room.at,
       message: deep
-        ? `The package is ${found} deep, and ${place} only ${show.limit(room.depth)}: it is ${show.limit(-free.nominal)} too deep as all is named, and ${show.limit(-free.worst)} with all at its thickest. Forced in, it would press on the picture. To mend it: ${remedy}.`
-        : `As all is named the package goes into ${place} with ${show.limit(free.nominal)} to spare, but it may be ${found} deep where that is ${show.limit(room.depth)}: measure what you have, or ${remedy}.`,
+        ? `The package is ${found} deep, and ${place} only ${show.limit(room.depth)}: it is ${show.limit(-free.nominal)} too deep as all is named, and ${show.limit(-free.worst)} with all at its thickest. Forced in, it would press on the picture. One way out: ${best?.words ?? 'a deeper frame'}.`
+        : `As all is named the package goes into ${place} with ${show.limit(free.nominal)} to spare, but it may be ${found} deep where that is ${show.limit(room.depth)}: measure what you have, or ${best?.words ?? 'take a deeper frame'}.`,
       value: found,
       limit: show.limit(room.depth),
       remedy,

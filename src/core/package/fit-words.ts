@@ -1,12 +1,16 @@
 /** The fit of a package in words. */
+import type { Job } from '../job/job';
 import type { Show } from '../layout/show';
 import type { Fit, Free, GrooveFit, Room } from './fit';
 import type { Range } from './range';
 
-export function fitWords(fit: Fit, show: Show): string[] {
+export function fitWords(job: Job, fit: Fit, show: Show): string[] {
   const { needs, room, free, verdict } = fit;
   if (verdict === 'float frame') return ['In a float frame a canvas lies on a ledge; nothing is stacked in a rabbet.'];
   if (!room || !free) {
+    if (job.package.fixing.kind === 'offset clips') {
+      return ['How deep the rabbet is, is not known. What is deeper stands out behind, where clips hold it.'];
+    }
     return [
       `How deep the rabbet is, is not known. It has to be ${show.limit(needs.nominal)} deep as all is named, and ${show.limit(needs.greatest)} with all at its thickest: look for one of ${show.limit(show.stepUp(needs.greatest))} or more.`,
     ];
@@ -33,9 +37,9 @@ function freeWords({ depth, kind }: Room, needs: Range, { best, nominal, worst }
   return `${from} ${show.limit(depth)} − ${show.limit(needs.nominal)} leaves ${show.limit(nominal)} (best ${show.limit(best)}, worst ${show.limit(worst)}).`;
 }
 
-/** `goes in front of groove 1 (3/8 in) with 0.094 in to spare`. */
+/** Of one groove. */
 export function grooveWords({ room, free, verdict }: GrooveFit, show: Show): string {
-  const place = `groove ${room.name.replace(/^groove /, '')}, ${show.limit(room.depth)} behind the lip`;
+  const place = `${show.limit(room.depth)} behind the lip`;
   if (verdict === 'fits') {
     return `${place}: all goes in front of the back even at its thickest; fill ${show.limit(free.worst)} to ${show.limit(free.best)} with card.`;
   }

@@ -60,7 +60,7 @@ export function floatOf(job: Job, layout: Layout, shelf: Shelf): FloatFit | unde
     gap: { across: (inside.width - canvas.width) / 2, up: (inside.height - canvas.height) / 2 },
     neededDepth: depth.nominal + job.frame.float.setBack,
     ...(lies ? { lies } : {}),
-    screws: limitsOf('the bar of the stretcher, through the ledge and the packing', passes, depth.least, shelf),
+    screws: limitsOf('ledge, packing and the bar of the stretcher', passes, depth.least, shelf),
   };
 }
 

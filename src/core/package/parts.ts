@@ -39,17 +39,30 @@ const FIXING_WORDS: Readonly<Record<Job['package']['fixing']['kind'], string>> =
 /** What holds the frame's own back is part of it. */
 const OF_THE_BACK: readonly FramePart[] = ['backing', 'fixings'];
 
+const BEFORE_THE_FACE: readonly FramePart[] = ['glazing', 'mat', 'mount board'];
+
 export function partItems(job: Job, layout: Layout, show: Show): CheckItem[] {
   const blank = show.size(layout.frame.blank);
   const { comesWith, build } = job.frame;
   return FRAME_PARTS.map((part): CheckItem => {
     const wanted = WANTED[part](job, blank, show);
     if (wanted === undefined) return { state: 'done', what: part, words: 'none is wanted' };
+    if (build === 'float' && BEFORE_THE_FACE.includes(part)) {
+      return {
+        state: 'look',
+        what: part,
+        words: `the job has ${wanted}: leave it out, nothing goes before the canvas`,
+      };
+    }
     const own = build === 'with back' && OF_THE_BACK.includes(part);
     if (!own && !comesWith.includes(part)) return { state: 'needed', what: part, words: wanted };
     if (part === 'mat') {
       return { state: 'needed', what: part, words: `${wanted}; the one that comes with the frame has another window` };
     }
-    return { state: 'done', what: part, words: `comes with the frame; wanted is ${wanted}` };
+    return {
+      state: 'done',
+      what: part,
+      words: own ? `of the frame’s own: ${wanted}` : `comes with the frame; wanted is ${wanted}`,
+    };
   });
 }

@@ -10,14 +10,14 @@ export function screwWrong(
   { into, longest = 0, shortest }: ScrewLimits,
   show: Show,
 ): Problem {
-  const limit = show.limit(wrong === 'too long' ? longest : shortest);
+  const limit = show.limit(wrong === 'too long' ? show.stepDown(longest) : show.stepUp(shortest));
   return {
     code: wrong === 'too long' ? 'screw-too-long' : 'screw-too-short',
     severity: 'warning',
     at: 'package.fixing.screw',
     message:
       wrong === 'too long'
-        ? `A screw of ${show.limit(screw)} is longer than what it goes into, ${into}: its point can come out in front. Take one of ${limit} or shorter.`
+        ? `A screw of ${show.limit(screw)} is too long for ${into}: its point comes out in front, or near it. Take one of ${limit} or shorter.`
         : `A screw of ${show.limit(screw)} is too short to hold in ${into}; take one of ${limit} or longer.`,
     value: show.limit(screw),
     limit,

@@ -8,13 +8,13 @@ import { MARGIN, type ScrewLimits } from './screws';
 import { seenFromBeside, type SideView } from './side-view';
 import type { StandOut } from './stand-out';
 
-/** Where the eye of somebody is who walks along the wall, mm from it: 24 in. */
-const EYE = 24 * MM_PER_INCH;
+/** Where the eye of somebody is who walks along the wall, mm from it. */
+const EYE = { inch: 24 * MM_PER_INCH, metric: 600 };
 
 export function standOutWords(job: Job, found: StandOut, show: Show): string[] {
   return [
     ...depthWords(found, show),
-    ...(found.side ? [sideWords(found.side, show)] : []),
+    ...(found.side ? [sideWords(job, found.side, show)] : []),
     ...(found.standOut ? [clipWords(Math.max(0, found.standOut.nominal), found.clips, show)] : []),
     countWords(found.count, show),
     screwWords('A clip’s screw', found.intoFrame, show),
@@ -34,7 +34,7 @@ function depthWords({ contents, standOut }: StandOut, show: Show): string[] {
     ];
   }
   const { least, nominal, greatest } = standOut;
-  const range = greatest - least > SLACK ? ` (${show.limit(least)} to ${show.limit(greatest)})` : '';
+  const range = greatest - least > SLACK ? ` (${show.fine(least)} to ${show.fine(greatest)})` : '';
   if (nominal > SLACK) {
     return [
       `It is ${show.limit(contents.nominal)} deep and stands out ${show.limit(nominal)}${range} behind the frame; a rabbet ${show.limit(contents.nominal)} deep would hide it.`,
@@ -44,15 +44,16 @@ function depthWords({ contents, standOut }: StandOut, show: Show): string[] {
   return [`It ends ${show.limit(-nominal)} within the rabbet; pack so much under flat clips, or hold it with points.`];
 }
 
-export function sideWords(side: SideView, show: Show): string {
+function sideWords({ units }: Job, side: SideView, show: Show): string {
   const { angleDegrees, inset, wallGap, lacking } = side;
   const angle = `${Math.round(angleDegrees)}°`;
   const wall =
     lacking > SLACK
-      ? `It touches the wall before the frame does: bumpers ${show.limit(lacking)} thicker at the lower corners keep the frame upright, ${show.limit(wallGap)} off the wall.`
+      ? `It touches the wall before the frame does: bumpers ${show.limit(show.stepUp(lacking))} ${lacking < wallGap - SLACK ? 'thicker' : 'thick'} at the corners keep the frame off it.`
       : `With the frame ${show.limit(wallGap)} off the wall it does not touch that.`;
-  const beside = seenFromBeside(side, EYE);
-  return `Its side lies ${show.limit(inset)} in from the edge of the moulding and shows to whoever looks along the wall at less than ${angle} to it: with the eye ${show.limit(EYE)} from the wall, from ${show.length(beside)} beside the frame on. ${wall} Paint or tape its sides where they would be seen.`;
+  const eye = EYE[units === 'in' ? 'inch' : 'metric'];
+  const beside = seenFromBeside(side, eye);
+  return `Its side lies ${show.limit(inset)} in from the edge of the moulding and shows to whoever looks along the wall at less than ${angle} to it: with the eye ${show.limit(eye)} from the wall, from ${show.length(beside)} beside the frame on. ${wall} Paint or tape its sides where they would be seen.`;
 }
 
 export function clipWords(standOut: number, choice: ClipChoice | undefined, show: Show): string {
@@ -60,13 +61,13 @@ export function clipWords(standOut: number, choice: ClipChoice | undefined, show
   if (!choice) return `There is no offset clip on the shelf; one of ${wanted} step is wanted.`;
   const { clip, over } = choice;
   if (over < -SLACK) {
-    return `No offset clip on the shelf steps far enough: the greatest is ${show.limit(clip.step)}, and ${wanted} is wanted. Get larger ones, or build up the back of the frame by ${show.limit(-over)}.`;
+    return `No offset clip on the shelf steps far enough: the greatest is ${show.limit(clip.step)}, and ${wanted} is wanted. Get larger ones, or build up the back of the frame by ${show.limit(show.stepUp(-over))}.`;
   }
   const pack = over > SLACK ? `, the next above; pack ${show.limit(over)} under each so that nothing moves` : '';
   return `Offset clips of ${show.limit(clip.step)} step (${clip.name})${pack}.`;
 }
 
-function countWords({ total, each, apart }: ClipCount, show: Show): string {
+export function countWords({ total, each, apart }: ClipCount, show: Show): string {
   const { top: across, left: up } = each;
   const place = (count: number, step: number) =>
     count === 1
@@ -80,8 +81,8 @@ export function screwWords(what: string, { into, longest, shortest, chosen }: Sc
     return `${what} goes into ${into}, whose depth is not known: measure it, and take one at least ${show.limit(MARGIN)} shorter.`;
   }
   if (longest < shortest - SLACK) {
-    return `${what} that goes into ${into} would have to be ${show.limit(Math.max(0, longest))} or shorter, too short to hold: put none there.`;
+    return `${what} that goes into ${into} would have to be ${show.limit(show.stepDown(Math.max(0, longest)))} or shorter, too short to hold: put none there.`;
   }
   const stock = chosen ? `; on the shelf ${chosen.name}, ${show.limit(chosen.length)}` : '';
-  return `${what} that goes into ${into}: ${show.limit(shortest)} to ${show.limit(longest)} long, never longer${stock}.`;
+  return `${what} that goes into ${into}: ${show.limit(show.stepUp(shortest))} to ${show.limit(show.stepDown(longest))} long, never longer${stock}.`;
 }
