@@ -1,10 +1,9 @@
 /** Finds the job that was named: reads it, understands it, lays it out; or says why that can't be. */
 import { basename, dirname, resolve } from 'node:path';
-import { careProblems } from '../core/care/care-problems';
-import { beyondReach } from '../core/cutting/beyond-reach';
 import type { Job } from '../core/job/job';
 import { parseJobText } from '../core/job/text';
 import type { WrittenJob } from '../core/job/written';
+import { buildProblems } from '../core/build-problems';
 import { layOut } from '../core/layout/lay-out';
 import type { Layout } from '../core/layout/layout';
 import { bad, type Problem, type Result } from '../core/problem';
@@ -61,11 +60,7 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
   if (!opened.ok) return opened;
   const { job } = opened;
   const layout = layOut(job);
-  const problems = [
-    ...opened.problems,
-    ...layout.problems,
-    ...(layout.ok ? [...beyondReach(job, layout.value), ...careProblems(job, layout.value)] : []),
-  ];
+  const problems = [...opened.problems, ...layout.problems, ...(layout.ok ? buildProblems(job, layout.value) : [])];
   if (!layout.ok) return { ok: false, code: 1, problems };
   const place =
     name === '-'

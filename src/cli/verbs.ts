@@ -9,6 +9,7 @@ import { fit } from './verbs/fit';
 import { frames } from './verbs/frames';
 import { outline } from './verbs/outline';
 import { pieces } from './verbs/pieces';
+import { packageVerb } from './verbs/package';
 import { schema } from './verbs/schema';
 import { shelf } from './verbs/shelf';
 import { turn } from './verbs/turn';
@@ -17,9 +18,10 @@ export const VERBS: readonly Verb[] = [
   check,
   describe,
   exportVerb,
+  frames,
+  packageVerb,
   pieces,
   care,
-  frames,
   shelf,
   fit,
   calibrateVerb,

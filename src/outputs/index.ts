@@ -1,6 +1,6 @@
 /** The table of outputs, and the one door through which a job's text becomes files. */
 import type { ExportOptions, MachineKind, OutputKind, Progress } from '../bridge';
-import { beyondReach } from '../core/cutting/beyond-reach';
+import { buildProblems } from '../core/build-problems';
 import { planCuts } from '../core/cutting/plan-cuts';
 import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
@@ -168,5 +168,5 @@ function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Res
     fonts,
     pictures: NO_PICTURES.pictures,
   };
-  return good(context, [...opened.problems, ...layout.problems, ...beyondReach(job, layout.value)]);
+  return good(context, [...opened.problems, ...layout.problems, ...buildProblems(job, layout.value)]);
 }

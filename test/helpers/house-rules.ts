@@ -42,18 +42,9 @@ const areas: Readonly<Record<string, Area>> = {
     packages: [],
   },
   // Which frame of the shelf suits a job.
-  'src/core/finding': {
-    from: [
-      ...measures,
-      'src/core/money.ts',
-      'src/core/geometry',
-      'src/core/frame',
-      'src/core/job',
-      'src/core/layout',
-      'src/core/shelf',
-    ],
-    packages: [],
-  },
+  'src/core/finding': { from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf'], packages: [] },
+  // What lies in the frame, and whether it fits.
+  'src/core/package': { from: [...afterLayout, 'src/core/shelf'], packages: [] },
   'src/core/cutting': {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],
@@ -67,6 +58,11 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/hanging': { from: [...afterLayout, 'src/core/shelf', 'src/core/pieces'], packages: [] },
   // How well a build keeps its pictures, by published guidance.
   'src/core/care': { from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf'], packages: [] },
+  // All that is worth a look in a build, beyond what keeps its mat from being cut.
+  'src/core/build-problems.ts': {
+    from: [...afterLayout, 'src/core/cutting', 'src/core/package', 'src/core/care', 'src/core/hanging'],
+    packages: [],
+  },
   'src/bridge.ts': { from: ['src/core'], packages: [] },
   'src/outputs': { from: ['src/core', 'src/bridge.ts'], packages: ['pdfkit'] },
   'src/host': { from: ['src/core', 'src/bridge.ts', 'src/outputs'], packages: ['node:', 'zod'] },

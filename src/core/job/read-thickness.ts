@@ -1,7 +1,7 @@
 /** Reads how thick a thing is, and between what its thickness lies. */
-import type { Thickness, Varies } from './package';
+import type { Thickness } from './package';
 import type { Reader } from './reader';
-import { TOLERANCES, toleranceOf, type Material } from './tolerances';
+import { toleranceOf, variesAs, type Material } from './tolerances';
 import type { WrittenLength } from './written';
 
 interface WrittenThickness {
@@ -61,9 +61,4 @@ export function readRange(
     nominal + usual,
   );
   return { least, greatest, varies: variesAs(thinnest !== undefined || thickest !== undefined, material) };
-}
-
-function variesAs(given: boolean, material: Material | undefined): Varies {
-  if (given) return 'as given';
-  return material !== undefined && TOLERANCES[material] ? 'as usual' : 'unknown';
 }

@@ -1,5 +1,5 @@
 /** How far materials vary in thickness from what they are called, where a job does not say it. */
-import type { BackingMaterial, GlazingMaterial } from './package';
+import type { BackingMaterial, GlazingMaterial, Thickness, Varies } from './package';
 
 export type Material = GlazingMaterial | BackingMaterial;
 
@@ -60,4 +60,15 @@ export function thickestWithin(material: Material, room: number): number {
   const most = bands.map(({ upTo, fixed, share }) => Math.min(upTo, (room - fixed) / (1 + share)));
   // In a band where it comes out below the band before, the tolerance is not its own.
   return Math.max(...most.map((one, band) => (one > (bands[band - 1]?.upTo ?? -Infinity) ? one : -Infinity)));
+}
+
+/** A sheet called so thick, as thin and as thick as it usually is. */
+export function asUsual(material: Material, nominal: number): Thickness {
+  const usual = toleranceOf(material, nominal);
+  return { nominal, least: Math.max(0, nominal - usual), greatest: nominal + usual, varies: variesAs(false, material) };
+}
+
+export function variesAs(given: boolean, material: Material | undefined): Varies {
+  if (given) return 'as given';
+  return material !== undefined && TOLERANCES[material] ? 'as usual' : 'unknown';
 }

@@ -1,5 +1,5 @@
 /** The session: the written job with its history, and everything that follows from it: the understood job, the layout, the cut plan, the problems. */
-import { beyondReach } from '../../core/cutting/beyond-reach';
+import { buildProblems } from '../../core/build-problems';
 import { planCuts } from '../../core/cutting/plan-cuts';
 import { setAll } from '../../core/job/edit';
 import { commit, redo, settle, startHistory, undo, type History } from '../../core/job/history';
@@ -57,9 +57,10 @@ export class Session {
   readonly #reading = $derived(readJob(this.written));
   readonly #outcome = $derived(this.#reading.ok ? layOut(this.#reading.value.job) : undefined);
   readonly problems = $derived.by<readonly Problem[]>(() => {
-    const reached =
-      this.#reading.ok && this.#outcome?.ok ? beyondReach(this.#reading.value.job, this.#outcome.value) : [];
-    const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? []), ...reached]);
+    const laidOut = this.#reading.ok && this.#outcome?.ok;
+    const [job, layout] = laidOut ? [this.#reading.value.job, this.#outcome.value] : [];
+    const beyond = job && layout ? buildProblems(job, layout) : [];
+    const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? []), ...beyond]);
     if (JSON.stringify(found) !== JSON.stringify(this.#lastProblems)) this.#lastProblems = found;
     return this.#lastProblems;
   });

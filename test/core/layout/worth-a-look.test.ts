@@ -1,4 +1,4 @@
-/** What a layout warns of though it can be cut: one sheet in two places, tiny windows, shallow rabbets, what goes unheard. */
+/** What a layout warns of though it can be cut: one sheet in two places, tiny windows, what goes unheard. */
 import { describe, expect, it } from 'vitest';
 import { parseJobText } from '../../../src/core/job/text';
 import { problemOf, problemsOf, type Contents } from '../open';
@@ -25,19 +25,6 @@ it('a window under 1/2 in is told of once (common practice, no source)', () => {
   const job = (size: string): Contents => ({ windows: { kind: 'window', size }, frame: { size: '8x10' } });
   expect(problemOf(job('4 x 7/16'), 'window-tiny')).toMatchObject({ at: 'windows', value: '7/16 in', limit: '1/2 in' });
   expect(codes(job('4 x 1/2'))).not.toContain('window-tiny');
-});
-
-describe('rabbet depth', () => {
-  const job = (rabbetDepth: string): Contents => ({
-    units: 'mm',
-    pictures: [{ size: '200x250', thickness: '1 mm' }],
-    frame: { size: '300x400', rabbetDepth },
-    mat: { layers: [{ thickness: '1.5 mm' }, { thickness: '1.5 mm' }] },
-  });
-  it('must hold more than the mat and the picture: 2 x 1.5 + 1 mm', () => {
-    expect(problemOf(job('4 mm'), 'rabbet-too-shallow')).toMatchObject({ at: 'frame.rabbetDepth', value: '4 mm' });
-    expect(codes(job('4.5 mm'))).not.toContain('rabbet-too-shallow');
-  });
 });
 
 describe('settings of another rule', () => {

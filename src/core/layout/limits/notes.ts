@@ -17,7 +17,6 @@ export function notes(job: Job, layout: PlacedLayout, show: Show): Problem[] {
     ...picturesLeftOut(job, layout),
     ...sheetsInTwoPlaces(job, layout),
     ...partedPictures(job, layout, show),
-    ...rabbetTooShallow(job, layout, show),
     ...bottomNarrower(job, layout, show),
     ...largerThanBoard(job, layout, show),
     ...customSize(job, layout, show),
@@ -86,26 +85,6 @@ function bottomNarrower({ borders: { rule } }: Job, { borders: { cut } }: Placed
       severity: 'note',
       at: 'borders',
       message: `The bottom border is ${show.length(cut.top - cut.bottom)} narrower than the top; a mat is usually wider at the bottom, or the picture seems to slip down.`,
-    },
-  ];
-}
-
-/** Mats and picture alone, before glazing, mount board and backing come to them. */
-function rabbetTooShallow(job: Job, { layers }: PlacedLayout, show: Show): Problem[] {
-  const depth = job.frame.rabbetDepth;
-  if (depth === undefined) return [];
-  const thickest = Math.max(0, ...job.pictures.map(({ thickness }) => thickness));
-  const stack = layers.reduce((sum, { thickness }) => sum + thickness, thickest);
-  if (stack < depth - SLACK) return [];
-  return [
-    {
-      code: 'rabbet-too-shallow',
-      severity: 'warning',
-      at: 'frame.rabbetDepth',
-      message: `The mat and the thickest picture are ${show.length(stack)} together, and the rabbet is only ${show.length(depth)} deep: glazing, mount board and backing have no room left. Take a deeper frame, or thinner or fewer layers.`,
-      value: show.length(stack),
-      limit: show.length(depth),
-      remedy: `a rabbet deeper than ${show.length(stack)}, with room for glazing and backing`,
     },
   ];
 }

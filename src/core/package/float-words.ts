@@ -1,0 +1,45 @@
+/** A canvas in a float frame, in words. */
+import type { Job } from '../job/job';
+import type { Show } from '../layout/show';
+import type { FloatFit, FloatLie } from './float';
+import { SLACK } from './range';
+import { screwWords } from './stand-out-words';
+
+export function floatWords(job: Job, found: FloatFit, show: Show): string[] {
+  if (!found.isCanvas) {
+    return ['Art on paper must not go into a float frame: it is open in front, and nothing may be laid on its face.'];
+  }
+  return [
+    gapWords(found, show),
+    found.lies ? lieWords(found, found.lies, show) : neededWords(job, found, show),
+    `Screw from behind, never from the front. ${screwWords('One', found.screws, show)}${found.lies?.ledge === undefined ? ' How thick the ledge is, is not known and counted as nothing; so much longer may it be.' : ''}`,
+    'Nothing is laid on its face: no glazing, no mat.',
+  ];
+}
+
+function gapWords({ canvas, inside, gap }: FloatFit, show: Show): string {
+  const gaps =
+    Math.abs(gap.across - gap.up) < SLACK
+      ? `${show.limit(gap.across)} on every side`
+      : `${show.limit(gap.across)} at the left and the right, ${show.limit(gap.up)} above and below`;
+  return `The canvas is ${show.size(canvas)}, the frame ${show.size(inside)} inside: a gap of ${gaps}.`;
+}
+
+function neededWords(job: Job, { neededDepth }: FloatFit, show: Show): string {
+  const { setBack } = job.frame.float;
+  const how = setBack > SLACK ? 'so far behind its front' : setBack < -SLACK ? 'so far proud of it' : 'flush';
+  return `How deep the frame is inside, is not known. From the ledge to the front it has to be ${show.limit(neededDepth)} or more for the face to lie ${how}.`;
+}
+
+function lieWords({ neededDepth }: FloatFit, { packing, face, words, short }: FloatLie, show: Show): string {
+  const lies = {
+    flush: 'The face lies flush with the front of the frame',
+    recessed: `The face lies ${show.limit(face.nominal)} behind the front of the frame`,
+    proud: `The face stands ${show.limit(-face.nominal)} proud of the frame`,
+  }[words];
+  const range =
+    face.greatest - face.least > SLACK ? ` (${show.limit(face.least)} to ${show.limit(face.greatest)})` : '';
+  if (packing > SLACK) return `${lies}${range}, on packing ${show.limit(packing)} thick on the ledge.`;
+  if (short <= SLACK) return `${lies}${range}, straight on the ledge.`;
+  return `${lies}${range}, ${show.limit(short)} further forward than wanted: a frame ${show.limit(neededDepth)} deep inside would do.`;
+}

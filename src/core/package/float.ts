@@ -1,0 +1,80 @@
+/** A canvas in a float frame: the gap round it, where its face comes to lie, what packs it up, and its screws. */
+import { sizeOf, type Size } from '../geometry/box';
+import type { Job } from '../job/job';
+import type { Layout } from '../layout/layout';
+import type { Shelf } from '../shelf/shelf';
+import { carriesItself, lyingPictures, thicknessOf } from './pictures';
+import { exactly, less, SLACK, type Range } from './range';
+import { limitsOf, type ScrewLimits } from './screws';
+
+export interface FloatFit {
+  /** Into the job's pictures. */
+  readonly index: number;
+  /** False: it is on paper, and must not go in. */
+  readonly isCanvas: boolean;
+  readonly canvas: Size;
+  readonly depth: Range;
+  /** Of the frame, between its sides. */
+  readonly inside: Size;
+  /** On each side; negative where the canvas is larger than the inside. */
+  readonly gap: { readonly across: number; readonly up: number };
+  /** Depth of canvas and set-back together: the least inside depth that gives what is wanted. */
+  readonly neededDepth: number;
+  /** Where the inside depth is known. */
+  readonly lies?: FloatLie;
+  readonly screws: ScrewLimits;
+}
+
+export interface FloatLie {
+  /** Under the canvas, on the ledge. */
+  readonly packing: number;
+  /** How far the face lies behind the frame's front; negative: it stands proud. */
+  readonly face: Range;
+  readonly words: 'flush' | 'recessed' | 'proud';
+  /** How much more proud, or less deep, than wanted; 0 where packing brings it right. */
+  readonly short: number;
+  /** Thickness of the ledge, where the moulding's depth is known too. */
+  readonly ledge?: number;
+}
+
+/** Undefined where there is no float frame, or nothing to go into it. */
+export function floatOf(job: Job, layout: Layout, shelf: Shelf): FloatFit | undefined {
+  if (job.frame.build !== 'float') return undefined;
+  const lying = lyingPictures(job, layout);
+  const { index, picture } = lying.find((one) => carriesItself(one.picture)) ?? lying[0] ?? {};
+  if (index === undefined || picture === undefined) return undefined;
+  const { gap } = job.frame.float;
+  const depth = thicknessOf(picture);
+  const sheet = layout.windows.find((window) => window.picture?.index === index)?.picture?.sheet;
+  const canvas = sheet ? sizeOf(sheet) : picture.sheet;
+  const blank = job.frame.blank ?? canvas;
+  const inside = { width: blank.width + 2 * gap, height: blank.height + 2 * gap };
+  const lies = lieOf(job, depth);
+  const passes = (lies?.ledge ?? 0) + (lies?.packing ?? 0);
+  return {
+    index,
+    isCanvas: carriesItself(picture),
+    canvas,
+    depth,
+    inside,
+    gap: { across: (inside.width - canvas.width) / 2, up: (inside.height - canvas.height) / 2 },
+    neededDepth: depth.nominal + job.frame.float.setBack,
+    ...(lies ? { lies } : {}),
+    screws: limitsOf('ledge, packing and the bar of the stretcher', passes, depth.least, shelf),
+  };
+}
+
+function lieOf({ frame: { float, mouldingDepth } }: Job, depth: Range): FloatLie | undefined {
+  const { insideDepth, setBack } = float;
+  if (insideDepth === undefined) return undefined;
+  const room = insideDepth - depth.nominal - setBack;
+  const packing = room > SLACK ? room : 0;
+  const face = less(exactly(insideDepth - packing), depth);
+  return {
+    packing,
+    face,
+    words: Math.abs(face.nominal) <= SLACK ? 'flush' : face.nominal > 0 ? 'recessed' : 'proud',
+    short: room < -SLACK ? -room : 0,
+    ...(mouldingDepth === undefined ? {} : { ledge: Math.max(0, mouldingDepth - insideDepth) }),
+  };
+}

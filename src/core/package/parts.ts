@@ -1,0 +1,68 @@
+/** What a finished frame is made of, part by part: what it comes with, what the job has planned, what is still needed. */
+import type { FramePart, Job } from '../job/job';
+import { FRAME_PARTS } from '../job/written-frame';
+import type { Layout } from '../layout/layout';
+import type { Show } from '../layout/show';
+import type { CheckItem } from './check-item';
+
+/** What a job wants of a part; undefined: nothing. */
+type Wanted = (job: Job, blank: string, show: Show) => string | undefined;
+
+const WANTED: Readonly<Record<FramePart, Wanted>> = {
+  glazing: ({ package: { glazing } }, blank, show) =>
+    glazing && `${glazing.material} ${show.limit(glazing.thickness.nominal)} thick, ${blank}`,
+  mat: ({ layers }, blank) =>
+    layers.length === 0
+      ? undefined
+      : `${layers.length === 1 ? 'one layer' : `${layers.length} layers`}, ${blank}, cut from this job`,
+  'mount board': ({ package: { mountBoard } }, blank, show) =>
+    mountBoard && `${mountBoard.board}, ${show.limit(mountBoard.thickness.nominal)} thick, ${blank}`,
+  backing: ({ package: { backing } }, blank, show) =>
+    backing && `${backing.material} ${show.limit(backing.thickness.nominal)} thick, ${blank}`,
+  fixings: ({ package: { fixing } }) => FIXING_WORDS[fixing.kind],
+  hangers: () => 'by size and weight: two rings with their screws, or one toothed hanger for a small and light frame',
+  wire: () => 'where it hangs from rings: rated for more than the frame weighs',
+  'dust cover': ({ package: { dustCover } }) =>
+    dustCover ? 'paper over the whole back, a little smaller than the frame' : undefined,
+};
+
+const FIXING_WORDS: Readonly<Record<Job['package']['fixing']['kind'], string>> = {
+  points: 'points, driven into the rabbet’s walls',
+  brads: 'brads, driven into the rabbet’s walls',
+  'bent tabs': 'tabs to bend down',
+  'turn buttons': 'turn buttons, screwed on the back',
+  groove: 'the back itself, slid into its groove',
+  'offset clips': 'offset clips and their screws',
+  screws: 'screws, from behind through the ledge',
+};
+
+/** What holds the frame's own back is part of it. */
+const OF_THE_BACK: readonly FramePart[] = ['backing', 'fixings'];
+
+const BEFORE_THE_FACE: readonly FramePart[] = ['glazing', 'mat', 'mount board'];
+
+export function partItems(job: Job, layout: Layout, show: Show): CheckItem[] {
+  const blank = show.size(layout.frame.blank);
+  const { comesWith, build } = job.frame;
+  return FRAME_PARTS.map((part): CheckItem => {
+    const wanted = WANTED[part](job, blank, show);
+    if (wanted === undefined) return { state: 'done', what: part, words: 'none is wanted' };
+    if (build === 'float' && BEFORE_THE_FACE.includes(part)) {
+      return {
+        state: 'look',
+        what: part,
+        words: `the job has ${wanted}: leave it out, nothing goes before the canvas`,
+      };
+    }
+    const own = build === 'with back' && OF_THE_BACK.includes(part);
+    if (!own && !comesWith.includes(part)) return { state: 'needed', what: part, words: wanted };
+    if (part === 'mat') {
+      return { state: 'needed', what: part, words: `${wanted}; the one that comes with the frame has another window` };
+    }
+    return {
+      state: 'done',
+      what: part,
+      words: own ? `of the frame’s own: ${wanted}` : `comes with the frame; wanted is ${wanted}`,
+    };
+  });
+}
