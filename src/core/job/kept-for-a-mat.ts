@@ -22,7 +22,6 @@ export function tellKept(written: WrittenJob, reader: Reader): void {
     severity: 'note',
     at: 'mat.layers',
     message: `Without a mat nothing is made of ${list}; the job keeps it for when there is one.`,
-    value: list,
   });
 }
 

@@ -1,6 +1,5 @@
 /** How a picture without a mat sits in its frame: held by the lip, loose, tight, or with a gap all round. */
 import { sizeOf, type Size } from '../../geometry/box';
-import type { Job } from '../../job/job';
 import { assert, type Problem } from '../../problem';
 import type { BarePicture } from '../bare-picture';
 import type { FrameSizes, PlacedLayout } from '../layout';
@@ -10,14 +9,13 @@ import { HOLD_WARN } from './pictures';
 import { SLACK, titled } from './slack';
 
 const AXES = [
-  { side: 'width', along: 'across' },
-  { side: 'height', along: 'up and down' },
+  { side: 'width', along: 'across', short: 'narrow' },
+  { side: 'height', along: 'up and down', short: 'low' },
 ] as const;
 type Axis = (typeof AXES)[number];
 
 /** A picture in its frame, with what messages say of both. */
 interface Fitted {
-  readonly job: Job;
   readonly frame: FrameSizes;
   readonly size: Size;
   readonly at: string;
@@ -25,11 +23,11 @@ interface Fitted {
   readonly show: Show;
 }
 
-export function bareFit(job: Job, { frame, windows }: PlacedLayout, bare: BarePicture, show: Show): Problem[] {
+export function bareFit({ frame, windows }: PlacedLayout, bare: BarePicture, show: Show): Problem[] {
   const placed = windows[0]?.picture;
   assert(placed, 'a job without a mat shows its picture');
   const name = `Picture ${titled(bare.picture.title) || `${bare.index + 1} `}`;
-  const fitted = { job, frame, size: sizeOf(placed.sheet), at: `pictures[${bare.index}].size`, name, show };
+  const fitted = { frame, size: sizeOf(placed.sheet), at: `pictures[${bare.index}].size`, name, show };
   const larger = AXES.filter(({ side }) => fitted.size[side] > frame.rabbet[side] + SLACK);
   if (larger.length > 0) return [doesNotGoIn(fitted)];
   return frame.isFloat ? otherGap(fitted) : [...fallsThrough(fitted), ...tight(fitted), ...loose(fitted)];
@@ -58,19 +56,25 @@ function fallsThrough(fitted: Fitted): Problem[] {
   const past = AXES.filter((axis) => isThrough(fitted, axis));
   if (past.length === 0) return [];
   const { remedy, fix } = bareRemedy(size, frame, show);
-  const lacks = past.map(({ side }) => `${show.length(frame.sight[side] - size[side])} in ${side}`).join(' and ');
+  const what = past.length === AXES.length ? 'would fall through' : 'does not close';
+  const lacks = past.map((axis) => lackOf(fitted, axis)).join(' and ');
   return [
     {
       code: 'picture-falls-through',
       severity: 'error',
       at: fitted.at,
-      message: `${name}is ${show.size(size)} and would fall through the front of the frame, which is open for ${show.size(frame.sight)}: it lacks ${lacks}, and the lip has to cover it besides. ${sentence(`${remedy}, or a mat in this one`)}`,
+      message: `${name}is ${show.size(size)} and ${what} the front of the frame, which is open for ${show.size(frame.sight)}: it is ${lacks}, and the lip has to cover it besides. ${sentence(`${remedy}, or a mat in this one`)}`,
       value: show.size(size),
       limit: show.size(frame.sight),
       remedy,
       fix,
     },
   ];
+}
+
+function lackOf({ frame, size, show }: Fitted, { side, short }: Axis): string {
+  const lack = frame.sight[side] - size[side];
+  return lack > SLACK ? `${show.length(lack)} too ${short}` : `no ${side === 'width' ? 'wider' : 'higher'} than that`;
 }
 
 function isThrough({ frame, size }: Fitted, { side }: Axis): boolean {
@@ -98,7 +102,9 @@ function tight({ frame, size, at, name, show }: Fitted): Problem[] {
 /** Smaller than the frame size, or under a lip so narrow, that it has to be kept in the middle. */
 function loose(fitted: Fitted): Problem[] {
   const { frame, size, name, show } = fitted;
-  const held = AXES.filter((axis) => !isThrough(fitted, axis)).map((axis) => {
+  // What falls through has more to it than its play.
+  if (AXES.some((axis) => isThrough(fitted, axis))) return [];
+  const held = AXES.map((axis) => {
     const play = frame.rabbet[axis.side] - size[axis.side];
     return { ...axis, play, aside: frame.lip - play, smaller: size[axis.side] < frame.blank[axis.side] - SLACK };
   });

@@ -14,7 +14,7 @@ export function bareProblems(job: Job, layout: PlacedLayout, bare: BarePicture):
   const show = showFor(job);
   return bySeverity([
     ...paperInFloatFrame(job, bare),
-    ...bareFit(job, layout, bare, show),
+    ...bareFit(layout, bare, show),
     ...picturesLeftOut(job, layout),
     ...madeToOrder(job, layout, show),
   ]);
