@@ -4,7 +4,7 @@ import { buildProblems } from '../core/build-problems';
 import { planCuts } from '../core/cutting/plan-cuts';
 import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
-import { good, type Problem, type Result } from '../core/problem';
+import { bad, good, isError, type Problem, type Result } from '../core/problem';
 import { showingOf } from '../core/units';
 import { loadPictures, NO_PICTURES } from './proof/load-pictures';
 import type { Fonts, MakerHooks, OutputContext } from './context';
@@ -17,6 +17,7 @@ import { makePathCsv } from './machine/path-csv';
 import { makePathJson } from './machine/path-json';
 import { makeGcode, makeHpgl } from './machine/programs';
 import { makeSvg } from './machine/svg';
+import { nothingToCut } from './nothing-to-cut';
 import { makeProof } from './proof/proof';
 import { makeTemplate } from './template/template';
 
@@ -27,8 +28,12 @@ interface OutputWords {
   /** Ends the file's name. */
   readonly ending: string;
   readonly words: string;
+  /** What it is called where it is left out. */
+  readonly called: string;
   /** Part of the whole work, for progress; only in proportion to the others. */
   readonly weight: number;
+  /** True of what shows the picture in its frame, and so is made also where nothing is cut. */
+  readonly withoutCuts?: true;
 }
 
 /** One file of a job. */
@@ -46,22 +51,48 @@ interface LayerOutput extends OutputWords {
 type Output = WholeOutput | LayerOutput;
 
 const OUTPUTS: Readonly<Record<OutputKind, Output>> = {
-  template: { ending: '-template.pdf', words: 'Making the template', weight: 20, make: makeTemplate },
-  'cut-card': { ending: '-cut-card.pdf', words: 'Writing the cut cards', weight: 4, make: makeCutCard },
-  'cut-list': { ending: '-cut-list.csv', words: 'Writing the cutting list', weight: 1, make: makeCutList },
-  proof: { ending: '-proof.svg', words: 'Drawing the proof', weight: 1, make: makeProof },
+  template: {
+    ending: '-template.pdf',
+    words: 'Making the template',
+    called: 'the template',
+    weight: 20,
+    make: makeTemplate,
+  },
+  'cut-card': {
+    ending: '-cut-card.pdf',
+    words: 'Writing the cut cards',
+    called: 'the cut cards',
+    weight: 4,
+    make: makeCutCard,
+  },
+  'cut-list': {
+    ending: '-cut-list.csv',
+    words: 'Writing the cutting list',
+    called: 'the cutting list',
+    weight: 1,
+    make: makeCutList,
+  },
+  proof: {
+    ending: '-proof.svg',
+    words: 'Drawing the proof',
+    called: 'the proof picture',
+    weight: 1,
+    withoutCuts: true,
+    make: makeProof,
+  },
   ...machineOutputs(),
 };
 
 function machineOutputs(): Readonly<Record<MachineKind, Output>> {
   const words = 'Writing the paths for machines';
+  const called = 'the files for machines';
   return {
-    dxf: { ending: '-cuts.dxf', words, weight: 1, make: makeDxf },
-    svg: { ending: '-cuts.svg', words, weight: 1, make: makeSvg },
-    hpgl: { ending: '.plt', words, weight: 1, perLayer: true, make: makeHpgl },
-    gcode: { ending: '.nc', words, weight: 1, perLayer: true, make: makeGcode },
-    csv: { ending: '-cuts.csv', words, weight: 1, make: makePathCsv },
-    json: { ending: '-cuts.json', words, weight: 1, make: makePathJson },
+    dxf: { ending: '-cuts.dxf', words, called, weight: 1, make: makeDxf },
+    svg: { ending: '-cuts.svg', words, called, weight: 1, make: makeSvg },
+    hpgl: { ending: '.plt', words, called, weight: 1, perLayer: true, make: makeHpgl },
+    gcode: { ending: '.nc', words, called, weight: 1, perLayer: true, make: makeGcode },
+    csv: { ending: '-cuts.csv', words, called, weight: 1, make: makePathCsv },
+    json: { ending: '-cuts.json', words, called, weight: 1, make: makePathJson },
   };
 }
 
@@ -98,7 +129,9 @@ interface Part {
   readonly layer?: number;
 }
 
-function partsOf({ ending, perLayer }: Output, baseName: string, layers: number): Part[] {
+/** None of an output of cuts where no layer is cut. */
+function partsOf({ ending, perLayer, withoutCuts }: Output, baseName: string, layers: number): Part[] {
+  if (layers === 0 && !withoutCuts) return [];
   if (!perLayer) return [{ name: `${baseName}${ending}` }];
   return Array.from({ length: layers }, (_, index) => ({
     name: `${baseName}-layer-${index + 1}${ending}`,
@@ -125,10 +158,11 @@ export async function exportFiles(
   if (!opened.ok) return opened;
   const shown = options.only.includes('proof') ? await loadPictures(opened.value.job, hooks) : NO_PICTURES;
   const context = { ...opened.value, pictures: shown.pictures };
-  const kinds = kindsOf(options.only);
+  const { kinds, leftOut } = parted(kindsOf(options.only), context);
+  if (leftOut.some(isError)) return bad(leftOut);
   const whole = kinds.reduce((sum, kind) => sum + OUTPUTS[kind].weight, 0);
   const files: OutputFile[] = [];
-  const problems: Problem[] = [...opened.problems, ...shown.problems];
+  const problems: Problem[] = [...opened.problems, ...shown.problems, ...leftOut];
   if (kinds.some(isForMachine)) {
     problems.push(...linesLeftOut(context.layout, options.view), ...fullBlanks(context.plan, context.showing));
   }
@@ -151,6 +185,13 @@ export async function exportFiles(
   }
   hooks.onProgress?.({ done: 1, step: 'Done' });
   return good(files, problems);
+}
+
+/** The kinds that something can be made of, and what is said of the others. */
+function parted(wanted: readonly OutputKind[], { plan }: OutputContext) {
+  const kinds = wanted.filter((kind) => partsOf(OUTPUTS[kind], '', plan.layers.length).length > 0);
+  const others = wanted.filter((kind) => !kinds.includes(kind)).map((kind) => OUTPUTS[kind].called);
+  return { kinds, leftOut: nothingToCut(others, kinds.length > 0) };
 }
 
 function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Result<OutputContext> {

@@ -77,3 +77,14 @@ export const SQUARE = {
   pictures: [{ title: 'Square', size: '300 x 300 mm' }],
   frame: { size: '500 x 500 mm' },
 };
+
+/** A canvas in a frame of its own size, with nothing to cut. */
+export const BARE = {
+  title: 'The sea',
+  pictures: [{ title: 'The sea', kind: 'painting on canvas', size: '16 x 20 in', thickness: '3/4 in' }],
+  frame: { size: '16 x 20 in' },
+  mat: { layers: [] },
+};
+
+/** The same in a float frame. */
+export const FLOAT = { ...BARE, frame: { size: '16 x 20 in', build: 'float', float: { gap: '1/4 in' } } };

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { makeProof } from '../../src/outputs/proof/proof';
 import type { OutputContext } from '../../src/outputs/context';
-import { ASIDE, CHART, FERN, LINOCUTS, planContext } from './jobs';
+import { ASIDE, BARE, CHART, FERN, FLOAT, LINOCUTS, planContext } from './jobs';
 
 const fonts = { regular: new Uint8Array(), bold: new Uint8Array() };
 
@@ -49,6 +49,31 @@ describe('the proof', () => {
       }
     });
   }
+
+  it('without a mat shows the picture as far as the frame leaves it free', async () => {
+    const of = async (job: object) => {
+      const svg = await proofOf(contextOf(job));
+      const box = (selector: string) => {
+        const rect = svg.querySelector(selector);
+        return rect && ['x', 'y', 'width', 'height'].map((name) => number(rect, name) / 25.4);
+      };
+      expect(svg.querySelectorAll('.layer, .opening, .bevel')).toHaveLength(0);
+      expect(svg.querySelectorAll('.member')).toHaveLength(4);
+      const inner = svg.querySelector('.member[data-side="left"]')?.getAttribute('d') ?? '';
+      const across = [...inner.matchAll(/[ML]\s*(-?[\d.]+)/g)].map(([, x]) => Number(x) / 25.4);
+      return { sheet: box('.sheet'), well: box('.well'), width: svg.getAttribute('width'), face: Math.max(...across) };
+    };
+    const near = (numbers: number[]) => numbers.map((each) => expect.closeTo(each, 5) as number);
+    // Outside 17 1/8 x 21 1/8 in: the canvas lies 9/16 in inside that, and the face of 3/4 in covers 3/16 in of it.
+    const plain = await of(BARE);
+    expect(plain.sheet).toEqual(near([9 / 16, 9 / 16, 16, 20]));
+    expect([plain.well, plain.face]).toEqual([null, expect.closeTo(0.75, 5)]);
+    // Outside 18 x 22 in: a face of 3/4 in, then the gap of 1/4 in all round.
+    const float = await of(FLOAT);
+    expect(float.sheet).toEqual(near([1, 1, 16, 20]));
+    expect(float.well).toEqual(near([0.75, 0.75, 16.5, 20.5]));
+    expect(float.face).toBeCloseTo(0.75, 5);
+  });
 
   it('has bevels lit from the upper left: shade on the upper and left, light on the lower and right', async () => {
     const svg = await proofOf(contextOf(FERN));

@@ -5,10 +5,10 @@ import { paragraph } from '../print/text';
 import type { Section } from './section';
 import { rowsText, type Row, type Words } from './words';
 
-export function picturesSection({ pictures }: Job, words: Words): Section {
+export function picturesSection({ pictures, layers }: Job, words: Words): Section {
   const alike = new Map<string, { names: string[]; lines: string[] }>();
   pictures.forEach((picture, index) => {
-    const lines = rowsText(pictureRows(picture, words), 5, words);
+    const lines = rowsText(pictureRows(picture, layers.length === 0, words), 5, words);
     const key = lines.join('\n');
     const name = picture.title === '' ? String(index + 1) : `${index + 1} “${picture.title}”`;
     const group = alike.get(key);
@@ -22,15 +22,22 @@ export function picturesSection({ pictures }: Job, words: Words): Section {
   return { heading: 'Pictures', lines };
 }
 
-function pictureRows(picture: Picture, words: Words): Row[] {
+function pictureRows(picture: Picture, isBare: boolean, words: Words): Row[] {
   const { kind, sheet, image, margins, overlap, overlapFrom, thickness } = picture;
   const whole = image.width === sheet.width && image.height === sheet.height;
+  const imageRow = (): Row => [
+    'Image',
+    words.size(image),
+    whole ? 'fills the sheet' : `margins: ${words.sides(margins)}`,
+  ];
   return [
-    ['Sheet', words.size(sheet), [...(kind === 'other' ? [] : [kind]), `${thin(thickness, words)} thick`].join(', ')],
-    whole
-      ? ['Image', words.size(image), 'fills the sheet']
-      : ['Image', words.size(image), `margins: ${words.sides(margins)}`],
-    ['Mat', '', `${words.overlap(overlap)}, counted from the ${overlapFrom}`],
+    [
+      isBare ? 'Size' : 'Sheet',
+      words.size(sheet),
+      [...(kind === 'other' ? [] : [kind]), `${thin(thickness, words)} thick`].join(', '),
+    ],
+    ...(whole && isBare ? [] : [imageRow()]),
+    ['Mat', '', isBare ? 'none' : `${words.overlap(overlap)}, counted from the ${overlapFrom}`],
   ];
 }
 

@@ -88,7 +88,7 @@ function pictureRows(
 }
 
 /** How much of the image's area shows, such as `89.1 %`; undefined where a shape reaches past the image. */
-function partInSight(window: PlacedWindow, { image, overlap }: PlacedPicture): string | undefined {
+export function partInSight(window: PlacedWindow, { image, overlap }: PlacedPicture): string | undefined {
   const outline = window.layers.at(-1)?.outlines?.opening;
   if (outline) {
     const isWithin = !window.parts && SIDES.every((side) => overlap[side] >= 0);

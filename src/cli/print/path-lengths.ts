@@ -17,14 +17,14 @@ export interface PathLengths {
   readonly layers: readonly { readonly number: number; readonly cutLength: number; readonly travel: number }[];
 }
 
-/** Undefined where no file is for a machine. */
+/** Undefined where no file is for a machine, or nothing is cut. */
 export function pathLengths(
   { job, layout }: FoundJob,
   only: readonly OutputKind[],
   view: View,
   { corner = MACHINE_DEFAULTS.corner }: Partial<MachineOptions> = {},
 ): PathLengths | undefined {
-  if (!MACHINE_KINDS.some((kind) => only.includes(kind))) return undefined;
+  if (layout.layers.length === 0 || !MACHINE_KINDS.some((kind) => only.includes(kind))) return undefined;
   const { cutLength, travel, layers } = planToolPaths(planCuts(job, layout), { view, corner });
   return {
     cutLength,

@@ -29,10 +29,17 @@ the limit it passed and a remedy. Only errors make the exit code 1.`,
     if (json) {
       await world.say(jsonText({ ok: found.ok, problems }));
     } else {
-      const verdict = problems.some(isError) ? 'The job can’t be cut' : 'The job can be cut';
+      const verdict = problems.some(isError)
+        ? 'The job can’t be cut'
+        : sound(found.ok && found.job.layers.length === 0);
       const list = problems.length === 0 ? '' : `${problemsText(problems, world.columns)}\n`;
       await world.say(`${list}${verdict}: ${tally(problems)}.\n`);
     }
     return found.ok ? 0 : 1;
   },
 };
+
+/** Without a mat there is nothing to cut. */
+function sound(isBare: boolean): string {
+  return isBare ? 'The picture can be framed, with nothing to cut' : 'The job can be cut';
+}

@@ -1,6 +1,7 @@
 /** One frame of the shelf, one way up, and what a job comes to in it. */
 import type { PerSide, Size } from '../geometry/box';
-import { layOut, type Laid } from '../layout/lay-out';
+import { layOut } from '../layout/lay-out';
+import type { Laid } from '../layout/laid';
 import type { Layout } from '../layout/layout';
 import { rangeMisses, type Miss } from '../layout/range-misses';
 import { SAME } from '../layout/solve-borders';

@@ -50,7 +50,9 @@ export interface Frame {
   readonly readyMade?: string;
   /** Which way it hangs, where the size as written had to be turned for that. */
   readonly turned?: 'portrait' | 'landscape';
+  /** Of a float frame the gap on both sides. */
   readonly allowance: number;
+  /** A float frame has none: 0. */
   readonly lip: number;
   readonly mouldingWidth: number;
   /** Front to back. */
@@ -280,7 +282,7 @@ export interface Job {
   readonly pictures: readonly Picture[];
   readonly frame: Frame;
   readonly package: Package;
-  /** 1 to 4, from the top layer down. */
+  /** Up to 4, from the top layer down; none: the picture goes into its frame as it is. */
   readonly layers: readonly Layer[];
   readonly measuredAt: 'opening' | 'face';
   /** Undefined when there are only freely placed windows. */

@@ -3,6 +3,7 @@ import { findReadyMade, READY_MADE_SIZES } from '../frame/ready-made';
 import type { Size } from '../geometry/box';
 import { defaultLength, DEFAULT_FRAME_COLOUR, type DefaultLength } from './defaults';
 import type { Frame } from './job';
+import { openFront, readFloat } from './read-float';
 import type { Reader } from './reader';
 import type { WrittenFrame } from './written-frame';
 
@@ -12,7 +13,12 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
   const blank = said && hung ? hang(said, hung) : said;
   const part = (key: 'allowance' | 'lip' | 'mouldingWidth', name: string, fallback: DefaultLength, most: number) =>
     reader.length(written[key], `frame.${key}`, { name, least: 0, most }, defaultLength(fallback, reader.units));
-  const lip = part('lip', 'Rabbet lip', 'lip', 200);
+  const float = readFloat(written.float ?? {}, reader);
+  const closed = {
+    allowance: part('allowance', 'Allowance', 'allowance', 100),
+    lip: part('lip', 'Rabbet lip', 'lip', 200),
+  };
+  const { allowance, lip } = written.build === 'float' ? openFront(written, float, reader) : closed;
   const mouldingWidth = part('mouldingWidth', 'Moulding width', 'mouldingWidth', 500);
   if (mouldingWidth < lip) {
     reader.say({
@@ -41,7 +47,7 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
     ...(blank ? { blank } : {}),
     ...(written.readyMade === undefined ? {} : { readyMade: written.readyMade }),
     ...(hung && blank !== said ? { turned: hung } : {}),
-    allowance: part('allowance', 'Allowance', 'allowance', 100),
+    allowance,
     lip,
     mouldingWidth,
     ...(mouldingDepth === undefined ? {} : { mouldingDepth }),
@@ -51,7 +57,7 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
     corners: written.corners ?? 'mitred',
     comesWith: [...new Set(written.comesWith)],
     grooves: readGrooves(written, reader),
-    float: readFloat(written.float ?? {}, reader),
+    float,
     ...(weight === undefined ? {} : { weight }),
     ...(written.density === undefined ? {} : { density: written.density }),
   };
@@ -62,30 +68,6 @@ function readGrooves({ grooves = [] }: WrittenFrame, reader: Reader): number[] {
   return grooves
     .map((groove, index) => reader.length(groove, `frame.grooves[${index}]`, limits, NaN))
     .toSorted((a, b) => a - b);
-}
-
-function readFloat(written: NonNullable<WrittenFrame['float']>, reader: Reader): Frame['float'] {
-  const insideDepth = reader.optionalLength(written.insideDepth, 'frame.float.insideDepth', {
-    name: 'Inside depth of the float frame',
-    least: 0,
-    above: true,
-    most: 500,
-  });
-  return {
-    gap: reader.length(
-      written.gap,
-      'frame.float.gap',
-      { name: 'Gap round the canvas', least: 0, most: 200 },
-      defaultLength('floatGap', reader.units),
-    ),
-    ...(insideDepth === undefined ? {} : { insideDepth }),
-    setBack: reader.length(
-      written.setBack,
-      'frame.float.setBack',
-      { name: 'How far the canvas lies back', least: -200, most: 200 },
-      0,
-    ),
-  };
 }
 
 function readBlank(written: WrittenFrame, reader: Reader): Size | undefined {

@@ -1,7 +1,10 @@
 /** Understands a written job: checks it against the schema, fills in defaults, turns lengths into millimetres. */
 import { bad, good, isError, type Problem, type Result } from '../problem';
 import type { InchStep, MetricStep } from '../units';
+import { goesBare } from './bare-kinds';
 import type { Arrangement, FreeWindow, Job, Picture } from './job';
+import { tellKept } from './kept-for-a-mat';
+import { layersIn } from './layers-in';
 import { migrate } from './migrate';
 import { ArrangementReader } from './read-arrangement';
 import { readBorders } from './read-borders';
@@ -57,8 +60,9 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
   const pictures = readPictures(written.pictures ?? [], reader);
   const frame = readFrame(written.frame ?? {}, reader);
   const cutting = readCutting(written.cutting ?? {}, reader);
-  const layers = readLayers(written.mat?.layers ?? [{}], reader, cutting.cutter?.bevelAngleDegrees);
+  const layers = readLayers(layersIn(written), reader, cutting.cutter?.bevelAngleDegrees);
   compareLayers(cutting, layers, reader);
+  tellKept(written, reader);
   const lines = new LineReader(written.mat?.lines ?? [], reader, cutting.cutter?.bevelAngleDegrees);
   const arrangement = new ArrangementReader(pictures, reader, lines);
   const free = (written.free ?? []).map((item, index) => arrangement.free(item, `free[${index}]`));
@@ -78,7 +82,7 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     steps,
     pictures,
     frame,
-    package: readPackage(written.package ?? {}, { frame, bare: pictures.some(isBare) }, reader),
+    package: readPackage(written.package ?? {}, { frame, bare: pictures.some(({ kind }) => goesBare(kind)) }, reader),
     layers,
     measuredAt: written.mat?.measuredAt ?? 'opening',
     ...(windows ? { windows } : {}),
@@ -90,11 +94,6 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     wall: readWall(written.wall ?? {}, reader),
   };
   return { job, problems: reader.problems };
-}
-
-/** A canvas or panel goes into its frame as it is. */
-function isBare({ kind }: Picture): boolean {
-  return kind === 'painting on canvas' || kind === 'painting on panel';
 }
 
 /** What is arranged when the job does not say: every picture that has no freely placed window, in a row. */

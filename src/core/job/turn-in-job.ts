@@ -1,7 +1,8 @@
 /** One item of a written job turned by a quarter or turned over, where it stands. */
 import { bad, good, isError, type Problem, type Result } from '../problem';
 import { setAt, valueAt } from './edit';
-import type { Motion } from './motion';
+import { layersIn } from './layers-in';
+import { isQuarterTurn, type Motion } from './motion';
 import { movedItem, upset } from './turn-item';
 import { movedWindow } from './turn-window';
 import type { WrittenFreeWindow, WrittenJob, WrittenNode } from './written';
@@ -19,6 +20,8 @@ export function turnItem(
   const written = windows !== undefined && at.startsWith('windows') ? { ...job, windows } : job;
   const item = /^(windows(\.items\[\d+\])*|free\[\d+\])$/.test(at) ? valueAt(written, at) : undefined;
   if (item === undefined) return bad([unknown(at)]);
+  // Turned over are only openings in a mat; a picture can't be.
+  if (layersIn(job).length === 0 && !isQuarterTurn(motion)) return good(job);
   const problems: Problem[] = [];
   const say = (problem: Problem) => void problems.push(problem);
   const moved = at.startsWith('free')

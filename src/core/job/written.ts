@@ -277,10 +277,11 @@ export const writtenJob = z
       .strictObject({
         layers: z
           .array(layer)
-          .min(1)
           .max(MAX_LAYERS)
           .optional()
-          .describe('From the top (nearest the glazing) down. Default one.'),
+          .describe(
+            'From the top (nearest the glazing) down; an empty list is no mat. Default one, and none in a float frame.',
+          ),
         measuredAt: z
           .enum(['opening', 'face'])
           .optional()

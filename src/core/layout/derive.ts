@@ -4,15 +4,14 @@ import type { Job, QuarterTurn } from '../job/job';
 import { lengthText, showingOf } from '../units';
 import type { Leaf } from './cells';
 import { gapOrigin } from './gaps';
+import { frameSums, pair, type ShowLength } from './derive-frame';
 import type { Derivation, PlacedLayout } from './layout';
-
-type Show = (mm: number) => string;
 
 /** Frame, borders, layers, windows and gaps, in that order. */
 export function derivationsOf(job: Job, layout: PlacedLayout, leaves: readonly Leaf[]): Derivation[] {
-  const show: Show = (mm) => lengthText(mm, showingOf(job));
+  const show: ShowLength = (mm) => lengthText(mm, showingOf(job));
   return [
-    ...frameSums(job, layout, show),
+    ...frameSums(job, layout, (side) => fittedSum(layout, side, show), show),
     ...borderSums(job, layout, show),
     ...layerSums(layout, show),
     ...layout.windows.flatMap((window, index) => windowSums(job, layout, index, leaves[index], show)),
@@ -25,50 +24,11 @@ export function derivationsOf(job: Job, layout: PlacedLayout, leaves: readonly L
   ];
 }
 
-function pair(
-  name: string,
-  label: string,
-  size: { width: number; height: number },
-  how: (side: 'width' | 'height') => string,
-): Derivation[] {
-  return (['width', 'height'] as const).map((side) => ({
-    name: `${name}.${side}`,
-    label: `${label}, ${side}`,
-    value: size[side],
-    how: how(side),
-  }));
-}
-
-function frameSums(job: Job, { frame, content, borders }: PlacedLayout, show: Show): Derivation[] {
-  const axis = { width: ['left', 'right'], height: ['top', 'bottom'] } as const;
-  const fitted = (side: 'width' | 'height') => {
-    const [from, to] = axis[side];
-    const inner = side === 'width' ? widthOf(content) : heightOf(content);
-    return `made to fit: ${show(borders.cut[from])} + ${show(inner)} + ${show(borders.cut[to])}`;
-  };
-  const { readyMade, turned } = job.frame;
-  const given = (readyMade ? `ready-made ${readyMade}` : 'as given') + (turned ? `, turned to hang ${turned}` : '');
-  return [
-    ...pair('frame.blank', 'Frame size (blank)', frame.blank, (side) => (job.frame.blank ? given : fitted(side))),
-    ...pair(
-      'frame.rabbet',
-      'Rabbet',
-      frame.rabbet,
-      (side) => `${show(frame.blank[side])} + allowance ${show(frame.allowance)}`,
-    ),
-    ...pair(
-      'frame.sight',
-      'Sight size',
-      frame.sight,
-      (side) => `${show(frame.rabbet[side])} − 2 × lip ${show(frame.lip)}`,
-    ),
-    ...pair(
-      'frame.outside',
-      'Outside',
-      frame.outside,
-      (side) => `${show(frame.rabbet[side])} + 2 × (moulding ${show(frame.mouldingWidth)} − lip ${show(frame.lip)})`,
-    ),
-  ];
+/** Made to fit, the frame is what stands in it with the borders round that. */
+function fittedSum({ content, borders: { cut } }: PlacedLayout, side: 'width' | 'height', show: ShowLength): string {
+  return side === 'width'
+    ? `${show(cut.left)} + ${show(widthOf(content))} + ${show(cut.right)}`
+    : `${show(cut.top)} + ${show(heightOf(content))} + ${show(cut.bottom)}`;
 }
 
 const RULES: Record<Job['borders']['rule'], string> = {
@@ -83,7 +43,7 @@ const RULES: Record<Job['borders']['rule'], string> = {
   'by-hand': 'given by hand',
 };
 
-function borderSums(job: Job, layout: PlacedLayout, show: Show): Derivation[] {
+function borderSums(job: Job, layout: PlacedLayout, show: ShowLength): Derivation[] {
   const { borders, topBorders, frame } = layout;
   const free = job.windows === undefined;
   const rule = free ? '' : `; ${RULES[job.borders.rule]}, measured ${job.borders.measured}`;
@@ -112,7 +72,7 @@ function borderSums(job: Job, layout: PlacedLayout, show: Show): Derivation[] {
   ];
 }
 
-function layerSums(layout: PlacedLayout, show: Show): Derivation[] {
+function layerSums(layout: PlacedLayout, show: ShowLength): Derivation[] {
   return layout.layers.flatMap((layer, index) => {
     const name = `layers[${index}]`;
     const { run, angleDegrees, direction } = layer.bevel;
@@ -136,7 +96,13 @@ function layerSums(layout: PlacedLayout, show: Show): Derivation[] {
   });
 }
 
-function windowSums(job: Job, layout: PlacedLayout, index: number, leaf: Leaf | undefined, show: Show): Derivation[] {
+function windowSums(
+  job: Job,
+  layout: PlacedLayout,
+  index: number,
+  leaf: Leaf | undefined,
+  show: ShowLength,
+): Derivation[] {
   const window = layout.windows[index];
   if (!window || !leaf) return [];
   const label = `Window ${window.name}${window.title === '' ? '' : ` "${window.title.slice(0, 40)}"`}`;
@@ -160,7 +126,7 @@ function sizeSum(
   leaf: Leaf,
   side: 'width' | 'height',
   layout: PlacedLayout,
-  show: Show,
+  show: ShowLength,
 ): string {
   if (leaf.from === 'written') return 'as given';
   if (leaf.from === 'written at face')
@@ -191,7 +157,7 @@ function partSum(
   part: NonNullable<NonNullable<Leaf['picture']>['part']>,
   side: 'width' | 'height',
   whole: string,
-  show: Show,
+  show: ShowLength,
 ): string {
   const line = leaf.groups.at(-1);
   if (line?.kind !== 'line' || (line.axis === 'across') !== (side === 'width')) return whole;

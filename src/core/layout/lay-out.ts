@@ -3,7 +3,7 @@ import { around, boxAt, eachSide, grow, insets, shift, type Box, type PerSide, t
 import { shiftOutline } from '../geometry/outline';
 import { nameOfSize } from '../frame/ready-made';
 import type { FreeWindow, Job } from '../job/job';
-import { assert, bad, good, isError, type Problem, type Result } from '../problem';
+import { assert, bad, good, type Problem, type Result } from '../problem';
 import type { AxisAsk, AxisBorders } from './axis';
 import { cellOf } from './cell-of';
 import type { Cell, Leaf } from './cells';
@@ -11,16 +11,10 @@ import { derivationsOf } from './derive';
 import { extentOf, stretchOf } from './extent';
 import { framePath } from './frame-path';
 import { gapsOf } from './gaps';
-import type {
-  Derivation,
-  FrameSizes,
-  Layout,
-  LayerOpening,
-  LayoutLayer,
-  PlacedLayout,
-  PlacedPicture,
-  PlacedWindow,
-} from './layout';
+import { frameSizes, hiddenBorder } from './frame-sizes';
+import { laid, type Laid } from './laid';
+import { layOutBare } from './lay-out-bare';
+import type { LayerOpening, LayoutLayer, PlacedLayout, PlacedPicture, PlacedWindow } from './layout';
 import { placeLines } from './face-lines';
 import { emptyWindows } from './limits/board';
 import { findProblems } from './limits/find-problems';
@@ -31,11 +25,9 @@ import { plainOpening, shapedOpenings } from './shaped-openings';
 import { SAME, solveAcross, solveUp } from './solve-borders';
 import { blankOnlyForFree, unequalBorders, unusedBorders } from './border-problems';
 
-/** A layout, or what keeps it from being cut; then with where everything would lie, as far as that can be said. */
-export type Laid = Result<Layout> & { readonly sketch?: Layout };
-
 /** The layout of a job, or the problems that keep it from being made. Nothing is rounded. */
 export function layOut(job: Job): Laid {
+  if (job.layers.length === 0) return layOutBare(job);
   const root = job.windows && cellOf(job.windows, job);
   const free = job.free.map((window) => ({ window, leaf: cellOf(window.window, job) as Leaf }));
   const freeLeaves = free.map(({ leaf }) => leaf);
@@ -167,16 +159,7 @@ function finish(
     gaps: gapsOf(windows, leaves),
   };
   const problems = [...before, ...findProblems(job, placed, leaves)];
-  let sums: readonly Derivation[] | undefined;
-  const layout: Layout = {
-    ...placed,
-    problems,
-    // Worked out when someone asks: a drag lays out sixty times a second, and nobody reads sums meanwhile.
-    get derivations() {
-      return (sums ??= derivationsOf(job, placed, leaves));
-    },
-  };
-  return problems.some(isError) ? { ...bad<Layout>(problems), sketch: layout } : good(layout, problems);
+  return laid(placed, problems, () => derivationsOf(job, placed, leaves));
 }
 
 function placeWindow(
@@ -262,27 +245,6 @@ function layersOf(job: Job): LayoutLayer[] {
       shownStrip: eachSide(strip),
     };
   });
-}
-
-/** How much of each border the frame hides. */
-function hiddenBorder(job: Job): number {
-  return job.frame.lip - job.frame.allowance / 2;
-}
-
-function frameSizes(job: Job, blank: Size): FrameSizes {
-  const { allowance, lip, mouldingWidth, colour } = job.frame;
-  const larger = (by: number): Size => ({ width: blank.width + by, height: blank.height + by });
-  return {
-    blank,
-    rabbet: larger(allowance),
-    sight: larger(allowance - 2 * lip),
-    outside: larger(allowance + 2 * (mouldingWidth - lip)),
-    allowance,
-    lip,
-    mouldingWidth,
-    colour,
-    hidden: hiddenBorder(job),
-  };
 }
 
 /** 0 is A, 25 is Z, 26 is AA. */

@@ -147,13 +147,17 @@ export interface FrameSizes {
   readonly colour: string;
   /** How much of a border is hidden on each side: `lip - allowance / 2`. */
   readonly hidden: number;
+  /** True of a float frame: it has no lip, its rabbet is its inside, and its allowance the gap on both sides. */
+  readonly isFloat: boolean;
 }
 
 export interface Layout {
   /** Name of the blank's size when it is one sold ready-made, such as `11 x 14 in`. */
   readonly sizeName?: string;
   readonly frame: FrameSizes;
+  /** None where the picture goes into its frame without a mat. */
   readonly layers: readonly LayoutLayer[];
+  /** Without a mat the one picture: its window has no layers, and is what is seen of it. */
   readonly windows: readonly PlacedWindow[];
   /** Smallest box round all the windows of the arrangement (not the freely placed ones). */
   readonly content: Box;

@@ -7,18 +7,29 @@ import { movedBorders, type Reached } from '../job/turn-borders';
 import { movedFrame, movedLayer } from '../job/turn-frame';
 import { movedFree } from '../job/turn-in-job';
 import { movedItem } from '../job/turn-item';
-import { movedSides } from '../job/motion';
+import { isQuarterTurn, movedSides } from '../job/motion';
 import type { WrittenJob, WrittenNode } from '../job/written';
 import { bad, good, isError, type Problem, type Result } from '../problem';
 import { axesToHold, takesWhatIsLeft, withHeldGaps } from './held-gaps';
 import type { Layout } from './layout';
 
-/** Pictures are turned with their windows; turned over are only the openings, since a sheet of paper can't be. */
+/**
+ * Pictures are turned with their windows; turned over are only the openings, since a picture can't be: without a mat,
+ * nothing is.
+ */
 export function turnJob({ written, job }: OpenedJob, layout: Layout, motion: Motion): Result<WrittenJob> {
+  const isBare = job.layers.length === 0;
+  if (isBare && !isQuarterTurn(motion)) return good(written);
   const problems: Problem[] = [];
   const say = (problem: Problem) => void problems.push(problem);
   const whole = written.windows ?? job.impliedWindows;
-  const arranged = whole === undefined ? {} : movedArrangement(whole, { written, job }, layout, motion, say);
+  // Borders that are kept for a mat weight the bottom whichever way the picture stands.
+  const arranged =
+    whole === undefined
+      ? {}
+      : isBare
+        ? { windows: movedItem(whole, 'windows', motion, say) }
+        : movedArrangement(whole, { written, job }, layout, motion, say);
   const { frame, mat, free } = written;
   const moved: WrittenJob = {
     ...written,

@@ -1,15 +1,19 @@
-/** The proof picture: the finished mat in its frame, front view, true size, as an SVG in millimetres. */
+/** The proof picture: the finished mat, or the picture without one, in its frame, front view, true size, as an SVG in millimetres. */
 import { boxAt, grow, type Box, type Size } from '../../core/geometry/box';
 import { good, type Result } from '../../core/problem';
 import { lengthText } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import { layerPicture, pictureCards, rectangle } from './mat-picture';
 import type { Place } from './place';
+import { shaded } from './shade';
 import { moulding } from './slopes';
 import { element, numberText, textElement } from './xml';
 
 /** What is seen through a window behind or beside the picture. */
 const MOUNT = '#efece3';
+
+/** How dark the gap round a picture in a float frame is. */
+const WELL = -0.6;
 
 /** Makes the picture. Nothing in it runs, nothing is fetched: pictures are held in it, or shown as cards with their titles. */
 export function makeProof(context: OutputContext): Promise<Result<Uint8Array>> {
@@ -37,7 +41,9 @@ function proofText(context: OutputContext): string {
     [
       textElement('title', {}, titleOf(context)),
       textElement('desc', {}, description(context)),
-      element('rect', { ...rectangle(sheet, place), fill: MOUNT, class: 'mount' }),
+      layout.frame.isFloat
+        ? element('rect', { ...rectangle(centred(sight, sheet), place), fill: shaded(colour, WELL), class: 'well' })
+        : element('rect', { ...rectangle(sheet, place), fill: MOUNT, class: 'mount' }),
       ...pictureCards(layout.windows, context.pictures, place),
       // From the bottom layer up: each covers what lies under it but for its openings.
       ...layers.reverse(),
@@ -55,7 +61,9 @@ function centred(size: Size, sheet: Box): Box {
 
 function description({ layout, showing }: OutputContext): string {
   const { blank } = layout.frame;
+  const size = `${lengthText(blank.width, showing)} × ${lengthText(blank.height, showing)}`;
+  if (layout.layers.length === 0) return `Front view at true size: the picture in its frame without a mat, ${size}.`;
   const windows = layout.windows.length === 1 ? 'one window' : `${layout.windows.length} windows`;
   const layers = layout.layers.length === 1 ? 'one layer' : `${layout.layers.length} layers`;
-  return `Front view at true size: a mat of ${layers} with ${windows}, ${lengthText(blank.width, showing)} × ${lengthText(blank.height, showing)}, in its frame.`;
+  return `Front view at true size: a mat of ${layers} with ${windows}, ${size}, in its frame.`;
 }

@@ -2,9 +2,9 @@
 import { SIDES } from '../../core/geometry/box';
 import type { Layout } from '../../core/layout/layout';
 import { lightColour } from './colour';
-import { blankOf } from './draw-front';
 import { mitredSide, ringOf, type Shape } from './drawing';
 import { backLines } from './face-lines';
+import { blankOf } from './frame-boxes';
 import { shadowOutside } from './light';
 import { curvedSlopes, edgeRing } from './shape-rings';
 

@@ -3,7 +3,9 @@ import { grow, SIDES, type Box } from '../../core/geometry/box';
 import type { Layout, LayerOpening, LayoutLayer } from '../../core/layout/layout';
 import { lightColour } from './colour';
 import { mitredPair, mitredSide, overlapOf, ringOf, type Ring, type Shape } from './drawing';
+import { drawGap } from './draw-bare';
 import { frontLines } from './face-lines';
+import { blankOf, frameBoxes } from './frame-boxes';
 import { curvedSlopes, edgeRing } from './shape-rings';
 import { type Detail, MOULDING_LIGHT, shadowInside, shadowOutside, SLOPE_LIGHT } from './light';
 
@@ -20,25 +22,12 @@ export function drawFront(layout: Layout, images: PictureImages, detail: Detail)
   return [
     ...shadowOutside('wall', frameBoxes(layout).outside, 9, 0.34),
     { kind: 'area', key: 'backing', rings: bareWindows(layout), fill: BACKING },
+    ...drawGap(layout),
     ...drawPictures(layout, images),
     ...layout.layers.toReversed().flatMap((layer) => drawLayer(layout, layer, detail)),
     ...frontLines(layout),
     ...drawFrame(layout),
   ];
-}
-
-/** The blank, with its lower left corner at the origin. */
-export function blankOf(layout: Layout): Box {
-  const { width, height } = layout.frame.blank;
-  return { left: 0, bottom: 0, right: width, top: height };
-}
-
-/** The rectangles of the frame round the blank: rabbet, sight edge and outside. */
-export function frameBoxes(layout: Layout): { rabbet: Box; sight: Box; outside: Box } {
-  const { allowance, lip, mouldingWidth } = layout.frame;
-  const rabbet = grow(blankOf(layout), allowance / 2);
-  const sight = grow(rabbet, -lip);
-  return { rabbet, sight, outside: grow(sight, mouldingWidth) };
 }
 
 /** Windows through which the mount board is seen: without a picture, or with one that does not fill them. */

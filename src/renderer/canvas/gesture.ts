@@ -50,7 +50,7 @@ export function beginGesture(ground: Ground, hit: Hit): Gesture | undefined {
     case 'gap':
       return dragGap(ground, hit.gap, hit.end);
     case 'window':
-      return dragFree(ground, hit.window);
+      return ground.layout.layers.length === 0 ? undefined : dragFree(ground, hit.window);
   }
 }
 

@@ -24,7 +24,8 @@ export interface Handle {
 
 /** The handles of what is selected; none of a plain rectangle or a row. */
 export function handlesOf(job: Job, layout: Layout, selected: string | undefined): readonly Handle[] {
-  const item = selected === undefined ? undefined : itemAt(job, selected);
+  // What is said of shapes is kept for a mat.
+  const item = selected === undefined || layout.layers.length === 0 ? undefined : itemAt(job, selected);
   if (item?.kind === 'window') return [...shapeHandle(item, job, layout), ...joinedHandles(item, layout)];
   return item?.kind === 'ring' ? ellipseHandles(item, job, layout) : [];
 }

@@ -13,6 +13,8 @@ export type Hit =
 
 /** `reach`: how near a line the point must be, mm; a handle is drawn larger and may be a little further off. */
 export function hitAt(layout: Layout, handles: readonly Handle[], point: Point, reach: number): Hit | undefined {
+  // Without a mat the picture has its one place in the frame.
+  if (layout.layers.length === 0) return windowHit(layout, point);
   return (
     handleHit(handles, point, reach * 1.5) ??
     freeWindowHit(layout, point) ??

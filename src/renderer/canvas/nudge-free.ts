@@ -20,7 +20,8 @@ export function nudgeFree(event: KeyboardEvent, at: string | undefined, { sessio
   const arrow = ARROWS[event.key];
   const free = session.committed.free?.[Number(/^free\[(\d+)\]$/.exec(at ?? '')?.[1])];
   const window = picture.layout.windows.find((each) => each.at === at);
-  if (!arrow || !free || !window || picture.stale) return false;
+  const isBare = picture.layout.layers.length === 0;
+  if (!arrow || !free || !window || picture.stale || isBare) return false;
   event.preventDefault();
   event.stopPropagation();
   const step = stepLength(session.showing) * (event.shiftKey ? 8 : 1);

@@ -31,6 +31,9 @@ export const PAPERS: readonly { value: PaperName; label: string }[] = [
   { value: 'blank', label: "One page of the blank's own size" },
 ];
 
+/** What can be made where there is no mat to cut. */
+export const UNCUT_KINDS: readonly OutputKind[] = ['proof'];
+
 const ORDER: readonly OutputKind[] = [...PAPER_KINDS, ...MACHINE_KINDS].map(({ value }) => value);
 
 /** The same kinds with one more or one less, in the order they are offered in. */

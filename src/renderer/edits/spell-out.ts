@@ -1,5 +1,6 @@
 /** Spells out what a job leaves unsaid, just as far as an edit needs it: the implied row of pictures, a window written as a bare id, a shape as a word. */
 import { setAt, valueAt } from '../../core/job/edit';
+import { layersIn } from '../../core/job/layers-in';
 import type { WrittenJob } from '../../core/job/written';
 import type { Edit } from '../../core/problem';
 import { arrangementOf } from './tree';
@@ -11,7 +12,9 @@ export function spellOut(written: WrittenJob, edits: readonly Edit[]): WrittenJo
 
 function spellOutPath(written: WrittenJob, at: string): WrittenJob {
   const layers =
-    /^mat\.layers\[/.test(at) && written.mat?.layers === undefined ? setAt(written, 'mat.layers', [{}]) : written;
+    /^mat\.layers\[/.test(at) && written.mat?.layers === undefined
+      ? setAt(written, 'mat.layers', layersIn(written))
+      : written;
   if (!/^windows[.[]/.test(at)) return layers;
   const whole = arrangementOf(layers);
   const job = layers.windows === undefined && whole !== undefined ? { ...layers, windows: whole } : layers;

@@ -4,6 +4,7 @@ import { planCuts } from '../../core/cutting/plan-cuts';
 import { setAll } from '../../core/job/edit';
 import { commit, redo, settle, startHistory, undo, type History } from '../../core/job/history';
 import type { Job } from '../../core/job/job';
+import { layersIn } from '../../core/job/layers-in';
 import { readJob } from '../../core/job/read';
 import type { WrittenJob } from '../../core/job/written';
 import { layOut } from '../../core/layout/lay-out';
@@ -45,6 +46,8 @@ export class Session {
   shownUnit = $state.raw<Unit>();
 
   readonly written = $derived<WrittenJob>(this.#preview?.written ?? this.#history.present.written);
+  /** True where the picture goes into its frame without a mat. */
+  readonly isBare = $derived(layersIn(this.written).length === 0);
   readonly units = $derived<Unit>(this.written.units ?? 'in');
   readonly #inchStep = $derived(stepsOf(this.written).in);
   readonly #metricStep = $derived(stepsOf(this.written).mm);

@@ -44,7 +44,6 @@ const WRONG: readonly Wrong[] = [
   ['frame.hung', 'upside down', 'value-unknown', /"portrait" or "landscape"/],
   ['frame.mouldingWidth', '1/8', 'moulding-narrower-than-lip', /1\/8 in wide, narrower than its own lip of 1\/4 in/],
   ['frame.readyMade', '11x14 in', 'frame-said-twice', /both a size and the name/],
-  ['mat.layers', [], 'value-too-small', /the least is 1/],
   ['mat.layers', [{}, {}, {}, {}, {}], 'value-too-large', /a list of 5; the most is 4/],
   ['mat.layers[0].reveal', '1/4', 'reveal-on-top-layer', /The top layer has no layer above/],
   ['mat.layers[1].reveal', '-1/4', 'length-out-of-range', /Reveal of layer 2 is −1\/4 in/],

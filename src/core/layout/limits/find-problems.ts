@@ -10,6 +10,7 @@ import { seenBorders, seenStrips } from './borders';
 import { narrowBridges } from './bridges';
 import { offTheBoard, tinyWindows } from './board';
 import { lineProblems } from './lines';
+import { matNotWanted } from './mat-not-wanted';
 import { notes } from './notes';
 import { shapeProblems } from './shapes';
 import { narrowTongues } from './tongues';
@@ -31,6 +32,7 @@ export function findProblems(job: Job, layout: PlacedLayout, leaves: readonly Le
     ...sheetsInEachOther(layout, show),
     ...seenStrips(layout, show),
     ...cutBehind(job, layout, show),
+    ...matNotWanted(job, layout, show),
     ...notes(job, layout, show),
   ]);
 }

@@ -24,8 +24,12 @@ export function notes(job: Job, layout: PlacedLayout, show: Show): Problem[] {
   ];
 }
 
-function picturesLeftOut(job: Job, layout: PlacedLayout): Problem[] {
+export function picturesLeftOut(job: Job, layout: PlacedLayout): Problem[] {
   const shown = new Set(layout.windows.map((window) => window.picture?.index));
+  const [where, remedy] =
+    layout.layers.length === 0
+      ? ['is not in the frame, which holds one picture without a mat; make a job for it.', 'make a job for it']
+      : ['is in no window; give it one, or take it out of the job.', 'give it a window, or take it out'];
   return job.pictures.flatMap(({ title }, index): Problem[] => {
     if (shown.has(index)) return [];
     return [
@@ -33,8 +37,8 @@ function picturesLeftOut(job: Job, layout: PlacedLayout): Problem[] {
         code: 'picture-without-window',
         severity: 'warning',
         at: `pictures[${index}]`,
-        message: `Picture ${titled(title) || `${index + 1} `}is in no window; give it one, or take it out of the job.`,
-        remedy: 'give it a window, or take it out',
+        message: `Picture ${titled(title) || `${index + 1} `}${where}`,
+        remedy,
       },
     ];
   });

@@ -11,7 +11,7 @@ import type { Show } from '../show';
 import { SLACK, titled, worstSide } from './slack';
 
 /** A picture held by less than 1/16 in slips out. Common practice, no source. */
-const HOLD_WARN = MM_PER_INCH / 16;
+export const HOLD_WARN = MM_PER_INCH / 16;
 /** What holds it well. Common practice, no source. */
 const HOLD_WELL = MM_PER_INCH / 8;
 
