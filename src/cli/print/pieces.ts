@@ -52,6 +52,7 @@ function frameText(frame: FramePieces, index: number, count: number, showing: Sh
 }
 
 function pieceLines(pieces: FramePieces['pieces'], showing: Showing, width: number): string[] {
+  if (pieces.length === 0) return ['    nothing to cut but the rails'];
   return [
     ...columns([PIECE_HEADS, ...pieces.map((piece) => pieceRow(piece, showing))], { indent: 4, width }),
     ...sizeRules(pieces).flatMap((rule) => paragraph(rule, 4, width)),

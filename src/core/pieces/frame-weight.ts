@@ -15,7 +15,7 @@ export interface FrameWeight {
 export function frameWeight({ frame }: Job, sizes: FrameSizes, moulding: FrameMoulding): FrameWeight | undefined {
   if (frame.weight !== undefined) return { kg: exactly(frame.weight), how: 'as the job says' };
   const { depth, weight } = moulding.section;
-  // Inside a float frame is a ledge, of which nothing is known.
+  // Inside a float frame is a ledge, and how large it is is not known.
   const isPlain = frame.build !== 'float';
   if (isPlain && frame.density !== undefined && depth !== undefined)
     return byWood(frame.density, depth, sizes.rabbet, moulding);

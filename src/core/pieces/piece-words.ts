@@ -56,7 +56,8 @@ export function weightRows({ items, counted, notCounted }: Weighed, unit: Unit):
   const without = notCounted.length === 1 ? known.replace('which are', 'which is') : known;
   return [
     ...items.map(({ name, kg, how }): WordsRow => [name, kg ? rangeText(kg, unit) : 'not counted', how]),
-    ['Counted', rangeText(counted, unit), without],
+    // The sum of nothing is no weight.
+    ['Counted', items.some(({ kg }) => kg) ? rangeText(counted, unit) : 'nothing', without],
   ];
 }
 

@@ -113,6 +113,8 @@ function fixings({ package: { hinging, fixing } }: Job): Called[] {
 function frame(job: Job, layout: Layout, moulding: FrameMoulding): Called {
   const found = frameWeight(job, layout.frame, moulding);
   const how =
-    'give its weight, or the density of its wood with the moulding’s depth, or the weight of a metre on the shelf';
+    job.frame.build === 'float'
+      ? 'weigh it: how much wood its ledge has is not known'
+      : 'give its weight, or the density of its wood with the moulding’s depth, or the weight of a metre on the shelf';
   return { name: 'Frame', called: 'the frame', how, ...found };
 }

@@ -74,6 +74,18 @@ describe('rails', () => {
   });
 });
 
+it('is the same frame in inches and in millimetres', () => {
+  const inches = framed({ size: '16 x 20 in', allowance: '1/8 in', lip: '1/4 in', mouldingWidth: '3/4 in' }, 3);
+  const metric = framed(
+    { size: '406.4 x 508 mm', allowance: '3.175 mm', lip: '6.35 mm', mouldingWidth: '1.905 cm' },
+    3,
+  );
+  expect(metric.stick).toBeCloseTo(inches.stick, 9);
+  expect(metric.rails.map(({ outside }) => outside)).toEqual(
+    inches.rails.map(({ outside }) => expect.closeTo(outside, 9) as number),
+  );
+});
+
 describe('a moulding of the shelf', () => {
   const wide: Moulding = { kind: 'moulding', name: 'Oak', face: 50, lip: 8, depth: 30, rabbetDepth: 14, weight: 0.5 };
 
