@@ -300,6 +300,6 @@ describe('what it takes and costs', () => {
 test('a shelf without frames is told of', () => {
   const { candidates, customs, problems } = found(fern, []);
   expect(candidates).toEqual([]);
-  expect(problems.map(({ code }) => code)).toEqual(['shelf-without-frames']);
+  expect(problems.map(({ code }) => code)).toEqual(['no-frames-on-shelf']);
   expect(customs.map(({ kind }) => kind)).toEqual(['own']);
 });
