@@ -32,7 +32,7 @@ describe('frames', () => {
       'One size smaller, Oak 11x14, would leave 1 5/8 in at the sides, 1 1/8 in at top and bottom, and would not do',
     );
     expect(text).toContain(
-      'Price as far as it is known 11.00: frame 11.00; not counted: layer 1, mount board, glazing.',
+      'Price as far as it is known 11.00: frame 11.00; not counted: layer 1 (no board called “Top board” on the shelf)',
     );
     expect(text).toContain(
       'These do not work: Oak 11x14 The top and bottom borders are 1 1/8 in as cut, 3/8 in too narrow',
