@@ -1,5 +1,5 @@
 /** Frames that were found for a job, as text for people and as data for machines. */
-import { candidateTitle, candidateWords } from '../../core/finding/words';
+import { bordersText, candidateTitle, candidateWords } from '../../core/finding/words';
 import { customTitle, customWords, equalityWords } from '../../core/finding/custom-words';
 import type { Candidate } from '../../core/finding/candidate';
 import type { Custom } from '../../core/finding/custom';
@@ -44,18 +44,15 @@ function entry(found: Found, candidate: Candidate, rank: number, width: number):
 /** The rest of those that work, a line each. */
 function shortList({ job }: Found, rest: readonly Candidate[], before: number, width: number): string[] {
   if (rest.length === 0) return [];
-  const { length } = showFor(job);
+  const show = showFor(job);
   const rows = rest.map((one, index) => [
     `${before + index + 1}.`,
     candidateTitle(one),
-    `${length(one.evenness?.by ?? 0)} uneven`,
     one.isThere ? '' : 'none left',
+    one.borders ? bordersText(one.borders.cut, show) : '',
   ]);
-  return [
-    '',
-    rest.length === 1 ? 'One more works:' : `${rest.length} more work:`,
-    ...columns(rows, { indent: 3, width }),
-  ];
+  const heading = rest.length === 1 ? 'One more works:' : `${rest.length} more work, with borders as cut:`;
+  return ['', heading, ...columns(rows, { indent: 3, width })];
 }
 
 /** A frame that works neither way up, once, with the reasons of the way that comes nearer. */

@@ -31,7 +31,7 @@ export function customWords({ job, candidates }: Found, custom: Custom): string[
     ...(nearestAbove ? [`The nearest above on the shelf is ${nearestAbove.name}.`] : []),
     offerWords(custom, show),
     usedWords(used, job),
-    costWords(cost),
+    costWords(cost, true),
     ...(best && more ? [moreWords(more, candidateTitle(best), job, show)] : []),
   ];
 }

@@ -71,7 +71,7 @@ function alwaysWrong(candidates: readonly Candidate[]): Problem[] {
 
 function noFrames(): Problem {
   return {
-    code: 'shelf-without-frames',
+    code: 'no-frames-on-shelf',
     severity: 'warning',
     at: '',
     message: 'There is no frame on the shelf; add rows of the kind “frame” with a name and a size.',

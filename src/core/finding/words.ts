@@ -2,7 +2,7 @@
 import type { PerSide } from '../geometry/box';
 import type { BorderRule, Job } from '../job/job';
 import { BORDER_RULES } from '../job/written-borders';
-import { SLACK } from '../layout/limits/slack';
+import { alike, SLACK } from '../layout/limits/slack';
 import { showFor, type Show } from '../layout/show';
 import { SAME } from '../layout/solve-borders';
 import { roundedText } from '../money';
@@ -60,12 +60,21 @@ export function usedWords({ board, glazing, layers, mountBoard }: Used, { units 
   return `To be cut: board ${boards}${glazing > 0 ? `, glazing ${area(glazing)}` : ', no glazing'}.`;
 }
 
-/** What is not known is named, and never counts as nothing. */
-export function costWords({ parts, counted, notCounted }: Cost): string {
-  if (!counted) return `Price: not known (${notCounted.join(', ')}).`;
-  const known = parts.flatMap(({ what, amount }) => (amount ? [`${what} ${roundedText(amount)}`] : []));
-  const missing = notCounted.length > 0 ? `; not counted: ${notCounted.join(', ')}` : '';
-  return `Price ${notCounted.length > 0 ? 'as far as it is known ' : ''}${roundedText(counted)}: ${known.join(', ')}${missing}.`;
+/** What is not known is named, and never counts as nothing. @param isBrief without why it is not known. */
+export function costWords({ parts, counted, notCounted }: Cost, isBrief = false): string {
+  const missing = isBrief ? notCounted.join(', ') : whyNotCounted(parts, notCounted);
+  if (!counted) return `Price: not known; ${missing}.`;
+  const known = parts.flatMap(({ what, amount }) => (amount ? [`${what} ${roundedText(amount)}`] : [])).join(', ');
+  if (notCounted.length === 0) return `Price ${roundedText(counted)}: ${known}.`;
+  return `Price as far as it is known ${roundedText(counted)}: ${known}; not counted: ${missing}.`;
+}
+
+/** Parts that are not known for the same reason together. */
+function whyNotCounted(parts: Cost['parts'], notCounted: readonly string[]): string {
+  const missing = parts.filter(({ what }) => notCounted.includes(what));
+  return alike(missing, ({ why = '' }) => why)
+    .map((group) => `${group.map(({ what }) => what).join(', ')} (${group[0].why})`)
+    .join(', ');
 }
 
 function evennessWords({ evenness }: Candidate, { length }: Show): string[] {

@@ -1,7 +1,9 @@
 /** Frames found for a job: why some do not work, how they are ranked, what they take and cost. */
 import { describe, expect, test } from 'vitest';
+import { whyBefore } from '../../../src/core/finding/rank';
 import { candidateTitle, candidateWords } from '../../../src/core/finding/words';
 import { startShelf } from '../../../src/core/shelf/start-shelf';
+import { showFor } from '../../../src/core/layout/show';
 import type { Contents } from '../open';
 import { found, frameOf, framesOf, inchesOf, one, shelfOf, working } from './shelves';
 
@@ -136,6 +138,37 @@ describe('the order', () => {
     expect(words).toMatch(/One size smaller, 9x12, .*would not do: the left and right borders are 5\/8 in/);
   });
 
+  test('says why one stands before the next', () => {
+    const shelf = shelfOf(
+      'name,width,height,price,count',
+      'A,11 in,13 in,9,',
+      'B,11 in,13 in,9,',
+      'C,11 in,13 in,12.5,',
+      'D,11 in,13 in,,',
+      'E,12 in,14 in,9,',
+      'F,12 in,15 in,9,',
+      'G,11 in,13 in,1,0',
+      'H,11 in,12 in,1,',
+      'I,9.5 in,12 in,1,',
+    );
+    const { candidates, job } = found(fern, shelf);
+    const upright = candidates.filter(({ turned }) => !turned);
+    expect(upright.map(({ frame }) => frame.name).join('')).toBe('ABCDEFGHI');
+    const why = (first: number) => whyBefore(upright[first]!, upright[first + 1]!, showFor(job), job.units);
+    expect(upright.slice(1).map((_, index) => why(index))).toEqual([
+      'they come to the same, and stand by name',
+      'it is as even, and costs 3.50 less',
+      'it is as even, and more of its price is known',
+      'it is as even, and takes 50 sq in less board',
+      'its borders are more even by 1/2 in',
+      'of the other none is left',
+      'the other does not work',
+      'it misses the range by 1/4 in less',
+    ]);
+    const square = found({ pictures: [{ size: '8 x 8 in' }] }, framesOf('12x14'));
+    expect(whyBefore(square.candidates[0]!, square.candidates[1]!, showFor(job), 'in')).toBe('it is the same the other way up'); // prettier-ignore
+  });
+
   test('a turned frame says which way it hangs, and a square one is tried once', () => {
     const all = found(fern, framesOf('12x12', '13x11'));
     expect(all.candidates.map(candidateTitle)).toEqual([
@@ -266,7 +299,7 @@ describe('what it takes and costs', () => {
     expect(cost.notCounted).toEqual(['mount board']);
     expect(cost.parts[3]!.why).toBe('a price by the sheet, and no size of a sheet');
     expect(candidateWords(all, one(all, 'Ash'))).toContain(
-      'Price as far as it is known 18.77: frame 12.50, layer 1 1.32, layer 2 2.38, glazing 2.57; not counted: mount board.',
+      'Price as far as it is known 18.77: frame 12.50, layer 1 1.32, layer 2 2.38, glazing 2.57; not counted: mount board (a price by the sheet, and no size of a sheet).',
     );
   });
 
@@ -292,7 +325,7 @@ describe('what it takes and costs', () => {
       expect(cost.notCounted).toEqual(['frame', 'layer 1', 'mount board', 'glazing']);
     }
     expect(candidateWords(all, all.candidates[0]!)).toContain(
-      'Price: not known (frame, layer 1, mount board, glazing).',
+      'Price: not known; frame (no price on the shelf), layer 1 (no board called “Top board” on the shelf), mount board (no board called “Mount board” on the shelf), glazing (no glass on the shelf).',
     );
   });
 });
@@ -300,6 +333,6 @@ describe('what it takes and costs', () => {
 test('a shelf without frames is told of', () => {
   const { candidates, customs, problems } = found(fern, []);
   expect(candidates).toEqual([]);
-  expect(problems.map(({ code }) => code)).toEqual(['shelf-without-frames']);
+  expect(problems.map(({ code }) => code)).toEqual(['no-frames-on-shelf']);
   expect(customs.map(({ kind }) => kind)).toEqual(['own']);
 });
