@@ -7,7 +7,7 @@ import { FRAME_PARTS } from '../../../src/core/job/written-frame';
 import { startShelf } from '../../../src/core/shelf/start-shelf';
 import type { Size } from '../../../src/core/geometry/box';
 import type { Contents } from '../open';
-import { inches, opened, withoutMat, type Opened } from './opened';
+import { inches, inFloatFrame, opened, withoutMat, type Opened } from './opened';
 
 function list({ job, layout }: Opened, measured?: Size): readonly CheckItem[] {
   const ask = { shelf: startShelf('inch'), wallGap: 0, ...(measured ? { measured } : {}) };
@@ -90,8 +90,9 @@ describe('other kinds', () => {
       state: 'done',
       measures: { across: expect.closeTo(6.35, 9) as number },
     });
-    expect(states(list(opened({ pictures, frame, windows: window })))).toMatchObject({ mat: 'look' });
-    const paper = list(opened({ pictures: [{ size: '8x10' }], frame: { build: 'float' } }));
+    const matted = inFloatFrame(opened({ pictures, frame: { size: '16x20' }, windows: window }));
+    expect(states(list(matted))).toMatchObject({ mat: 'look' });
+    const paper = list(inFloatFrame(print()));
     expect(paper.find(({ what }) => what === 'canvas')).toMatchObject({ state: 'look' });
   });
 

@@ -7,7 +7,7 @@ import { packageProblems } from '../../../src/core/package/problems';
 import { showFor } from '../../../src/core/layout/show';
 import type { Shelf } from '../../../src/core/shelf/shelf';
 import type { Contents } from '../open';
-import { inches, opened, withoutMat, type Opened } from './opened';
+import { inches, inFloatFrame, opened, withoutMat, type Opened } from './opened';
 
 const INCH = 25.4;
 const shelf: Shelf = [1, 1.5, 2].map((length) => ({ kind: 'screw', name: `${length} in`, length: length * INCH }));
@@ -97,7 +97,7 @@ describe('what is told', () => {
     expect(told(floating(frame, '1 1/2', { fixing: { screw: '1 3/4' } }))).toEqual([]);
   });
   it('is in words that paper must not go into one', () => {
-    const { job, layout } = opened({ pictures: [{ kind: 'watercolour', size: '8x10' }], frame: { build: 'float' } });
+    const { job, layout } = inFloatFrame(opened({ pictures: [{ kind: 'watercolour', size: '8x10' }] }));
     const found = floatOf(job, layout, [])!;
     expect(found.isCanvas).toBe(false);
     expect(floatWords(job, found, showFor(job))).toEqual([expect.stringMatching(/must not go into a float frame/)]);

@@ -21,6 +21,11 @@ export function withoutMat(contents: Contents): Opened {
   return { job: { ...job, layers: [] }, layout };
 }
 
+/** The same in a float frame, though the layout may say that it does not belong there. */
+export function inFloatFrame({ job, layout }: Opened): Opened {
+  return { job: { ...job, frame: { ...job.frame, build: 'float' } }, layout };
+}
+
 export function stackIn({ job, layout }: Opened): Stack {
   return stackOf(job, layout);
 }
