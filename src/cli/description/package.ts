@@ -51,7 +51,7 @@ function stackLines({ stack }: PackageAnswer, show: Show, width: number): string
   const rows = [
     ['', 'thick', 'least to greatest', 'from the lip'],
     ...stack.items.map((item) => itemRow(item, sources, show)),
-    ['In all', show.limit(stack.whole.nominal), rangeText(stack.whole, show), ''],
+    ['In all', show.limit(stack.whole.nominal), varying(stack.whole, show), ''],
   ];
   const notes = sources.flatMap((source, index) => paragraph(`[${index + 1}] as usual: ${source}`, 2, width));
   return [...columns(rows, { indent: 2, width }), ...notes];
@@ -63,11 +63,13 @@ function itemRow(
   show: Show,
 ): string[] {
   const why = source === undefined ? (varies === 'as given' ? ' as given' : '') : ` [${sources.indexOf(source) + 1}]`;
-  const range = thickness.least === thickness.greatest ? '' : `${rangeText(thickness, show)}${why}`;
-  return [name, show.limit(thickness.nominal), range, show.limit(from.nominal)];
+  const range = varying(thickness, show);
+  return [name, show.limit(thickness.nominal), range === '' ? '' : `${range}${why}`, show.limit(from.nominal)];
 }
 
-function rangeText({ least, greatest }: Range, show: Show): string {
+/** Nothing where it does not vary. */
+function varying({ least, greatest }: Range, show: Show): string {
+  if (least === greatest) return '';
   return `${show.fine(least).replace(/ \w+$/, '')} to ${show.fine(greatest)}`;
 }
 

@@ -21,12 +21,13 @@ export function picturesCalled(job: Job, indices: readonly number[]): string {
 
 /** `1/16 in of air lies between glazing and picture "Lady fern" (0.059 to 0.067 in): one layer of mat`. */
 export function airWords({ air, layers }: Air, names: string, spacer: boolean, show: Show): string {
+  if (air.greatest === 0) return `Nothing keeps the glazing off ${names}.`;
   const by = [
     ...(layers > 0 ? [layers === 1 ? 'one layer of mat' : `${layers} layers of mat`] : []),
     ...(spacer ? ['the spacer'] : []),
   ];
   const range = `${show.fine(air.least)} to ${show.fine(air.greatest)}`;
-  return `Between the glazing and ${names}: ${show.limit(air.nominal)} (${range}), from ${by.join(' and ') || 'nothing'}.`;
+  return `Between the glazing and ${names}: ${show.limit(air.nominal)} (${range}), from ${by.join(' and ')}.`;
 }
 
 /** What is lacking, of pictures that are named. */

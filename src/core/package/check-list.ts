@@ -133,7 +133,7 @@ function backItems({ job, stack }: Checked, show: Show): CheckItem[] {
   ];
 }
 
-/** What is held at one place only leaves room that has to be filled, or all rattles. */
+/** What is held at one place only leaves room that has to be filled, or all rattles; a deep frame has it for air. */
 function fillItems({ job, fit }: Checked, show: Show): CheckItem[] {
   if (!fit.free || fit.room?.kind === 'groove' || fit.free.best <= SLACK) return [];
   const { best, nominal, worst } = fit.free;
@@ -142,9 +142,12 @@ function fillItems({ job, fit }: Checked, show: Show): CheckItem[] {
     {
       state: 'look',
       what: 'room left',
-      words: adjusts
-        ? `${show.limit(nominal)} stays free behind; points and brads can sit that much deeper.`
-        : `${show.limit(Math.max(0, worst))} to ${show.limit(best)} stays free behind: fill it with sheets of backing, so that nothing moves.`,
+      words:
+        job.frame.build === 'deep'
+          ? `${show.limit(nominal)} stays free: a spacer of as much holds the glazing off the picture, or sheets of backing fill it from behind.`
+          : adjusts
+            ? `${show.limit(nominal)} stays free behind; points and brads can sit that much deeper.`
+            : `${show.limit(Math.max(0, worst))} to ${show.limit(best)} stays free behind: fill it with sheets of backing, so that nothing moves.`,
       measures: { best, nominal, worst },
     },
   ];

@@ -15,7 +15,10 @@ export interface Squareness {
  * A rabbet leaning by an angle whose sine is `s` has diagonals of `sqrt(w² + h² ± 2 w h s)`. A package laid along its longer
  * sides then loses `s` times the shorter side of their length, so that the allowance is used up at `s = allowance / shorter side`.
  */
-export function squareness({ rabbet: { width, height }, allowance }: Layout['frame']): Squareness {
+export function squareness({
+  rabbet: { width, height },
+  allowance,
+}: Pick<Layout['frame'], 'rabbet' | 'allowance'>): Squareness {
   const lean = Math.min(1, allowance / Math.min(width, height));
   const across = 2 * width * height * lean;
   const squares = width ** 2 + height ** 2;

@@ -2,7 +2,7 @@
 import type { Job } from '../job/job';
 import type { Show } from '../layout/show';
 import type { Fit, Free, GrooveFit, Room } from './fit';
-import type { Range } from './range';
+import { SLACK, type Range } from './range';
 
 export function fitWords(job: Job, fit: Fit, show: Show): string[] {
   const { needs, room, free, verdict } = fit;
@@ -33,8 +33,9 @@ function verdictWords(verdict: Fit['verdict'], room: Room, { worst, nominal }: F
 
 /** The sum: depth less stack. */
 function freeWords({ depth, kind }: Room, needs: Range, { best, nominal, worst }: Free, show: Show): string {
+  const range = best - worst > SLACK ? ` (best ${show.limit(best)}, worst ${show.limit(worst)})` : '';
   const from = kind === 'groove' ? 'From the lip to the groove' : 'Rabbet';
-  return `${from} ${show.limit(depth)} − ${show.limit(needs.nominal)} leaves ${show.limit(nominal)} (best ${show.limit(best)}, worst ${show.limit(worst)}).`;
+  return `${from} ${show.limit(depth)} − ${show.limit(needs.nominal)} leaves ${show.limit(nominal)}${range}.`;
 }
 
 /** Of one groove. */

@@ -15,8 +15,8 @@ export interface MatOnPicture {
   readonly strips: number;
 }
 
-/** A mat lies down over a step of less by itself, mm: 1/32 in. Common practice, no source. */
-const HOLLOW = MM_PER_INCH / 32;
+/** A mat lies down over a step of less by itself, mm: 1/16 in. Common practice, no source. */
+const HOLLOW = MM_PER_INCH / 16;
 
 export function matOnPictures(job: Job, layout: Layout): MatOnPicture[] {
   return lyingPictures(job, layout).flatMap((lying): MatOnPicture[] => {

@@ -53,7 +53,7 @@ function sideWords({ units }: Job, side: SideView, show: Show): string {
       : `With the frame ${show.limit(wallGap)} off the wall it does not touch that.`;
   const eye = EYE[units === 'in' ? 'inch' : 'metric'];
   const beside = seenFromBeside(side, eye);
-  return `Its side lies ${show.limit(inset)} in from the edge of the moulding and shows to whoever looks along the wall at less than ${angle} to it: with the eye ${show.limit(eye)} from the wall, from ${show.length(beside)} beside the frame on. ${wall} Paint or tape its sides where they would be seen.`;
+  return `Its side lies ${show.limit(inset)} inside the moulding’s outer edge and shows to whoever looks along the wall at less than ${angle} to it: with the eye ${show.limit(eye)} from the wall, from ${show.length(beside)} beside the frame on. ${wall} Where that would be seen, build up the back of the frame.`;
 }
 
 export function clipWords(standOut: number, choice: ClipChoice | undefined, show: Show): string {
@@ -69,6 +69,7 @@ export function clipWords(standOut: number, choice: ClipChoice | undefined, show
 
 export function countWords({ total, each, apart }: ClipCount, show: Show): string {
   const { top: across, left: up } = each;
+  if (across === 1 && up === 1) return `${total} clips, one in the middle of each side.`;
   const place = (count: number, step: number) =>
     count === 1
       ? 'one in the middle'
@@ -84,5 +85,6 @@ export function screwWords(what: string, { into, longest, shortest, chosen }: Sc
     return `${what} that goes into ${into} would have to be ${show.limit(show.stepDown(Math.max(0, longest)))} or shorter, too short to hold: put none there.`;
   }
   const stock = chosen ? `; on the shelf ${chosen.name}, ${show.limit(chosen.length)}` : '';
-  return `${what} that goes into ${into}: ${show.limit(show.stepUp(shortest))} to ${show.limit(show.stepDown(longest))} long, never longer${stock}.`;
+  const [least, most] = [show.stepUp(shortest), show.stepDown(longest)].map(show.limit);
+  return `${what} that goes into ${into}: ${least === most ? '' : `${least} to `}${most} long, never longer${stock}.`;
 }

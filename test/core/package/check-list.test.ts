@@ -1,0 +1,146 @@
+/** Check lists: what is there, what is needed, what to look at, by kind of frame. */
+import { describe, expect, it } from 'vitest';
+import { answerPackage } from '../../../src/core/package/answer';
+import type { CheckItem } from '../../../src/core/package/check-item';
+import { squareness } from '../../../src/core/package/corners';
+import { FRAME_PARTS } from '../../../src/core/job/written-frame';
+import { startShelf } from '../../../src/core/shelf/start-shelf';
+import type { Size } from '../../../src/core/geometry/box';
+import type { Contents } from '../open';
+import { inches, inFloatFrame, opened, withoutMat, type Opened } from './opened';
+
+function list({ job, layout }: Opened, measured?: Size): readonly CheckItem[] {
+  const ask = { shelf: startShelf('inch'), wallGap: 0, ...(measured ? { measured } : {}) };
+  return answerPackage(job, layout, ask).checkList;
+}
+const print = (frame: Contents['frame'] = {}, held: Contents['package'] = {}) =>
+  opened({ pictures: [{ size: '8x10' }], frame: { size: '11x14', ...frame }, package: held });
+const states = (items: readonly CheckItem[]) =>
+  Object.fromEntries(items.filter(({ what }) => FRAME_PARTS.includes(what as never)).map(({ what, state }) => [what, state])); // prettier-ignore
+
+describe('an open back', () => {
+  it('is just the frame: all else is still needed', () => {
+    expect(states(list(print()))).toEqual(Object.fromEntries(FRAME_PARTS.map((part) => [part, 'needed'])));
+  });
+
+  it('has what comes with it, but for the mat, whose window is another', () => {
+    const found = states(list(print({ comesWith: ['glazing', 'mat', 'backing', 'wire'] })));
+    expect(found).toMatchObject({ glazing: 'done', mat: 'needed', backing: 'done', wire: 'done', hangers: 'needed' });
+  });
+
+  it('wants nothing of what the job leaves out', () => {
+    const found = list(print({}, { glazing: { material: 'none' }, dustCover: false }));
+    expect(found.filter(({ words }) => words === 'none is wanted').map(({ what }) => what)).toEqual([
+      'glazing',
+      'dust cover',
+    ]);
+  });
+
+  it('asks for the depth that is wanted until it is known', () => {
+    const depth = (items: readonly CheckItem[]) => items.find(({ what }) => what === 'rabbet depth');
+    expect(depth(list(print()))).toMatchObject({ state: 'needed' });
+    expect(depth(list(print({ rabbetDepth: '3/4' })))).toMatchObject({ state: 'done' });
+  });
+
+  it('is told by its rabbet as measured what it takes', () => {
+    const size = (width: number, height: number) =>
+      list(print(), { width: width * 25.4, height: height * 25.4 }).find(({ what }) => what === 'rabbet size')!;
+    expect(size(11.125, 14.125).state).toBe('done');
+    const short = size(11, 14);
+    expect(short.state).toBe('needed');
+    expect([short.measures!['width'], short.measures!['height']].map(inches)).toEqual([10.875, 13.875]);
+    expect(short.words).toContain('10 7/8 x 13 7/8 in');
+  });
+});
+
+describe('a frame with a back', () => {
+  it('tells of every groove whether the contents go before it, and has its own back', () => {
+    const found = list(print({ build: 'with back', grooves: ['1/8', '1/4', '1/2'] }));
+    const grooves = found.filter(({ what }) => what.startsWith('groove'));
+    expect(grooves.map(({ what, state }) => [what, state])).toEqual([
+      ['groove 1', 'look'],
+      ['groove 2', 'look'],
+      ['groove 3', 'done'],
+    ]);
+    expect(states(found)).toMatchObject({ backing: 'done', fixings: 'done' });
+    expect(found.some(({ what }) => what === 'turn buttons')).toBe(false);
+  });
+
+  it('without grooves has turn buttons, and the room behind to fill', () => {
+    const found = list(print({ build: 'with back', rabbetDepth: '3/4' }));
+    expect(found.find(({ what }) => what === 'turn buttons')?.state).toBe('look');
+    expect(found.find(({ what }) => what === 'room left')?.words).toMatch(/stays free behind: fill it with sheets/);
+  });
+});
+
+describe('other kinds', () => {
+  it('a deep frame says what a spacer may use of its depth', () => {
+    const room = list(print({ build: 'deep', rabbetDepth: '1 1/2' })).find(({ what }) => what === 'room left');
+    expect(room?.words).toContain('a spacer of as much');
+    expect(room?.measures!['nominal']).toBeGreaterThan(20);
+  });
+
+  it('a float frame takes a canvas alone', () => {
+    const pictures = [{ kind: 'painting on canvas' as const, size: '16x20', thickness: '3/4' }];
+    const frame = { size: '16x20', build: 'float' as const, float: { insideDepth: '1' } };
+    const window = { kind: 'window' as const, picture: 1, size: '12x16' };
+    const canvas = list(withoutMat({ pictures, frame, windows: window }));
+    expect(states(canvas)).toMatchObject({ glazing: 'done', mat: 'done', 'mount board': 'done', fixings: 'needed' });
+    expect(canvas.find(({ what }) => what === 'canvas')).toMatchObject({
+      state: 'done',
+      measures: { across: expect.closeTo(6.35, 9) as number },
+    });
+    const matted = inFloatFrame(opened({ pictures, frame: { size: '16x20' }, windows: window }));
+    expect(states(list(matted))).toMatchObject({ mat: 'look' });
+    const paper = list(inFloatFrame(print()));
+    expect(paper.find(({ what }) => what === 'canvas')).toMatchObject({ state: 'look' });
+  });
+
+  it('a canvas wants clips, as many as its sides ask', () => {
+    const canvas = withoutMat({
+      pictures: [{ kind: 'painting on canvas', size: '16x20', thickness: '3/4' }],
+      frame: { size: '16x20', rabbetDepth: '3/8' },
+      windows: { kind: 'window', picture: 1, size: '12x16' },
+    });
+    expect(list(canvas).find(({ what }) => what === 'offset clips')).toMatchObject({
+      state: 'needed',
+      measures: { total: 4, step: 9.525 },
+    });
+  });
+
+  it.each(['mitred', 'closed'] as const)('%s corners are looked at as such', (corners) => {
+    const words = list(print({ corners })).find(({ what }) => what === 'corners')?.words;
+    expect(words).toMatch(corners === 'mitred' ? /^Mitred: no gap/ : /can’t be cut down/);
+  });
+});
+
+describe('out of square', () => {
+  /** Whether a package lies in a rabbet that leans, its longer side along the rabbet's: by the corners of both. */
+  function liesIn(width: number, height: number, allowance: number, lean: number): boolean {
+    const [short, long] = [Math.min(width, height), Math.max(width, height)];
+    const slope = Math.tan(Math.asin(lean));
+    // The rabbet's short sides rise from left to right; the package is pushed to the left and to the bottom as far as it goes.
+    const bottom = (short - allowance) * slope;
+    const isWideEnough = short - allowance <= short * Math.sqrt(1 - lean ** 2);
+    return isWideEnough && bottom + long - allowance <= long;
+  }
+
+  it.each([
+    [16.125, 20.125],
+    [20.125, 16.125],
+    [10.125, 10.125],
+  ])('%d x %d in: the diagonals may differ by what uses the allowance up', (width, height) => {
+    const allowance = 0.125;
+    const { diagonal, mayDiffer } = squareness({ rabbet: { width, height }, allowance });
+    expect(diagonal).toBeCloseTo(Math.hypot(width, height), 12);
+    // Corner to corner both ways, of a rabbet that leans so.
+    const [one, other] = [1, -1].map((way) => {
+      const lean = allowance / Math.min(width, height);
+      return Math.hypot(width + way * height * lean, height * Math.sqrt(1 - lean ** 2));
+    });
+    expect(one! - other!).toBeCloseTo(mayDiffer, 9);
+    const used = allowance / Math.min(width, height);
+    expect(liesIn(width, height, allowance, used)).toBe(true);
+    expect(liesIn(width, height, allowance, used * 1.05)).toBe(false);
+  });
+});
