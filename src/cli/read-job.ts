@@ -1,6 +1,7 @@
 /** Finds the job that was named: reads it, understands it, lays it out; or says why that can't be. */
 import { basename, dirname, resolve } from 'node:path';
 import { beyondReach } from '../core/cutting/beyond-reach';
+import { hangingProblems } from '../core/hanging/hang';
 import type { Job } from '../core/job/job';
 import { parseJobText } from '../core/job/text';
 import type { WrittenJob } from '../core/job/written';
@@ -69,6 +70,7 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
     ...opened.problems,
     ...layout.problems,
     ...(layout.ok ? beyondReach(job, layout.value) : []),
+    ...(layout.ok && (written.hanging || written.wall) ? hangingProblems({ job, frame: layout.value.frame }) : []),
   ];
   if (!layout.ok) return { ok: false, code: 1, problems };
   const place =

@@ -5,8 +5,19 @@ import { check } from './verbs/check';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
+import { hangVerb } from './verbs/hang';
 import { outline } from './verbs/outline';
 import { schema } from './verbs/schema';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, calibrateVerb, outline, schema, turn];
+export const VERBS: readonly Verb[] = [
+  check,
+  describe,
+  exportVerb,
+  fit,
+  hangVerb,
+  calibrateVerb,
+  outline,
+  schema,
+  turn,
+];
