@@ -11,6 +11,10 @@ import type { Fonts, MakerHooks, OutputContext } from './context';
 import { makeCutCard } from './cut-card/cut-card';
 import { makeCutList } from './cut-list/cut-list';
 import { fullBlanks } from './machine/behind-words';
+import { hangingProblems } from '../core/hanging/hang';
+import { askOf } from './hanging/hanging-context';
+import { makeHangingSheet } from './hanging/hanging-sheet';
+import { makeWallTemplate } from './hanging/wall-template';
 import { makeDxf } from './machine/dxf';
 import { linesLeftOut } from './machine/line-words';
 import { makePathCsv } from './machine/path-csv';
@@ -20,7 +24,7 @@ import { makeSvg } from './machine/svg';
 import { makeProof } from './proof/proof';
 import { makeTemplate } from './template/template';
 
-export { makeCutList, makeProof, makeTemplate };
+export { makeCutList, makeHangingSheet, makeProof, makeTemplate, makeWallTemplate };
 export type { Fonts, OutputContext };
 
 interface OutputWords {
@@ -50,6 +54,18 @@ const OUTPUTS: Readonly<Record<OutputKind, Output>> = {
   'cut-card': { ending: '-cut-card.pdf', words: 'Writing the cut cards', weight: 4, make: makeCutCard },
   'cut-list': { ending: '-cut-list.csv', words: 'Writing the cutting list', weight: 1, make: makeCutList },
   proof: { ending: '-proof.svg', words: 'Drawing the proof', weight: 1, make: makeProof },
+  'hanging-sheet': {
+    ending: '-hanging-sheet.pdf',
+    words: 'Writing the hanging sheet',
+    weight: 4,
+    make: makeHangingSheet,
+  },
+  'wall-template': {
+    ending: '-wall-template.pdf',
+    words: 'Drawing the wall template',
+    weight: 10,
+    make: makeWallTemplate,
+  },
   ...machineOutputs(),
 };
 
@@ -63,6 +79,10 @@ function machineOutputs(): Readonly<Record<MachineKind, Output>> {
     csv: { ending: '-cuts.csv', words, weight: 1, make: makePathCsv },
     json: { ending: '-cuts.json', words, weight: 1, make: makePathJson },
   };
+}
+
+function isOfHanging(kind: OutputKind): boolean {
+  return kind === 'hanging-sheet' || kind === 'wall-template';
 }
 
 function isForMachine(kind: OutputKind): boolean {
@@ -132,6 +152,7 @@ export async function exportFiles(
   if (kinds.some(isForMachine)) {
     problems.push(...linesLeftOut(context.layout, options.view), ...fullBlanks(context.plan, context.showing));
   }
+  if (kinds.some(isOfHanging)) problems.push(...hangingProblems(askOf(context)));
   let before = 0;
   for (const kind of kinds) {
     const output = OUTPUTS[kind];

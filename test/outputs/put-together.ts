@@ -51,7 +51,7 @@ function readTile(turnedPage: ReadPage, mmPerUnit: number): ReadTile {
 
 /** A page whose words stand head down is turned by half a turn before it is joined to the others. */
 function upright(page: ReadPage): ReadPage {
-  const title = page.words.find(({ text }) => text === 'BACK' || text === 'FRONT');
+  const title = page.words.find(({ text }) => ['BACK', 'FRONT', 'WALL'].includes(text));
   if (title?.turn !== 180) return page;
   const flip = ({ x, y }: Point): Point => ({ x: page.width - x, y: page.height - y });
   return {

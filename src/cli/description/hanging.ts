@@ -12,7 +12,7 @@ export function hangingText({ title }: Pick<Job, 'title'>, words: HangingWords, 
     tableLines('Frames', words.frames, width),
     tableLines('Hooks and nails', words.hooks, width),
     ['What others advise', ...words.guidance.rows.flatMap(({ label, how }) => paragraph(`${label}: ${how}`, 2, width))],
-    ['Take care', ...words.cautions.flatMap((caution) => paragraph(caution, 2, width))],
+    ['Take care', ...words.cautions.flatMap((caution) => paragraph(caution.words, 2, width))],
   ];
   return parts.map((lines) => `${lines.join('\n')}\n`).join('\n');
 }

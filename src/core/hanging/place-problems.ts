@@ -3,7 +3,7 @@ import type { HangerKind } from '../job/hanging';
 import type { Show } from '../layout/show';
 import type { Problem } from '../problem';
 import { fitsSawtooth, isHeavy, type ChosenHanger } from './choose-hanger';
-import type { HangingAsk } from './hanging-ask';
+import { unitOf, type HangingAsk } from './hanging-ask';
 import { woodWidth, type HangerPlaces } from './hanger-places';
 import type { HangingPlan } from './hanging-plan';
 import { HEAVY, RINGS_DOWN, SAWTOOTH_SIZE, SAWTOOTH_WEIGHT } from './limits';
@@ -90,11 +90,10 @@ export function placeProblems(ask: HangingAsk, plan: HangingPlan, show: Show): P
   ];
 }
 
-function unfitHanger(
-  { job: { hanging, units }, frame: { blank } }: HangingAsk,
-  plan: HangingPlan,
-  show: Show,
-): Problem[] {
+function unfitHanger(ask: HangingAsk, plan: HangingPlan, show: Show): Problem[] {
+  const { hanging } = ask.job;
+  const { blank } = ask.frame;
+  const units = unitOf(ask);
   const { kind } = plan.hanger;
   const warn = (message: string, remedy: string, value: string, limit: string): Problem[] => [
     {

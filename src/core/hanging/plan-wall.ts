@@ -1,8 +1,7 @@
 /** Works out where frames, hook seats and nails lie on the wall. */
 import { around, boxAt, type Box } from '../geometry/box';
-import { showFor } from '../layout/show';
 import { assert, bad, bySeverity, good, type Result } from '../problem';
-import type { HangingAsk } from './hanging-ask';
+import { showOf, unitOf, type HangingAsk } from './hanging-ask';
 import type { HangingPlan } from './hanging-plan';
 import { measureFrames } from './measure-frames';
 import { placeFrames, type Place } from './place-frames';
@@ -12,7 +11,7 @@ import type { HookPlace, HungFrame, MeasuredFrame, WallPlan } from './wall-plan'
 /** Positions are exact; a hook's height is `middle + height / 2 - drop`. */
 export function planWall(ask: HangingAsk, plan: HangingPlan): Result<WallPlan> {
   const { wall } = ask.job;
-  const show = showFor(ask.job);
+  const show = showOf(ask);
   const measured = measureFrames(ask, plan);
   const impossible = impossibleHooks(measured, show);
   if (impossible.length > 0) return bad(impossible);
@@ -46,7 +45,7 @@ export function planWall(ask: HangingAsk, plan: HangingPlan): Result<WallPlan> {
     before,
     ...(most === undefined ? {} : { most }),
   };
-  return good(found, bySeverity(wallProblems(found, plan, ask.job, show)));
+  return good(found, bySeverity(wallProblems(found, plan, unitOf(ask), show)));
 }
 
 interface Reference {

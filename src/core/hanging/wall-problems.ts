@@ -1,7 +1,7 @@
 /** What is wrong on the wall: frames in each other, off the wall, too near to furniture, or in people's way. */
-import type { Job } from '../job/job';
 import type { Show } from '../layout/show';
 import { massText } from '../mass';
+import type { Unit } from '../units';
 import type { Problem } from '../problem';
 import type { HangingPlan } from './hanging-plan';
 import { ABOVE_FURNITURE, PROTRUSION } from './limits';
@@ -49,7 +49,7 @@ function unique<T extends MeasuredFrame>(frames: readonly T[]): T[] {
   return [...new Map(frames.map((frame) => [frame.at, frame])).values()];
 }
 
-export function wallProblems(wall: WallPlan, plan: HangingPlan, { units }: Pick<Job, 'units'>, show: Show): Problem[] {
+export function wallProblems(wall: WallPlan, plan: HangingPlan, units: Unit, show: Show): Problem[] {
   return [
     ...offTheWall(wall, show),
     ...overlapping(wall, show),
@@ -155,7 +155,7 @@ function inTheWay({ frames }: WallPlan, show: Show): Problem[] {
 }
 
 /** Of the job's own frame the loads are known better, and told with its plan. */
-function tooHeavy({ frames }: WallPlan, plan: HangingPlan, units: Job['units']): Problem[] {
+function tooHeavy({ frames }: WallPlan, plan: HangingPlan, units: Unit): Problem[] {
   const hook = plan.carried.find(({ part }) => part === 'hook');
   if (hook?.load === undefined) return [];
   const { load } = hook;

@@ -1,7 +1,7 @@
 /** Everything of how a frame hangs in words, part after part. */
 import { showingOf } from '../../units';
 import type { Hung } from '../hang';
-import type { HangingAsk } from '../hanging-ask';
+import { unitOf, type HangingAsk } from '../hanging-ask';
 import { hangerSection, placesSection, wireSection } from './frame-words';
 import { carriedSection, leanSection, loadSection, swaySection } from './load-words';
 import { wordsFor, type Section } from './section';
@@ -14,12 +14,12 @@ export interface HangingWords {
   readonly frames: HookTable;
   readonly hooks: HookTable;
   readonly guidance: Section;
-  /** Sentences, each with its source. */
-  readonly cautions: readonly string[];
+  /** Sentences, each with its source; what they are about tells them apart. */
+  readonly cautions: readonly { readonly topic: string; readonly words: string }[];
 }
 
 export function hangingWords(ask: HangingAsk, { hanging, wall }: Hung): HangingWords {
-  const words = wordsFor(ask.job, hanging.weight);
+  const words = wordsFor(ask, hanging.weight);
   const { knots, outOfLevel } = ask.job.hanging;
   const sections = [
     hangerSection(hanging, words),
@@ -32,10 +32,13 @@ export function hangingWords(ask: HangingAsk, { hanging, wall }: Hung): HangingW
   ];
   return {
     frame: sections.filter(({ rows }) => rows.length > 0),
-    wall: wallSection(wall, words, showingOf(ask.job)),
+    wall: wallSection(wall, words, showingOf(ask.job, unitOf(ask))),
     frames: frameTable(wall, words),
     hooks: hookTable(wall, words),
     guidance: guidanceSection(),
-    cautions: hanging.cautions.map(({ words: said, source }) => (source === undefined ? said : `${said} (${source}.)`)),
+    cautions: hanging.cautions.map(({ topic, words: said, source }) => ({
+      topic,
+      words: source === undefined ? said : `${said} (${source}.)`,
+    })),
   };
 }

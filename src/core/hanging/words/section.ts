@@ -1,8 +1,8 @@
 /** Parts of a description of how a frame hangs, the same for terminal, paper and screen. */
-import type { Job } from '../../job/job';
-import { showFor, type Show } from '../../layout/show';
+import type { Show } from '../../layout/show';
 import { GRAVITY, massText } from '../../mass';
 import type { Unit } from '../../units';
+import { showOf, unitOf, type HangingAsk } from '../hanging-ask';
 import type { HangingWeight } from '../weight';
 
 /** What it is, its value, and how it was reached or what it means. */
@@ -26,11 +26,11 @@ export interface Words {
   readonly mass: (kg: number) => string;
 }
 
-export function wordsFor(job: Pick<Job, 'units' | 'steps'>, { kg }: HangingWeight): Words {
-  const unit = job.units;
+export function wordsFor(ask: HangingAsk, { kg }: HangingWeight): Words {
+  const unit = unitOf(ask);
   const mass = (value: number) => massText(value, unit);
   return {
-    show: showFor(job),
+    show: showOf(ask),
     unit,
     mass,
     load: (part) => {
