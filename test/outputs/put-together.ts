@@ -19,6 +19,8 @@ export interface ReadTile {
   readonly own: { readonly width: number; readonly height: number };
   /** Where its lower left cross lies on the blank, from the numbers beside it. */
   readonly corner: Point;
+  /** From the page, upright, to the blank. */
+  readonly move: (point: Point) => Point;
 }
 
 /** The tiles among a document's pages. */
@@ -46,6 +48,7 @@ function readTile(turnedPage: ReadPage, mmPerUnit: number): ReadTile {
       height: Math.max(...crosses.map(({ y }) => y)) - bottom,
     },
     corner,
+    move,
   };
 }
 
@@ -104,7 +107,7 @@ function distance(a: Point, b: Point): number {
 }
 
 /** Reads `5 1⁄2` or `12.5`, on its own account. */
-function number(text: string): number {
+export function number(text: string): number {
   return text
     .trim()
     .split(' ')

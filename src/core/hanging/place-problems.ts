@@ -14,7 +14,7 @@ const SLACK = 1e-6;
 
 /** Places that no frame can have. */
 export function impossiblePlaces(
-  { job, frame }: HangingAsk,
+  { frame }: HangingAsk,
   { kind }: ChosenHanger,
   { down, span, hooksApart, drop }: HangerPlaces,
   show: Show,
@@ -54,11 +54,10 @@ export function impossiblePlaces(
   }
   const problems: Problem[] = [];
   if (kind === 'rings and wire' && drop >= down - SLACK) {
-    const at = job.hanging.hangerDown === undefined ? 'wireBelowTop' : 'hangerDown';
     problems.push(
       fault(
         'wire-has-no-rise',
-        at === 'hangerDown' ? 'wireBelowTop' : at,
+        'wireBelowTop',
         `The top of the taut wire would lie ${show.length(drop)} below the top of the frame, and the rings sit only ${show.length(down)} below it: the wire must rise from the rings to its hooks. Bring its top nearer to the top of the frame, or set the rings lower.`,
         drop,
         down,

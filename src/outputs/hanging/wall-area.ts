@@ -47,7 +47,10 @@ export function wallArea(wall: WallPlan, showing: Showing): WallArea {
   const up = (mm: number) => Math.ceil(mm / step - 1e-9) * step;
   const xs = points.map(({ x }) => x);
   const ys = points.map(({ y }) => y);
-  const origin = { x: down(Math.min(...xs) - AIR), y: down(Math.min(...ys) - AIR) };
+  const left = Math.min(...xs) - AIR;
+  // Its distance from the edge that is counted from is the round one.
+  const fromEdge = wall.from === 'left' ? down(left) : up(widthCounted(wall) - left);
+  const origin = { x: wall.from === 'left' ? fromEdge : widthCounted(wall) - fromEdge, y: down(Math.min(...ys) - AIR) };
   const size = {
     width: up(Math.max(...xs) + AIR - origin.x),
     height: up(Math.max(...ys, ...tops) + AIR - origin.y),
@@ -55,7 +58,7 @@ export function wallArea(wall: WallPlan, showing: Showing): WallArea {
   const seats = wall.frames.flatMap(({ hooks }) => hooks.map(({ seat }) => seat.y));
   return {
     origin,
-    fromEdge: wall.from === 'left' ? origin.x : widthCounted(wall) - origin.x,
+    fromEdge,
     size,
     marks: wall.frames.flatMap((frame) => marksOf(frame, origin)),
     outlines: wall.frames.map((frame) => ({ frame, box: fromOrigin(frame.box, origin) })),
