@@ -69,33 +69,30 @@ function capital(words: string): string {
 }
 
 function offTheWall({ width, height, frames, most }: WallPlan, show: Show): Problem[] {
-  const told = (code: string, frame: HungFrame, by: number, past: string, limit: string, at: string): Problem => ({
-    code,
-    severity: 'warning',
-    at,
-    message: `${capital(frameName(frame))} reaches ${show.length(by)} past ${past}.${
-      code === 'frame-off-wall' && most !== undefined ? ` At most ${most} fit.` : ''
-    }`,
-    value: show.length(by),
-    limit,
-  });
+  const fit = most === undefined ? '' : ` At most ${most} fit.`;
   return frames.flatMap((frame) => {
     const { box } = frame;
-    const sides = width === undefined ? [] : [-box.left, box.right - width];
-    const over = Math.max(0, ...sides);
+    const aside = width === undefined ? 0 : Math.max(-box.left, box.right - width);
     const above = height === undefined ? 0 : box.top - height;
     return [
-      ...(over > SLACK
-        ? [told('frame-off-wall', frame, over, 'the edge of the wall', show.length(width ?? 0), 'wall')]
-        : []),
-      ...(above > SLACK
-        ? [told('frame-above-ceiling', frame, above, 'the ceiling', show.length(height ?? 0), 'wall.height')]
-        : []),
-      ...(box.bottom < -SLACK
-        ? [told('frame-below-floor', frame, -box.bottom, 'the floor', show.length(0), 'wall.centre')]
-        : []),
+      ...past('frame-off-wall', frame, aside, { what: 'the edge of the wall', at: 'wall', more: fit }, show),
+      ...past('frame-above-ceiling', frame, above, { what: 'the ceiling', at: 'wall.height' }, show),
+      ...past('frame-below-floor', frame, -box.bottom, { what: 'the floor', at: 'wall.centre' }, show),
     ];
   });
+}
+
+interface Bound {
+  readonly what: string;
+  readonly at: string;
+  readonly more?: string;
+}
+
+/** Nothing where a frame reaches past it by no more than doubles lose on their way. */
+function past(code: string, frame: HungFrame, by: number, { what, at, more = '' }: Bound, show: Show): Problem[] {
+  if (by <= SLACK) return [];
+  const message = `${capital(frameName(frame))} reaches ${show.length(by)} past ${what}.${more}`;
+  return [{ code, severity: 'warning', at, message, value: show.length(by), remedy: `${show.length(by)} further in` }];
 }
 
 function overlapping({ frames }: WallPlan, show: Show): Problem[] {
