@@ -79,7 +79,9 @@ export interface SampleJob {
 }
 
 /** The files an export can make. */
-export type OutputKind = 'template' | 'cut-card' | 'cut-list' | 'proof' | MachineKind;
+export type OutputKind = 'template' | 'cut-card' | 'cut-list' | 'proof' | HangingKind | MachineKind;
+/** How the frame hangs, on paper: the sheet, and where its nails go at full scale. */
+export type HangingKind = 'hanging-sheet' | 'wall-template';
 /** The tool's paths for a machine, each in a format of its own. */
 export type MachineKind = 'dxf' | 'svg' | 'hpgl' | 'gcode' | 'csv' | 'json';
 export type PaperName = 'blank' | 'letter' | 'legal' | 'tabloid' | 'a4' | 'a3';

@@ -60,7 +60,11 @@ export async function findJob(name: string, world: World, cutter?: string): Prom
   if (!opened.ok) return opened;
   const { job } = opened;
   const layout = layOut(job);
-  const problems = [...opened.problems, ...layout.problems, ...(layout.ok ? buildProblems(job, layout.value) : [])];
+  const problems = [
+    ...opened.problems,
+    ...layout.problems,
+    ...(layout.ok ? buildProblems(job, layout.value, opened.written) : []),
+  ];
   if (!layout.ok) return { ok: false, code: 1, problems };
   const place =
     name === '-'

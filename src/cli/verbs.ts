@@ -7,6 +7,7 @@ import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
 import { frames } from './verbs/frames';
+import { hangVerb } from './verbs/hang';
 import { outline } from './verbs/outline';
 import { pieces } from './verbs/pieces';
 import { packageVerb } from './verbs/package';
@@ -22,6 +23,7 @@ export const VERBS: readonly Verb[] = [
   packageVerb,
   pieces,
   care,
+  hangVerb,
   shelf,
   fit,
   calibrateVerb,

@@ -34,8 +34,23 @@ const options = z.strictObject({
   view: z.enum(['back', 'front']),
   units,
   only: z
-    .array(z.enum(['template', 'cut-card', 'cut-list', 'proof', 'dxf', 'svg', 'hpgl', 'gcode', 'csv', 'json']))
-    .max(10),
+    .array(
+      z.enum([
+        'template',
+        'cut-card',
+        'cut-list',
+        'proof',
+        'hanging-sheet',
+        'wall-template',
+        'dxf',
+        'svg',
+        'hpgl',
+        'gcode',
+        'csv',
+        'json',
+      ]),
+    )
+    .max(12),
   turnEverySecondPage: z.boolean(),
   machine: machine.optional(),
 });

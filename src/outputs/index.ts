@@ -11,6 +11,8 @@ import type { Fonts, MakerHooks, OutputContext } from './context';
 import { makeCutCard } from './cut-card/cut-card';
 import { makeCutList } from './cut-list/cut-list';
 import { fullBlanks } from './machine/behind-words';
+import { makeHangingSheet } from './hanging/hanging-sheet';
+import { makeWallTemplate } from './hanging/wall-template';
 import { makeDxf } from './machine/dxf';
 import { linesLeftOut } from './machine/line-words';
 import { makePathCsv } from './machine/path-csv';
@@ -21,7 +23,7 @@ import { nothingToCut } from './nothing-to-cut';
 import { makeProof } from './proof/proof';
 import { makeTemplate } from './template/template';
 
-export { makeCutList, makeProof, makeTemplate };
+export { makeCutList, makeHangingSheet, makeProof, makeTemplate, makeWallTemplate };
 export type { Fonts, OutputContext };
 
 interface OutputWords {
@@ -80,6 +82,22 @@ const OUTPUTS: Readonly<Record<OutputKind, Output>> = {
     withoutCuts: true,
     make: makeProof,
   },
+  'hanging-sheet': {
+    ending: '-hanging-sheet.pdf',
+    words: 'Writing the hanging sheet',
+    called: 'the hanging sheet',
+    weight: 4,
+    withoutCuts: true,
+    make: makeHangingSheet,
+  },
+  'wall-template': {
+    ending: '-wall-template.pdf',
+    words: 'Drawing the wall template',
+    called: 'the wall template',
+    weight: 10,
+    withoutCuts: true,
+    make: makeWallTemplate,
+  },
   ...machineOutputs(),
 };
 
@@ -94,6 +112,10 @@ function machineOutputs(): Readonly<Record<MachineKind, Output>> {
     csv: { ending: '-cuts.csv', words, called, weight: 1, make: makePathCsv },
     json: { ending: '-cuts.json', words, called, weight: 1, make: makePathJson },
   };
+}
+
+function isOfHanging(kind: OutputKind): boolean {
+  return kind === 'hanging-sheet' || kind === 'wall-template';
 }
 
 function isForMachine(kind: OutputKind): boolean {
@@ -197,7 +219,8 @@ function parted(wanted: readonly OutputKind[], { plan }: OutputContext) {
 function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Result<OutputContext> {
   const opened = parseJobText(jobText);
   if (!opened.ok) return opened;
-  const { job } = opened.value;
+  const { job, written } = opened.value;
+  const ofHanging = options.only.some(isOfHanging);
   const layout = layOut(job);
   if (!layout.ok) return layout;
   const context: OutputContext = {
@@ -209,5 +232,9 @@ function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Res
     fonts,
     pictures: NO_PICTURES.pictures,
   };
-  return good(context, [...opened.problems, ...layout.problems, ...buildProblems(job, layout.value)]);
+  return good(context, [
+    ...opened.problems,
+    ...layout.problems,
+    ...buildProblems(job, layout.value, ofHanging ? { ...written, hanging: written.hanging ?? {} } : written),
+  ]);
 }

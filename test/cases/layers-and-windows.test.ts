@@ -6,7 +6,7 @@
  * - oval over oval, parallel and as two ellipses: ovals;
  * - stack, stand-out, the rabbet and what it takes: package, canvas and float;
  * - pieces from whole sheets and remnants: sheets;
- * - hooks, wire, weight, a row on a wall: hanging;
+ * - weight of glass: pieces; hooks, wire and a row on a wall are held in test/core/hanging;
  * - the optical centre by the diagonal construction: a further rule for borders.
  */
 import { describe, expect, it } from 'vitest';

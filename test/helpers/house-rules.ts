@@ -60,7 +60,14 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/care': { from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf'], packages: [] },
   // All that is worth a look in a build, beyond what keeps its mat from being cut.
   'src/core/build-problems.ts': {
-    from: [...afterLayout, 'src/core/cutting', 'src/core/package', 'src/core/care', 'src/core/hanging'],
+    from: [
+      ...afterLayout,
+      'src/core/cutting',
+      'src/core/package',
+      'src/core/care',
+      'src/core/hanging',
+      'src/core/pieces',
+    ],
     packages: [],
   },
   'src/bridge.ts': { from: ['src/core'], packages: [] },

@@ -19,6 +19,8 @@ export interface ReadTile {
   readonly own: { readonly width: number; readonly height: number };
   /** Where its lower left cross lies on the blank, from the numbers beside it. */
   readonly corner: Point;
+  /** From the page, upright, to the blank. */
+  readonly move: (point: Point) => Point;
 }
 
 /** The tiles among a document's pages. */
@@ -46,12 +48,13 @@ function readTile(turnedPage: ReadPage, mmPerUnit: number): ReadTile {
       height: Math.max(...crosses.map(({ y }) => y)) - bottom,
     },
     corner,
+    move,
   };
 }
 
 /** A page whose words stand head down is turned by half a turn before it is joined to the others. */
 function upright(page: ReadPage): ReadPage {
-  const title = page.words.find(({ text }) => text === 'BACK' || text === 'FRONT');
+  const title = page.words.find(({ text }) => ['BACK', 'FRONT', 'WALL'].includes(text));
   if (title?.turn !== 180) return page;
   const flip = ({ x, y }: Point): Point => ({ x: page.width - x, y: page.height - y });
   return {
@@ -104,7 +107,7 @@ function distance(a: Point, b: Point): number {
 }
 
 /** Reads `5 1⁄2` or `12.5`, on its own account. */
-function number(text: string): number {
+export function number(text: string): number {
   return text
     .trim()
     .split(' ')

@@ -152,6 +152,7 @@ describe("a page of the blank's own size", () => {
       curves: [],
       own: { width: 300, height: 400 },
       corner: { x: 0, y: 0 },
+      move: (point: { x: number; y: number }) => point,
     }));
     const { missing, stray } = worstErrors(context, tiles);
     expect(missing).toBeLessThan(TOLERANCE);

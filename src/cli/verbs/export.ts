@@ -14,7 +14,8 @@ import { machineProblem, refuse } from '../refuse';
 import type { Verb } from '../verb';
 
 const USUAL_KINDS = ['template', 'cut-list', 'proof'] as const satisfies readonly OutputKind[];
-const KINDS: readonly OutputKind[] = ['template', 'cut-card', 'cut-list', 'proof', ...MACHINE_KINDS];
+const HANGING_KINDS = ['hanging-sheet', 'wall-template'] as const satisfies readonly OutputKind[];
+const KINDS: readonly OutputKind[] = ['template', 'cut-card', 'cut-list', 'proof', ...HANGING_KINDS, ...MACHINE_KINDS];
 const PAPERS = ['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3'] as const satisfies readonly PaperName[];
 const UNITS = ['in', 'mm', 'cm'] as const satisfies readonly UnitName[];
 
@@ -23,7 +24,7 @@ interface Options extends MachineWords {
   readonly paper?: PaperName;
   readonly view: ViewName;
   readonly units?: UnitName;
-  readonly only: readonly OutputKind[];
+  readonly only?: readonly OutputKind[];
   readonly turnEverySecondPage?: true;
   readonly cutter?: string;
   readonly replace?: true;
@@ -35,7 +36,8 @@ export const exportVerb: Verb<Options> = {
   summary: 'write the full-scale template, the cutting list and the proof picture',
   more: `The files are named after the job's file (from standard input: after its title):
 NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg; with --only cut-card NAME-cut-card.pdf,
-for each layer the steps with a guided cutter, its settings, starts and stops. All are written or none: not when the
+for each layer the steps with a guided cutter, its settings, starts and stops; with
+--only hanging-sheet,wall-template how the frame hangs, and its nail points at full scale. All are written or none: not when the
 job has errors, not when a file of one of these names is there already (unless --replace is
 given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".
 
@@ -44,6 +46,7 @@ ${MACHINE_HELP}`,
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out templates',
     'npm run -s matwright -- export resources/samples/3-nine-linocuts.json --out templates --paper a3 --only template',
     'npm run -s matwright -- export resources/samples/2-fern-cyanotype.json --out templates --only cut-card --cutter "resources/cutters.json#Long table cutter"',
+    'npm run -s matwright -- export resources/samples/6-library-wall.json --out wall --only hanging-sheet,wall-template',
     'npm run -s matwright -- export - --only cut-list,proof --replace < resources/samples/2-fern-cyanotype.json',
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out machine --only dxf,gcode --depth "2 mm" --rotary C',
   ],
@@ -61,10 +64,8 @@ ${MACHINE_HELP}`,
     new Option('--units <unit>', 'unit of the lengths shown (default: the job’s)').choices(UNITS),
     new Option(
       '--only <kinds>',
-      `some of ${KINDS.join(',')}, parted by commas; "machine" for ${MACHINE_KINDS.join(',')}`,
-    )
-      .default(USUAL_KINDS, USUAL_KINDS.join(','))
-      .argParser(readKinds),
+      `some of ${KINDS.join(',')}, parted by commas; "machine" for ${MACHINE_KINDS.join(',')} (default: ${USUAL_KINDS.join(',')}, and of a job that says how it hangs ${HANGING_KINDS.join(',')})`,
+    ).argParser(readKinds),
     new Option(
       '--turn-every-second-page',
       'print every second tile head down, so that a printer’s drift does not add up',
@@ -78,7 +79,8 @@ ${MACHINE_HELP}`,
     const { json = false } = options;
     const found = await findJob(name, world, options.cutter);
     if (!found.ok) return refuse(found, json, world);
-    const reply = await exportInto(world, found, choicesFor(found, options), options);
+    const choices = choicesFor(found, options);
+    const reply = await exportInto(world, found, choices, options);
     if (!reply.ok) {
       const { code, message, problems } = reply.failure;
       if (code === 'job-has-errors') return refuse({ code: 1, problems: problems ?? [] }, json, world);
@@ -89,7 +91,7 @@ ${MACHINE_HELP}`,
     const { files, problems } = reply.value;
     const warnings = problems.filter(({ severity }) => severity === 'warning');
     if (warnings.length > 0) world.tell(`${problemsText(warnings, world.columns)}\n`);
-    const paths = pathLengths(found, options.only, options.view, machineFrom(options));
+    const paths = pathLengths(found, choices.only, options.view, machineFrom(options));
     if (json) await world.say(jsonText({ ok: true, files, ...(paths ? { paths } : {}), problems }));
     else {
       const told = paths ? `\n${pathLengthsText(paths, showingOf(found.job, options.units))}` : '';
@@ -99,12 +101,12 @@ ${MACHINE_HELP}`,
   },
 };
 
-function choicesFor({ job }: FoundJob, options: Options): ExportOptions {
+function choicesFor({ job, written }: FoundJob, options: Options): ExportOptions {
   return {
     paper: options.paper ?? (job.units === 'in' ? 'letter' : 'a4'),
     view: options.view,
     units: options.units ?? job.units,
-    only: options.only,
+    only: options.only ?? (written.hanging || written.wall ? [...USUAL_KINDS, ...HANGING_KINDS] : USUAL_KINDS),
     turnEverySecondPage: options.turnEverySecondPage ?? false,
     machine: machineFrom(options),
   };

@@ -50,8 +50,7 @@ const RULES: readonly Rule[] = [
   {
     topic: 'over-bed',
     when: among('above a bed or seat'),
-    words:
-      'Not above a bed, a sofa or a seat: hang it elsewhere, or hang something soft and light there. What falls on a sleeper falls from a height.',
+    words: 'Not above a bed, a sofa or a seat: hang it elsewhere.',
     source: FEMA,
   },
   {
@@ -91,7 +90,7 @@ const RULES: readonly Rule[] = [
     topic: 'heat',
     when: among('above heat'),
     words: 'Not above a radiator, a stove or a fireplace: heat and soot spoil picture, mat and glue.',
-    source: 'FEMA and Smithsonian Museum Conservation Institute, as quoted',
+    source: 'Smithsonian Museum Conservation Institute, as quoted',
   },
   {
     topic: 'glass',

@@ -1,6 +1,8 @@
 /** Where rings, teeth or cleat sit on the back of a frame, and how far below its top the hooks come to lie. */
 import type { Size } from '../geometry/box';
+import { defaultLength } from '../job/defaults';
 import type { Hanging, HangerKind } from '../job/hanging';
+import { MM_PER_INCH, type Unit } from '../units';
 import { RINGS_DOWN } from './limits';
 
 export interface HangerPlaces {
@@ -23,7 +25,13 @@ export interface PlacesAsk {
   readonly outside: Size;
   readonly mouldingWidth: number;
   readonly lip: number;
+  readonly units: Unit;
 }
+
+/** What is not said lies on a mark that is easy to find on a rule, mm: in inch jobs, in metric ones. */
+const MARKS = { down: [MM_PER_INCH / 4, 5], apart: [MM_PER_INCH / 2, 10] } as const;
+/** A wire that rises by this pulls no harder than the weight. */
+const GOOD_ANGLE = Math.PI / 6;
 
 /** Wood at the back of the moulding, from the outer edge to the wall of the rabbet. */
 export function woodWidth({ mouldingWidth, lip }: Pick<PlacesAsk, 'mouldingWidth' | 'lip'>): number {
@@ -35,24 +43,32 @@ export function hangerPlaces(ask: PlacesAsk): HangerPlaces {
 }
 
 function ringPlaces(ask: PlacesAsk): HangerPlaces {
-  const { hanging, kind, hooks, outside } = ask;
-  const down = hanging.hangerDown ?? RINGS_DOWN.usual * outside.height;
+  const { hanging, kind, outside, units } = ask;
+  const down = hanging.hangerDown ?? onMark(RINGS_DOWN.usual * outside.height, 'down', units);
   const inward = hanging.hangerIn ?? woodWidth(ask) / 2;
   const span = outside.width - 2 * inward;
-  const onWire = kind === 'rings and wire';
-  return {
-    down,
-    in: inward,
-    span,
-    hooksApart: onWire ? (hooks === 1 ? 0 : (hanging.hooksApart ?? span / 2)) : span,
-    drop: onWire ? hanging.wireBelowTop : down,
-  };
+  if (kind === 'rings on hooks') return { down, in: inward, span, hooksApart: span, drop: down };
+  const drop = hanging.wireBelowTop ?? Math.min(defaultLength('wireBelowTop', units), down / 2);
+  return { down, in: inward, span, hooksApart: hooksOnWire(ask, span, down - drop), drop };
+}
+
+/** Half as far apart as the rings, or as far as gives the wire a good angle. */
+function hooksOnWire({ hanging, hooks, units }: PlacesAsk, span: number, rise: number): number {
+  if (hooks === 1) return 0;
+  const steep = span - (2 * Math.max(0, rise)) / Math.tan(GOOD_ANGLE);
+  const usual = Math.max(span / 2, steep);
+  return hanging.hooksApart ?? Math.min(span, onMark(usual, 'apart', units));
+}
+
+function onMark(length: number, what: keyof typeof MARKS, units: Unit): number {
+  const step = MARKS[what][units === 'in' ? 0 : 1];
+  return Math.max(1, Math.round(length / step)) * step;
 }
 
 /** Sawtooth hangers and cleats sit on the upper rail. */
-function railPlaces({ hanging, kind, hooks, outside, mouldingWidth }: PlacesAsk): HangerPlaces {
+function railPlaces({ hanging, kind, hooks, outside, mouldingWidth, units }: PlacesAsk): HangerPlaces {
   const down = hanging.hangerDown ?? mouldingWidth / 2;
-  const hooksApart = hooks === 1 ? 0 : (hanging.hooksApart ?? outside.width / 2);
+  const hooksApart = hooks === 1 ? 0 : (hanging.hooksApart ?? onMark(outside.width / 2, 'apart', units));
   const span = kind === 'sawtooth' ? hooksApart : 0;
   return { down, in: (outside.width - span) / 2, span, hooksApart, drop: down };
 }

@@ -3,7 +3,7 @@ import type { HangerKind } from '../job/hanging';
 import type { Show } from '../layout/show';
 import type { Problem } from '../problem';
 import { fitsSawtooth, isHeavy, type ChosenHanger } from './choose-hanger';
-import type { HangingAsk } from './hanging-ask';
+import { unitOf, type HangingAsk } from './hanging-ask';
 import { woodWidth, type HangerPlaces } from './hanger-places';
 import type { HangingPlan } from './hanging-plan';
 import { HEAVY, RINGS_DOWN, SAWTOOTH_SIZE, SAWTOOTH_WEIGHT } from './limits';
@@ -12,72 +12,62 @@ import { massText } from '../mass';
 /** What double arithmetic may add or lose, mm. */
 const SLACK = 1e-6;
 
-/** Places that no frame can have. */
+/** Places that no frame can have; those that the others stand on come first. */
 export function impossiblePlaces(
-  { job, frame }: HangingAsk,
+  { frame: { outside } }: HangingAsk,
   { kind }: ChosenHanger,
-  { down, span, hooksApart, drop }: HangerPlaces,
+  places: HangerPlaces,
   show: Show,
 ): Problem[] {
-  const { outside } = frame;
-  const onRings = kind === 'rings and wire' || kind === 'rings on hooks';
-  const fault = (code: string, at: string, message: string, value: number, limit: number): Problem => ({
+  const { down, span } = places;
+  if (down >= outside.height - SLACK) return [offFrame(down, outside.height, show)];
+  if (onRings(kind) && span <= SLACK) return [ringsMeet(span, outside.width, show)];
+  return [
+    ...(kind === 'rings and wire' ? noRise(places, show) : []),
+    ...tooFarApart(places.hooksApart, onRings(kind) ? span : outside.width, onRings(kind), show),
+  ];
+}
+
+function offFrame(down: number, height: number, show: Show): Problem {
+  const message = `The hanger would sit ${show.length(down)} below the top of a frame ${show.length(height)} high; put it between a quarter and a third of the height down.`;
+  return fault('hanger-off-frame', 'hangerDown', message, [down, height], show);
+}
+
+function ringsMeet(span: number, width: number, show: Show): Problem {
+  const inward = (width - span) / 2;
+  const message = `Each ring would sit ${show.length(inward)} in from its edge, and the frame is only ${show.length(width)} wide.`;
+  return fault('rings-meet', 'hangerIn', message, [inward, width / 2], show);
+}
+
+function noRise({ drop, down }: HangerPlaces, show: Show): Problem[] {
+  if (drop < down - SLACK) return [];
+  const message = `The top of the taut wire would lie ${show.length(drop)} below the top of the frame, and the rings sit only ${show.length(down)} below it: the wire must rise from the rings to its hooks. Bring its top nearer to the top of the frame, or set the rings lower.`;
+  return [fault('wire-has-no-rise', 'wireBelowTop', message, [drop, down], show)];
+}
+
+function tooFarApart(apart: number, most: number, rings: boolean, show: Show): Problem[] {
+  if (apart <= most + SLACK) return [];
+  const than = rings ? `the rings, ${show.length(most)}` : `the frame is wide, ${show.length(most)}`;
+  const message = `The hooks would be ${show.length(apart)} apart, further than ${than}.`;
+  return [fault('hooks-too-far-apart', 'hooksApart', message, [apart, most], show)];
+}
+
+function fault(
+  code: string,
+  key: string,
+  message: string,
+  [value, limit]: readonly [number, number],
+  show: Show,
+): Problem {
+  return {
     code,
     severity: 'error',
-    at: `hanging.${at}`,
+    at: `hanging.${key}`,
     message,
     value: show.missing(value, limit),
     limit: show.limit(limit),
     remedy: `less than ${show.limit(limit)}`,
-  });
-  if (down >= outside.height - SLACK) {
-    return [
-      fault(
-        'hanger-off-frame',
-        'hangerDown',
-        `The hanger would sit ${show.length(down)} below the top of a frame ${show.length(outside.height)} high; put it between a quarter and a third of the height down.`,
-        down,
-        outside.height,
-      ),
-    ];
-  }
-  if (onRings && span <= SLACK) {
-    return [
-      fault(
-        'rings-meet',
-        'hangerIn',
-        `Each ring would sit ${show.length((outside.width - span) / 2)} in from its edge, and the frame is only ${show.length(outside.width)} wide.`,
-        (outside.width - span) / 2,
-        outside.width / 2,
-      ),
-    ];
-  }
-  const problems: Problem[] = [];
-  if (kind === 'rings and wire' && drop >= down - SLACK) {
-    const at = job.hanging.hangerDown === undefined ? 'wireBelowTop' : 'hangerDown';
-    problems.push(
-      fault(
-        'wire-has-no-rise',
-        at === 'hangerDown' ? 'wireBelowTop' : at,
-        `The top of the taut wire would lie ${show.length(drop)} below the top of the frame, and the rings sit only ${show.length(down)} below it: the wire must rise from the rings to its hooks. Bring its top nearer to the top of the frame, or set the rings lower.`,
-        drop,
-        down,
-      ),
-    );
-  }
-  const most = onRings ? span : outside.width;
-  if (hooksApart > most + SLACK) {
-    problems.push(
-      fault(
-        'hooks-too-far-apart',
-        'hooksApart',
-        `The hooks would be ${show.length(hooksApart)} apart, further than ${onRings ? `the rings, ${show.length(most)}` : `the frame is wide, ${show.length(most)}`}.`,
-        hooksApart,
-        most,
-      ),
-    );
-  }
-  return problems;
+  };
 }
 
 /** Places that can be, but are worth a look. */
@@ -90,11 +80,10 @@ export function placeProblems(ask: HangingAsk, plan: HangingPlan, show: Show): P
   ];
 }
 
-function unfitHanger(
-  { job: { hanging, units }, frame: { blank } }: HangingAsk,
-  plan: HangingPlan,
-  show: Show,
-): Problem[] {
+function unfitHanger(ask: HangingAsk, plan: HangingPlan, show: Show): Problem[] {
+  const { hanging } = ask.job;
+  const { blank } = ask.frame;
+  const units = unitOf(ask);
   const { kind } = plan.hanger;
   const warn = (message: string, remedy: string, value: string, limit: string): Problem[] => [
     {

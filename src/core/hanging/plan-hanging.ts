@@ -1,11 +1,10 @@
 /** Works out how a frame hangs: by what, where it sits, what that pulls, and whether it holds. */
-import { showFor } from '../layout/show';
-import { bad, bySeverity, good, isError, type Problem, type Result } from '../problem';
+import { bad, bySeverity, good, type Result } from '../problem';
 import { boughtParts, namesNotOnShelf, type Bought, type BoughtPart } from './bought';
 import { cautionsFor } from './cautions';
 import { chooseHanger, type ChosenHanger } from './choose-hanger';
 import { hangerPlaces, type HangerPlaces } from './hanger-places';
-import type { HangingAsk } from './hanging-ask';
+import { showOf, unitOf, type HangingAsk } from './hanging-ask';
 import type { Carried, HangingPlan, WirePlan } from './hanging-plan';
 import { leanOf, type Lean } from './lean';
 import { loadProblems } from './load-problems';
@@ -20,11 +19,19 @@ import { hangingWeight, weightProblems, type HangingWeight } from './weight';
 export function planHanging(ask: HangingAsk): Result<HangingPlan> {
   const { job, frame, shelf = [] } = ask;
   const { hanging } = job;
-  const show = showFor(job);
+  const [show, unit] = [showOf(ask), unitOf(ask)];
   const weight = hangingWeight(hanging, ask.weighed);
-  const hanger = chooseHanger({ hanging, blank: frame.blank, weight, show, unit: job.units });
+  const hanger = chooseHanger({ hanging, blank: frame.blank, weight, show, unit });
   const { outside, mouldingWidth, lip } = frame;
-  const places = hangerPlaces({ hanging, kind: hanger.kind, hooks: hanger.hooks, outside, mouldingWidth, lip });
+  const places = hangerPlaces({
+    hanging,
+    kind: hanger.kind,
+    hooks: hanger.hooks,
+    outside,
+    mouldingWidth,
+    lip,
+    units: job.units,
+  });
   const impossible = impossiblePlaces(ask, hanger, places, show);
   if (impossible.length > 0) return bad(impossible);
   const wire = hanger.kind === 'rings and wire' ? planWire(ask, places) : undefined;
@@ -47,15 +54,10 @@ export function planHanging(ask: HangingAsk): Result<HangingPlan> {
   const problems = [
     ...namesNotOnShelf(hanging, hanger.kind, shelf),
     ...placeProblems(ask, plan, show),
-    ...loadProblems(job, plan, show),
+    ...loadProblems({ hanging, units: unit }, plan, show),
     ...weightProblems(weight),
   ];
   return good(plan, bySeverity(problems));
-}
-
-/** All that is wrong or worth a look; since the mat can be cut all the same, none of it is an error. */
-export function hangingProblems(ask: HangingAsk): Problem[] {
-  return planHanging(ask).problems.map((problem) => (isError(problem) ? { ...problem, severity: 'warning' } : problem));
 }
 
 function planWire({ job: { hanging }, frame: { outside } }: HangingAsk, places: HangerPlaces): WirePlan {

@@ -21,7 +21,7 @@ export interface Hanging {
   /** From the outer edge in to the middle of a ring. */
   readonly hangerIn?: number;
   /** From the top of the frame to the top of the taut wire. */
-  readonly wireBelowTop: number;
+  readonly wireBelowTop?: number;
   readonly wire: Bought & {
     /** kg. */
     readonly breaksAt?: number;

@@ -16,7 +16,7 @@ export function readHanging(written: WrittenHanging, reader: Reader): Hanging {
   const length = (value: WrittenLength | undefined, key: string, name: string, limits: Omit<Limits, 'name'> = {}) =>
     reader.optionalLength(value, `hanging.${key}`, { name, least: 0, most: LARGEST, ...limits });
   const above = { above: true };
-  const usual = (name: 'wireBelowTop' | 'knots' | 'standOff' | 'outOfLevel') => defaultLength(name, reader.units);
+  const usual = (name: 'knots' | 'standOff' | 'outOfLevel') => defaultLength(name, reader.units);
   const weight = reader.optionalMass(written.weight, 'hanging.weight', 'Weight of the finished frame');
   const breaksAt = reader.optionalMass(wire.breaksAt, 'hanging.wire.breaksAt', 'Where the wire breaks');
   return {
@@ -26,9 +26,8 @@ export function readHanging(written: WrittenHanging, reader: Reader): Hanging {
       hooksApart: length(written.hooksApart, 'hooksApart', 'Distance between the hooks', above),
       hangerDown: length(written.hangerDown, 'hangerDown', 'Distance of the hanger from the top'),
       hangerIn: length(written.hangerIn, 'hangerIn', 'Distance of a ring from the outer edge'),
+      wireBelowTop: length(written.wireBelowTop, 'wireBelowTop', 'Distance of the wire from the top'),
     }),
-    wireBelowTop:
-      length(written.wireBelowTop, 'wireBelowTop', 'Distance of the wire from the top') ?? usual('wireBelowTop'),
     wire: { ...bought(wire, 'wire', 'the wire', reader), ...said({ breaksAt }), margin: wire.margin ?? MARGIN },
     knots: length(written.knots, 'knots', 'Wire for a knot', { most: 1000 }) ?? usual('knots'),
     hook: {

@@ -38,7 +38,7 @@ export interface Wall {
   /** From the floor to the line that frames are centred on. */
   readonly centre: number;
   readonly from: WallEdge;
-  /** From that edge to the first frame; undefined: in the middle. */
+  /** From that edge to where the frames begin; undefined: in the middle. */
   readonly offset?: number;
   /** One frame by itself is a row. */
   readonly arrangement: WallArrangement;

@@ -32,18 +32,22 @@ export const hanging = z
     hooks: hooks.optional().describe('How many points on the wall. Default 2, of a sawtooth hanger 1.'),
     hooksApart: length
       .optional()
-      .describe('Between two hooks. Default half the distance between the rings; without wire the whole of it.'),
+      .describe(
+        'Between two hooks. Default half the distance between the rings, or more where the wire would rise by less than 30 degrees; without wire the whole of it.',
+      ),
     hangerDown: length
       .optional()
       .describe(
-        'From the top of the frame to where ring, teeth or cleat take the load. Default three tenths of the height, of sawtooth and cleat the middle of the upper rail.',
+        'From the top of the frame to where ring, teeth or cleat take the load. Default about three tenths of the height, of sawtooth and cleat the middle of the upper rail.',
       ),
     hangerIn: length
       .optional()
       .describe("From the frame's outer edge in to the middle of a ring. Default the middle of the wood."),
     wireBelowTop: length
       .optional()
-      .describe('From the top of the frame down to the top of the taut wire. Default 2 in (50 mm in a metric job).'),
+      .describe(
+        'From the top of the frame down to the top of the taut wire. Default 2 in (50 mm in a metric job), of a small frame half way down to the rings.',
+      ),
     wire: z
       .strictObject({
         name,

@@ -41,7 +41,9 @@ export const wall = z
     from: z.enum(WALL_EDGES).optional().describe('The edge of the wall that places are counted from. Default "left".'),
     offset: length
       .optional()
-      .describe('From that edge to the first frame. Default: in the middle of the wall; 0 where its width is unknown.'),
+      .describe(
+        'From that edge to where the frames begin. Default: in the middle of the wall; 0 where its width is unknown.',
+      ),
     arrangement: z
       .enum(WALL_ARRANGEMENTS)
       .optional()

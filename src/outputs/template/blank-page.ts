@@ -34,7 +34,7 @@ export function planBlankPage(page: BlankPage): PagePlan {
 function drawBlank(surface: Surface, page: BlankPage, number: string): void {
   const { layer, showing } = page;
   const sheet = { left: 0, bottom: 0, right: layer.blank.width, top: layer.blank.height };
-  const part: Part = { layer, own: sheet, drawn: sheet, offset: { x: 0, y: 0 } };
+  const part: Part = { layer, blank: layer.blank, own: sheet, drawn: sheet, offset: { x: 0, y: 0 } };
   const room = new Room(safeBox(layer.blank));
   drawCuts(surface, part, room, showing.unit);
   drawLines(surface, part, room);

@@ -17,6 +17,7 @@ export function lostLetters({ job, layout }: OutputContext, lost: ReadonlySet<st
     { at: 'title', words: job.title },
     ...job.pictures.map(({ title }, index) => ({ at: `pictures[${index}].title`, words: title })),
     ...job.layers.map(({ board }, index) => ({ at: `mat.layers[${index}].board`, words: board })),
+    ...new Map(job.wall.frames.map(({ at, title }) => [at, { at: `${at}.title`, words: title }])).values(),
     ...(job.cutting.cutter ? [{ at: 'cutting.cutter.name', words: job.cutting.cutter.name }] : []),
     ...layout.windows
       .filter(({ picture, title }) => !picture || !title.startsWith(job.pictures[picture.index]?.title ?? ''))

@@ -1,36 +1,9 @@
-/** Which tiles of a layer are printed: those that hold a cut, a border or a line on the face, and those needed to join them. */
-import type { CutLine } from '../../core/cutting/plan';
-import type { Box } from '../../core/geometry/box';
-import { borderStrips } from './border-strips';
-import { cutMeets } from './curve-drawing';
-import { clipLine, shared, type ViewLayer } from './view-geometry';
+/** Which cells of a grid are printed: those that hold something, and those needed to join them. */
 
 /** A grid of cells, row after row. */
 export interface Grid {
   readonly columns: number;
   readonly rows: number;
-}
-
-/**
- * For each part of the blank, row after row, whether it is printed. A part with nothing but the blank's edge is paper
- * wasted: borders reach all four edges, so that what is printed still lies edge on edge. All that is printed hangs
- * together by joins: where cuts lie far apart, parts between them are printed too.
- */
-export function printedParts(parts: readonly Box[], grid: Grid, layer: ViewLayer): readonly boolean[] {
-  const strips = borderStrips(layer).map(({ strip }) => strip);
-  const holds = parts.map(
-    (part) =>
-      layer.windows.some((window) => window.lines.some((line) => lineMeets(line, part))) ||
-      strips.some((strip) => shared(strip, part)) ||
-      // On the back they are only shown where there is something else to show.
-      (layer.view === 'front' &&
-        layer.lines.some(({ inner, outer }) => cutMeets(inner, part) || cutMeets(outer, part))),
-  );
-  return joinedUp(holds, grid);
-}
-
-function lineMeets({ bladeStart, bladeEnd, curve }: CutLine, part: Box): boolean {
-  return curve ? cutMeets(curve, part) : clipLine(bladeStart, bladeEnd, part) !== undefined;
 }
 
 /** The marked cells, with as few more as join what lies apart: the nearest first, from the first marked cell on. */

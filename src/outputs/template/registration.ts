@@ -6,7 +6,7 @@ import { PENS } from '../paper/pens';
 import { boxRound, type Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
 import { fractions } from '../paper/type';
-import { boxOnPage, onPage, type Part } from './part';
+import { boxOnPage, onPage, type Place } from './part';
 import type { Join, Tile } from './tiling';
 import { cornersOf } from './view-geometry';
 
@@ -14,7 +14,7 @@ const CROSS = 4;
 const RING = 2;
 
 /** A cross with a ring at each corner of the page's own part, with its distances from the origin in words. */
-export function drawRegistration(surface: Surface, part: Part, room: Room, showing: Showing): void {
+export function drawRegistration(surface: Surface, part: Place, room: Room, showing: Showing): void {
   const corners = cornersOf(part.own);
   for (const corner of corners) {
     const at = onPage(part, corner);
@@ -37,7 +37,7 @@ export function drawRegistration(surface: Surface, part: Part, room: Room, showi
   for (const corner of corners) nameCorner(surface, corner, part, room, showing);
 }
 
-function nameCorner(surface: Surface, corner: Point, part: Part, room: Room, showing: Showing): void {
+function nameCorner(surface: Surface, corner: Point, part: Place, room: Room, showing: Showing): void {
   const at = onPage(part, corner);
   const value = (mm: number) => {
     const shown = showLength(mm, showing);
@@ -65,13 +65,13 @@ function nameCorner(surface: Surface, corner: Point, part: Part, room: Room, sho
 }
 
 /** The lines pages are trimmed to, and on each join this page's half of a ring with the join's letter. */
-export function drawJoins(surface: Surface, part: Part, room: Room, tile: Tile, joins: readonly Join[]): void {
-  const { own, drawn, layer } = part;
+export function drawJoins(surface: Surface, part: Place, room: Room, tile: Tile, joins: readonly Join[]): void {
+  const { own, drawn, blank } = part;
   const sides: [boolean, Point, Point][] = [
     [own.left > 0, { x: own.left, y: drawn.bottom }, { x: own.left, y: drawn.top }],
-    [own.right < layer.blank.width, { x: own.right, y: drawn.bottom }, { x: own.right, y: drawn.top }],
+    [own.right < blank.width, { x: own.right, y: drawn.bottom }, { x: own.right, y: drawn.top }],
     [own.bottom > 0, { x: drawn.left, y: own.bottom }, { x: drawn.right, y: own.bottom }],
-    [own.top < layer.blank.height, { x: drawn.left, y: own.top }, { x: drawn.right, y: own.top }],
+    [own.top < blank.height, { x: drawn.left, y: own.top }, { x: drawn.right, y: own.top }],
   ];
   for (const [shown, from, to] of sides) {
     if (!shown) continue;
@@ -107,7 +107,7 @@ function scaleOf(showing: Showing): Scale {
 }
 
 /** Scales along the four edges of what is drawn, their numbers counted from the common origin. */
-export function drawScales(surface: Surface, part: Part, showing: Showing): void {
+export function drawScales(surface: Surface, part: Place, showing: Showing): void {
   const edge = boxOnPage(part, part.drawn);
   const across = ticksWithin(part.drawn.left, part.drawn.right, scaleOf(showing));
   const up = ticksWithin(part.drawn.bottom, part.drawn.top, scaleOf(showing));
@@ -138,7 +138,7 @@ function ticksWithin(from: number, to: number, scale: Scale): readonly ScaleTick
   }));
 }
 
-function acrossTicks(tick: ScaleTick, part: Part, edge: Box): (readonly [Point, Point])[] {
+function acrossTicks(tick: ScaleTick, part: Place, edge: Box): (readonly [Point, Point])[] {
   const x = tick.at + part.offset.x;
   const long = tick.big ? 2 : 1.1;
   return [
@@ -153,7 +153,7 @@ function acrossTicks(tick: ScaleTick, part: Part, edge: Box): (readonly [Point, 
   ];
 }
 
-function upTicks(tick: ScaleTick, part: Part, edge: Box): (readonly [Point, Point])[] {
+function upTicks(tick: ScaleTick, part: Place, edge: Box): (readonly [Point, Point])[] {
   const y = tick.at + part.offset.y;
   const long = tick.big ? 2 : 1.1;
   return [

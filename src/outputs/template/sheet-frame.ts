@@ -10,6 +10,8 @@ import { BAND, planSheet, type SheetPlan } from './sheet-plan';
 export interface SheetHeader {
   /** Undefined on pages that belong to neither side. */
   readonly view?: View;
+  /** In place of the side: the word that pages are told apart by. */
+  readonly word?: string;
   readonly title: string;
   readonly under: string;
   /** Right-hand side: the page, and what more there is to say of it. */
@@ -93,7 +95,7 @@ function drawHeader(surface: Surface, box: Box, header: SheetHeader): void {
   const big = { size: 26, weight: 'bold' } as const;
   const title = { size: 12, weight: 'bold' } as const;
   const small = { size: 8.5 } as const;
-  const word = header.view?.toUpperCase();
+  const word = header.word ?? header.view?.toUpperCase();
   if (word) surface.text(word, { x: box.left, y: base }, big);
   const left = box.left + (word ? surface.width(word, big) + 4 : 0);
   const right = box.right - Math.max(surface.width(header.page, title), surface.width(header.place, small)) - 4;

@@ -12,6 +12,7 @@ import { planBlankPage } from './blank-page';
 import { overviewPageCount, planOverview } from './overview';
 import type { LayerTiles } from './tile-map';
 import { lostLetters } from './lost-letters';
+import { layerMatter } from './matter';
 import { planTilePage } from './tile-page';
 import { chooseTiling, joinsOf, tilesOf, type Tiling } from './tiling';
 import { viewLayer, type ViewLayer } from './view-geometry';
@@ -55,7 +56,7 @@ function blankPages(context: OutputContext, layers: readonly ViewLayer[]): reado
 }
 
 function tiledPages(context: OutputContext, layers: readonly ViewLayer[], paper: TilePaper): readonly PagePlan[] {
-  const tiling = chooseTiling(layers, context.plan.blank, paper, context.showing);
+  const tiling = chooseTiling(layers.map(layerMatter), context.plan.blank, paper, context.showing);
   const upright = paperSize(paper, 'portrait');
   const maps = numberTiles(tiling, layers, overviewPageCount(context, upright, tiling));
   const drawings = maps.flatMap((map) => drawTiles(context, tiling, map, layers.length));
@@ -65,14 +66,14 @@ function tiledPages(context: OutputContext, layers: readonly ViewLayer[], paper:
 function numberTiles(tiling: Tiling, layers: readonly ViewLayer[], before: number): readonly LayerTiles[] {
   let page = before;
   return layers.map((layer) => {
-    const tiles = tilesOf(tiling, layer);
+    const tiles = tilesOf(tiling, layerMatter(layer));
     const pages = new Map(tiles.filter((tile) => !tile.empty).map((tile) => [tile, ++page] as const));
     return { layer, tiles, pages };
   });
 }
 
 function drawTiles(context: OutputContext, tiling: Tiling, map: LayerTiles, layerCount: number): readonly PagePlan[] {
-  const joins = joinsOf(map.tiles, map.layer);
+  const joins = joinsOf(map.tiles, layerMatter(map.layer));
   const borders = planBorders(map.layer, context.showing);
   return [...map.pages.keys()].map((tile, index) =>
     planTilePage({

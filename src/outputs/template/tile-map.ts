@@ -3,7 +3,7 @@ import type { Box, Point } from '../../core/geometry/box';
 import { capHeight } from '../paper/label';
 import { PENS } from '../paper/pens';
 import type { Surface } from '../paper/surface';
-import { drawMat } from './mat-drawing';
+import { drawMat, type MatDrawing } from './mat-drawing';
 import type { Tile, Tiling } from './tiling';
 import type { ViewLayer } from './view-geometry';
 
@@ -18,18 +18,26 @@ export interface LayerTiles {
 const SMALLEST = 3.5;
 
 export function drawTileMap(surface: Surface, room: Box, { layer, tiles, pages }: LayerTiles, tiling: Tiling): void {
+  const heading = `Layer ${layer.plan.number} · ${layer.view.toUpperCase()}`;
+  drawMap(surface, room, { heading, blank: layer.blank, openings: layer.windows, tiles, pages }, tiling);
+}
+
+export interface PageMap extends Pick<LayerTiles, 'tiles' | 'pages'>, Pick<MatDrawing, 'blank' | 'openings'> {
+  readonly heading: string;
+}
+
+export function drawMap(
+  surface: Surface,
+  room: Box,
+  { heading, tiles, pages, ...whole }: PageMap,
+  tiling: Tiling,
+): void {
   const map = { ...room, top: room.top - 8.5 };
-  const of = layer.plan.number;
   const printed = [...pages.values()];
-  surface.text(
-    `Layer ${of} · ${layer.view.toUpperCase()}`,
-    { x: room.left, y: room.top - 3 },
-    { size: 9, weight: 'bold' },
-  );
+  surface.text(heading, { x: room.left, y: room.top - 3 }, { size: 9, weight: 'bold' });
   surface.text(pagesWords(printed, tiles.length), { x: room.left, y: room.top - 6.6 }, { size: 7 });
   const at = drawMat(surface, map, {
-    blank: layer.blank,
-    openings: layer.windows,
+    ...whole,
     columns: tiling.columns,
     rows: tiling.rows,
     faint: true,

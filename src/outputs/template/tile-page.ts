@@ -1,4 +1,5 @@
 /** One tile of a layer on its page. */
+import type { Size } from '../../core/geometry/box';
 import type { Showing } from '../../core/units';
 import type { PagePlan } from '../paper/document';
 import { Room } from '../paper/room';
@@ -7,7 +8,7 @@ import { drawBorders, type Border } from './border-dimensions';
 import { drawCuts } from './cut-drawing';
 import { labelEdges, labelGuides, labelOpenings } from './cut-labels';
 import { drawLines, labelLines } from './line-drawing';
-import { boxOnPage, type Part } from './part';
+import { boxOnPage, type Part, type Place } from './part';
 import { drawJoins, drawRegistration, drawScales } from './registration';
 import { drawSheetFrame } from './sheet-frame';
 import { tileArea } from './sheet-plan';
@@ -71,9 +72,14 @@ function drawTile(surface: Surface, page: TilePage, number: string): void {
 }
 
 function partOf({ layer, tile, tiling }: TilePage): Part {
+  return { layer, ...placeOf(tile, tiling, layer.blank) };
+}
+
+/** Where a tile of a whole is drawn on its page. */
+export function placeOf(tile: Tile, tiling: Tiling, blank: Size): Place {
   const area = tileArea(tiling.paper);
   return {
-    layer,
+    blank,
     own: tile.own,
     drawn: drawnBox(tile.own),
     offset: { x: area.left + OVERLAP - tile.own.left, y: area.bottom + OVERLAP - tile.own.bottom },
@@ -88,7 +94,7 @@ export function layerWords(layer: ViewLayer, count: number): string {
   return `Layer ${layer.plan.number} of ${count} · ${seen}${board}`;
 }
 
-function tilePlace(tile: Tile, { columns, rows }: Tiling): string {
+export function tilePlace(tile: Tile, { columns, rows }: Tiling): string {
   if (columns.length === 2 && rows.length === 2) return 'one tile';
   return `column ${tile.column + 1} of ${columns.length - 1}, row ${tile.row + 1} of ${rows.length - 1}`;
 }

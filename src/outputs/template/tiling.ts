@@ -1,14 +1,11 @@
 /** Tiling: how a blank is divided over pages of a paper, which tiles hold nothing, and how neighbours join. */
-import type { CutLine } from '../../core/cutting/plan';
 import type { Box, Point, Size } from '../../core/geometry/box';
-import { boundsOf } from '../../core/geometry/outline';
 import { MM_PER_INCH, stepLength, type Showing } from '../../core/units';
 import { paperSize, type TilePaper } from '../paper/page';
 import { tileArea } from './sheet-plan';
 import { divide } from './joins';
-import { printedParts } from './printed-tiles';
-import { cutMeets } from './curve-drawing';
-import { clipLine, type ViewLayer } from './view-geometry';
+import { roomRound, type Matter } from './matter';
+import { joinedUp } from './printed-tiles';
 
 /** Neighbouring pages both draw the strip this far to either side of their join, mm: 10 mm together. */
 export const OVERLAP = 5;
@@ -28,7 +25,7 @@ export interface Tile {
   readonly row: number;
   /** The part of the blank that this page is trimmed to. */
   readonly own: Box;
-  /** It is not printed: no cut and no border lies in it, and it joins nothing. */
+  /** It is not printed: there is nothing in it to show, and it joins nothing. */
   readonly empty: boolean;
 }
 
@@ -44,19 +41,15 @@ export interface Join {
 }
 
 /** The way round that takes fewer printed pages; upright where both take as many. */
-export function chooseTiling(layers: readonly ViewLayer[], blank: Size, paper: TilePaper, showing: Showing): Tiling {
-  const upright = tilingOn(paperSize(paper, 'portrait'), layers, blank, showing);
-  const lying = tilingOn(paperSize(paper, 'landscape'), layers, blank, showing);
-  return pageCount(lying, layers) < pageCount(upright, layers) ? lying : upright;
+export function chooseTiling(all: readonly Matter[], blank: Size, paper: TilePaper, showing: Showing): Tiling {
+  const upright = tilingOn(paperSize(paper, 'portrait'), all, blank, showing);
+  const lying = tilingOn(paperSize(paper, 'landscape'), all, blank, showing);
+  return pageCount(lying, all) < pageCount(upright, all) ? lying : upright;
 }
 
-function tilingOn(paper: Size, layers: readonly ViewLayer[], blank: Size, showing: Showing): Tiling {
+function tilingOn(paper: Size, all: readonly Matter[], blank: Size, showing: Showing): Tiling {
   const area = tileArea(paper);
   const steps = showing.unit === 'in' ? [MM_PER_INCH / 4, stepLength(showing)] : [5, 1];
-  const cuts = layers.flatMap(({ view, windows, lines }) => [
-    ...windows.map((window) => window.cut),
-    ...(view === 'front' ? lines.map(({ middle }) => boundsOf(middle)) : []),
-  ]);
   const most = { across: area.right - area.left - 2 * OVERLAP, up: area.top - area.bottom - 2 * OVERLAP };
   return {
     paper,
@@ -64,23 +57,23 @@ function tilingOn(paper: Size, layers: readonly ViewLayer[], blank: Size, showin
       blank.width,
       most.across,
       steps,
-      cuts.flatMap((cut) => [cut.left, cut.right]),
+      all.flatMap(({ avoid }) => avoid.across),
     ),
     rows: divide(
       blank.height,
       most.up,
       steps,
-      cuts.flatMap((cut) => [cut.bottom, cut.top]),
+      all.flatMap(({ avoid }) => avoid.up),
     ),
   };
 }
 
-function pageCount(tiling: Tiling, layers: readonly ViewLayer[]): number {
-  return layers.reduce((sum, layer) => sum + tilesOf(tiling, layer).filter((tile) => !tile.empty).length, 0);
+function pageCount(tiling: Tiling, all: readonly Matter[]): number {
+  return all.reduce((sum, matter) => sum + tilesOf(tiling, matter).filter((tile) => !tile.empty).length, 0);
 }
 
-/** All tiles of a layer, row after row from the top left. */
-export function tilesOf({ columns, rows }: Tiling, layer: ViewLayer): readonly Tile[] {
+/** All tiles of one matter, row after row from the top left; what is printed hangs together. */
+export function tilesOf({ columns, rows }: Tiling, matter: Matter): readonly Tile[] {
   const grid = { columns: columns.length - 1, rows: rows.length - 1 };
   const places = Array.from({ length: grid.columns * grid.rows }, (_, index) => ({
     column: index % grid.columns,
@@ -92,37 +85,32 @@ export function tilesOf({ columns, rows }: Tiling, layer: ViewLayer): readonly T
     bottom: rows[grid.rows - 1 - row] ?? 0,
     top: rows[grid.rows - row] ?? 0,
   }));
-  const printed = printedParts(parts, grid, layer);
+  const printed = joinedUp(parts.map(matter.holds), grid);
   return places.map((place, index) => ({ ...place, own: parts[index]!, empty: printed[index] !== true }));
 }
 
-/** The joins between printed tiles, lettered from the top left, with their marks clear of the cuts where possible. */
-export function joinsOf(tiles: readonly Tile[], layer: ViewLayer): readonly Join[] {
+/** The joins between printed tiles, lettered from the top left, with their marks clear of what is drawn where possible. */
+export function joinsOf(tiles: readonly Tile[], matter: Matter): readonly Join[] {
   const at = new Map(tiles.filter((tile) => !tile.empty).map((tile) => [`${tile.column} ${tile.row}`, tile]));
   const joins: Join[] = [];
   for (const tile of at.values()) {
     const right = at.get(`${tile.column + 1} ${tile.row}`);
     const below = at.get(`${tile.column} ${tile.row + 1}`);
-    if (right) joins.push(joinBetween(letters(joins.length), 'across', tile, right, layer));
-    if (below) joins.push(joinBetween(letters(joins.length), 'up', below, tile, layer));
+    if (right) joins.push(joinBetween(letters(joins.length), 'across', tile, right, matter));
+    if (below) joins.push(joinBetween(letters(joins.length), 'up', below, tile, matter));
   }
   return joins;
 }
 
-function joinBetween(letter: string, axis: Join['axis'], first: Tile, second: Tile, layer: ViewLayer): Join {
+function joinBetween(letter: string, axis: Join['axis'], first: Tile, second: Tile, matter: Matter): Join {
   const parts = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.45, 0.55, 0.35, 0.65];
   const spots = parts.map((part) =>
     axis === 'across'
       ? { x: first.own.right, y: first.own.bottom + part * (first.own.top - first.own.bottom) }
       : { x: first.own.left + part * (first.own.right - first.own.left), y: first.own.top },
   );
-  const free = spots.find((spot) => !layer.windows.some((window) => window.lines.some((line) => near(spot, line))));
+  const free = spots.find((spot) => !matter.meets(roomRound(spot)));
   return { letter, axis, tiles: [first, second], at: free ?? spots[0] ?? { x: 0, y: 0 } };
-}
-
-function near(spot: Point, { start, end, curve }: CutLine): boolean {
-  const around = { left: spot.x - 6, right: spot.x + 6, bottom: spot.y - 6, top: spot.y + 6 };
-  return curve ? cutMeets(curve, around) : clipLine(start, end, around) !== undefined;
 }
 
 /** Small letters, so that a join is never taken for a window; without those that look like figures. */

@@ -1,5 +1,6 @@
 /** The files an export can make, as the dialog words them. */
 import type { MachineKind, OutputKind, PaperName } from '../../bridge';
+import type { WrittenJob } from '../../core/job/written';
 
 interface KindWords<K extends OutputKind> {
   readonly value: K;
@@ -11,6 +12,8 @@ export const PAPER_KINDS: readonly KindWords<OutputKind>[] = [
   { value: 'cut-card', label: 'Cut cards for a guided cutter (PDF)' },
   { value: 'cut-list', label: 'Coordinates of the cuts (CSV)' },
   { value: 'proof', label: 'Proof picture (SVG)' },
+  { value: 'hanging-sheet', label: 'Hanging sheet: wire, loads, places on the wall (PDF)' },
+  { value: 'wall-template', label: 'Wall template of the nails (PDF, full scale)' },
 ];
 
 export const MACHINE_KINDS: readonly KindWords<MachineKind>[] = [
@@ -32,13 +35,19 @@ export const PAPERS: readonly { value: PaperName; label: string }[] = [
 ];
 
 /** What can be made where there is no mat to cut. */
-export const UNCUT_KINDS: readonly OutputKind[] = ['proof'];
+export const UNCUT_KINDS: readonly OutputKind[] = ['proof', 'hanging-sheet', 'wall-template'];
 
 const ORDER: readonly OutputKind[] = [...PAPER_KINDS, ...MACHINE_KINDS].map(({ value }) => value);
 
 /** The same kinds with one more or one less, in the order they are offered in. */
 export function withKind(chosen: readonly OutputKind[], kind: OutputKind, wanted: boolean): readonly OutputKind[] {
   return ORDER.filter((each) => (each === kind ? wanted : chosen.includes(each)));
+}
+
+/** What is offered first: paper for the wall only where the job says something of hanging. */
+export function usualKinds({ hanging, wall }: WrittenJob): readonly OutputKind[] {
+  const usual: readonly OutputKind[] = ['template', 'cut-list', 'proof'];
+  return hanging || wall ? [...usual, 'hanging-sheet', 'wall-template'] : usual;
 }
 
 export function isForMachines(chosen: readonly OutputKind[]): boolean {

@@ -62,7 +62,7 @@ export class Session {
   readonly problems = $derived.by<readonly Problem[]>(() => {
     const laidOut = this.#reading.ok && this.#outcome?.ok;
     const [job, layout] = laidOut ? [this.#reading.value.job, this.#outcome.value] : [];
-    const beyond = job && layout ? buildProblems(job, layout) : [];
+    const beyond = job && layout ? buildProblems(job, layout, this.written) : [];
     const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? []), ...beyond]);
     if (JSON.stringify(found) !== JSON.stringify(this.#lastProblems)) this.#lastProblems = found;
     return this.#lastProblems;

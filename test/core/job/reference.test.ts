@@ -78,6 +78,12 @@ const KEYS: readonly (readonly [string, SchemaPart['properties']])[] = [
   ['Borders', part('Borders')],
   ['Cutting', part('MatwrightJob', 'cutting')],
   ['Cutter', part('Cutter')],
+  ['Hanging', part('Hanging')],
+  ['Wire', part('Hanging', 'wire')],
+  ['Hook', part('Hanging', 'hook')],
+  ['Fitting', part('Hanging', 'fitting')],
+  ['Wall', part('Wall')],
+  ['Wall frame', schema.$defs['Wall']!.properties!['frames']!.items!.properties],
   ['Overcuts', schema.$defs['Cutter']!.properties!['overcuts']!.items!.properties],
 ];
 
@@ -94,7 +100,7 @@ describe('the tables of keys', () => {
 
   it('has every definition of the schema, and of a free window the keys it has beyond a window', () => {
     expect(Object.keys(schema.$defs).filter((name) => schema.$defs[name]!.properties).sort()).toEqual(
-      ['Borders', 'Column', 'Cutter', 'Frame', 'FreeWindow', 'Grid', 'Groove', 'Joined', 'Layer', 'MatwrightJob', 'Package', 'Picture', 'Quality', 'Ring', 'Row', 'RuledLine', 'Spread', 'Window'],
+      ['Borders', 'Column', 'Cutter', 'Frame', 'FreeWindow', 'Grid', 'Groove', 'Hanging', 'Joined', 'Layer', 'MatwrightJob', 'Package', 'Picture', 'Quality', 'Ring', 'Row', 'RuledLine', 'Spread', 'Wall', 'Window'],
     ); // prettier-ignore
     const beyond = Object.keys(part('FreeWindow')).filter((key) => !(key in part('Window')));
     expect(tableOf('Free window', 'key').map(({ name }) => name)).toEqual(beyond);
@@ -145,6 +151,10 @@ describe('the defaults', () => {
     ['Borders', 'amount', ({ borders }) => borders.amount],
     ['Borders', 'step', ({ borders }) => borders.step],
     ['Cutting', 'behindTrim', ({ cutting }) => cutting.behindTrim],
+    ['Hanging', 'knots', ({ hanging }) => hanging.knots],
+    ['Hanging', 'outOfLevel', ({ hanging }) => hanging.outOfLevel],
+    ['Hook', 'standOff', ({ hanging }) => hanging.hook.standOff],
+    ['Wall', 'centre', ({ wall }) => wall.centre],
     ['Groove', 'distance', (from) => linesOf(from)[0]?.distance],
     ['Groove', 'width', (from) => linesOf(from)[0]?.width],
     ['Ruled line', 'distance', (from) => linesOf(from)[1]?.distance],
@@ -304,6 +314,7 @@ describe('the examples', () => {
       if (code.startsWith('{ "rule"')) collect(JSON.parse(code), 'borders');
       if (code.startsWith('{ "at"')) collect(JSON.parse(code), 'free');
       if (code.startsWith('{ "build"')) collect(JSON.parse(code), 'frame');
+      if (code.startsWith('{ "arrangement"')) collect(JSON.parse(code), 'wall');
     }
     const owners: Readonly<Record<string, string>> = {
       Picture: 'pictures',
@@ -311,6 +322,7 @@ describe('the examples', () => {
       Place: 'at',
       'Ruled line': 'ruled',
       'Mount board': 'mountBoard',
+      'Wall frame': 'frames',
     };
     const keys = KEYS.flatMap(([section, properties]) =>
       Object.keys(properties!).map((key) => `${owners[section] ?? section.toLowerCase()} ${key}`),
@@ -318,8 +330,8 @@ describe('the examples', () => {
     expect(keys.filter((key) => !used.has(key))).toEqual([]);
   });
 
-  it('are counted: a job of ten lines, a complete one, one of shapes, one of rings and one with its package', () => {
-    expect(examples).toHaveLength(5);
+  it('are counted: a job of ten lines, a complete one, one of shapes, one of rings, one with its package and one on a wall', () => {
+    expect(examples).toHaveLength(6);
     expect(JSON.stringify(examples[0], null, 1).split('\n').length).toBeLessThan(20);
     const block = /^```json\n([\s\S]*?)^```$/m.exec(reference)![1]!;
     expect(block.trim().split('\n').length).toBeLessThanOrEqual(10);

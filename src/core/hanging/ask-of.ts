@@ -1,0 +1,10 @@
+/** What is asked of a job that is laid out: its frame, what its parts weigh, and the shelf. */
+import type { Job } from '../job/job';
+import type { Layout } from '../layout/layout';
+import { jobPieces } from '../pieces/job-pieces';
+import type { Shelf } from '../shelf/shelf';
+import type { HangingAsk } from './hanging-ask';
+
+export function hangingAsk(job: Job, layout: Layout, shelf?: Shelf): HangingAsk {
+  return { job, frame: layout.frame, weighed: jobPieces(job, layout).weight, ...(shelf ? { shelf } : {}) };
+}

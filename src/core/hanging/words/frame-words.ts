@@ -1,0 +1,137 @@
+/** The back of the frame in words: what it hangs by and why, where that sits, and the wire. */
+import type { HangingAsk } from '../hanging-ask';
+import type { HangerKind } from '../../job/hanging';
+import { woodWidth } from '../hanger-places';
+import type { HangingPlan, WirePlan } from '../hanging-plan';
+import { RINGS_DOWN } from '../limits';
+import { degrees, type Row, type Section, type Words } from './section';
+
+const HANGER_WORDS: Readonly<Record<HangerKind, string>> = {
+  sawtooth: 'sawtooth hanger',
+  'rings and wire': 'D-rings and wire',
+  'rings on hooks': 'D-rings, each on a hook',
+  cleat: 'cleat',
+};
+
+export function hangerSection({ hanger, weight, outside }: HangingPlan, { show, mass }: Words): Section {
+  const count = hanger.hooks === 1 ? 'one' : 'two';
+  const points =
+    hanger.kind === 'cleat'
+      ? `rail held by ${count === 'one' ? 'one fixing' : 'two fixings or more'}`
+      : `${count} hook${hanger.hooks === 1 ? '' : 's'}`;
+  const rows: Row[] = [
+    { label: 'Frame', value: show.size(outside), how: 'outside' },
+    { label: 'Hanger', value: `${HANGER_WORDS[hanger.kind]}, ${points}`, how: hanger.why.join(' ') },
+  ];
+  const { kg, source, notCounted } = weight;
+  const missing = notCounted.length > 0 ? `; not counted: ${notCounted.join(', ')}` : '';
+  rows.push(
+    kg
+      ? {
+          label: 'Weight',
+          value: mass(kg.greatest),
+          how:
+            source === 'weighed'
+              ? 'weighed'
+              : `reckoned, ${mass(kg.least)} to ${mass(kg.greatest)}${missing}; loads are told for the most`,
+        }
+      : { label: 'Weight', value: 'unknown', how: `weigh the finished frame${missing}; loads are parts of its weight` },
+  );
+  return { heading: 'How it hangs', rows };
+}
+
+export function placesSection({ frame, job }: HangingAsk, plan: HangingPlan, words: Words): Section {
+  const { kind } = plan.hanger;
+  const rows =
+    kind === 'rings and wire' || kind === 'rings on hooks' ? ringRows(frame, plan, words) : railRows(plan, words);
+  const { width } = job.hanging.fitting;
+  const plate: Row[] =
+    width === undefined ? [] : [{ label: 'Plate of a fitting', value: words.show.length(width), how: 'as given' }];
+  return { heading: 'On the back of the frame', rows: [...rows, ...plate] };
+}
+
+function ringRows(frame: HangingAsk['frame'], { places, outside, hanger, wire }: HangingPlan, { show }: Words): Row[] {
+  const part = (places.down / outside.height) * 100;
+  const range = [RINGS_DOWN.least, RINGS_DOWN.greatest].map((share) => show.length(share * outside.height));
+  const wood = woodWidth(frame);
+  const onWire = hanger.kind === 'rings and wire';
+  return [
+    {
+      label: 'Rings below the top',
+      value: show.length(places.down),
+      how: `${part.toFixed(0)} % of ${show.length(outside.height)}; a quarter to a third is ${range.join(' to ')} (common practice)`,
+    },
+    {
+      label: 'Rings from the edge',
+      value: show.length(places.in),
+      how: `to their middle; the wood is ${show.length(wood)} wide, moulding ${show.length(frame.mouldingWidth)} − lip ${show.length(frame.lip)}`,
+    },
+    {
+      label: 'Between the rings',
+      value: show.length(places.span),
+      how: `${show.length(outside.width)} − 2 × ${show.length(places.in)}`,
+    },
+    {
+      label: onWire ? 'Taut wire below the top' : 'Hooks below the top',
+      value: show.length(places.drop),
+      how: onWire ? 'drawn up at its hooks; the hooks come to lie there' : 'where the rings sit on their hooks',
+    },
+    ...(hanger.hooks === 2
+      ? [
+          {
+            label: 'Between the hooks',
+            value: show.length(places.hooksApart),
+            how: wire ? 'evenly about the middle' : 'as far as the rings',
+          },
+        ]
+      : []),
+  ];
+}
+
+function railRows({ places, outside, hanger }: HangingPlan, { show }: Words): Row[] {
+  const what = hanger.kind === 'cleat' ? 'Cleat' : 'Teeth';
+  return [
+    {
+      label: `${what} below the top`,
+      value: show.length(places.drop),
+      how: hanger.kind === 'cleat' ? 'to the edge that takes the load' : 'in the middle of the upper rail, or as given',
+    },
+    ...(hanger.hooks === 2
+      ? [
+          {
+            label: hanger.kind === 'cleat' ? 'Between the fixings' : 'Between the hangers',
+            value: show.length(places.hooksApart),
+            how: `in the middle of ${show.length(outside.width)}`,
+          },
+        ]
+      : []),
+  ];
+}
+
+export function wireSection(knots: number, wire: WirePlan, { show }: Words): Section {
+  const { level, length, cut, slack } = wire;
+  const flat = level.apart > 0 ? `${show.length(level.apart)} + ` : '';
+  const between =
+    level.apart > 0
+      ? `(${show.length(level.span)} − ${show.length(level.apart)}) / 2`
+      : `${show.length(level.span)} / 2`;
+  return {
+    heading: 'Wire',
+    rows: [
+      { label: 'Rise', value: show.length(level.drop), how: 'from the rings to the hooks' },
+      { label: 'Run', value: show.length(level.run), how: `from a ring to its hook along the level: ${between}` },
+      { label: 'Angle', value: degrees(level.angle), how: 'above the level: tan = rise / run' },
+      {
+        label: 'From ring to ring',
+        value: show.length(length),
+        how: `taut over the hooks: ${flat}2 × √(run² + rise²)`,
+      },
+      { label: 'Cut', value: show.length(cut), how: `with ${show.length(knots)} at each end for knot and twist` },
+      {
+        label: 'Slack',
+        value: show.length(slack),
+        how: `longer than the straight line of ${show.length(level.span)} between the rings`,
+      },
+    ],
+  };
+}

@@ -1,0 +1,119 @@
+/** The wall in words: how heights and distances are reached, and a table of every hook and nail. */
+import { showTogether, lengthText, type Showing } from '../../units';
+import { GUIDANCE } from '../guidance';
+import type { HungFrame, WallPlan } from '../wall-plan';
+import type { Row, Section, Words } from './section';
+
+/** A table with a row for every hook. */
+export interface HookTable {
+  readonly heads: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export function hookTable({ frames, from }: WallPlan, { show }: Words): HookTable {
+  const rows = frames.flatMap((frame) =>
+    frame.hooks.map((hook, index) => [
+      index === 0 ? String(frame.number) : '',
+      index === 0 ? frame.title : '',
+      frame.hooks.length === 1 ? 'middle' : index === 0 ? 'left' : 'right',
+      show.length(hook.across),
+      show.length(hook.seat.y),
+      hook.nail ? show.length(hook.nail.y) : 'not known',
+    ]),
+  );
+  return {
+    heads: ['No.', 'Frame', 'Hook', `From the ${from}`, 'Seat, from the floor', 'Nail hole, from the floor'],
+    rows,
+  };
+}
+
+/** A table of frames: their edges and middles. */
+export function frameTable({ frames, from }: WallPlan, { show }: Words): HookTable {
+  const rows = frames.map(({ number, title, size, near, middle, box, height }) => [
+    String(number),
+    title,
+    show.size(size),
+    show.length(near),
+    show.length(middle),
+    show.length(box.top),
+    show.length(height),
+    show.length(box.bottom),
+  ]);
+  const edge = from === 'left' ? 'Left edge' : 'Right edge';
+  return { heads: ['No.', 'Frame', 'Outside', edge, 'Middle', 'Top', 'Middle, up', 'Bottom'], rows };
+}
+
+export function wallSection(wall: WallPlan, words: Words, showing: Showing): Section {
+  const { show } = words;
+  const rows: Row[] = [
+    { label: 'Centre line', value: show.length(wall.centre), how: 'above the floor' },
+    ...heightRows(wall.frames, words),
+    ...(wall.width === undefined
+      ? [
+          {
+            label: 'Counted from',
+            value: wall.from,
+            how: wall.before === 0 ? 'edge of the first frame' : 'edge of the wall',
+          },
+        ]
+      : [{ label: 'Across', value: show.length(wall.width), how: acrossSum(wall, showing) }]),
+    ...(wall.most === undefined
+      ? []
+      : [{ label: 'At most', value: String(wall.most), how: 'of these frames in the row, edge to edge of the wall' }]),
+    {
+      label: 'Nail holes',
+      value: wall.seat === undefined ? 'not known' : show.length(wall.seat),
+      how:
+        wall.seat === undefined
+          ? 'say the hook’s "seat", from its nail hole down to where it takes the wire; measure it on your hook'
+          : 'above the seat, where the wire or ring sits',
+    },
+  ];
+  return { heading: 'On the wall', rows };
+}
+
+/** Of frames that hang alike one sum says it for all. */
+function heightRows(frames: readonly HungFrame[], { show }: Words): Row[] {
+  const seen = new Map<string, { readonly frame: HungFrame; readonly numbers: number[] }>();
+  for (const frame of frames) {
+    const key = [frame.height, frame.size.height, frame.drop].map((mm) => mm.toFixed(6)).join(' ');
+    const there = seen.get(key);
+    if (there) there.numbers.push(frame.number);
+    else seen.set(key, { frame, numbers: [frame.number] });
+  }
+  return [...seen.values()].map(({ frame, numbers }) => ({
+    label:
+      seen.size === 1 ? 'Hook seats' : `Hook seats, ${numbers.length === 1 ? 'frame' : 'frames'} ${listed(numbers)}`,
+    value: show.length(frame.hooks[0]?.seat.y ?? NaN),
+    how: `middle ${show.length(frame.height)} + height ${show.length(frame.size.height)} / 2 − drop ${show.length(frame.drop)} (${frame.dropFrom})`,
+  }));
+}
+
+function listed(numbers: readonly number[]): string {
+  if (numbers.length > 8) return `${numbers.slice(0, 3).join(', ')}, ... ${numbers.at(-1)}`;
+  return numbers.join(', ');
+}
+
+/** Spaces and frames from one edge of the wall to the other; what is rounded away lies in the last space. */
+function acrossSum({ frames, before, after = 0, width = 0, arrangement, from }: WallPlan, showing: Showing): string {
+  const way = from === 'left' ? 'from the left' : 'from the right';
+  if (arrangement.kind !== 'row' || frames.length > 12) {
+    const [start, , end] = showTogether([before, width - before - after, after], width, showing);
+    return `${way}: ${start?.withUnit ?? ''} to the frames, ${end?.withUnit ?? ''} after them`;
+  }
+  const parts = [
+    before,
+    ...frames.flatMap(({ size }, index) => (index === 0 ? [size.width] : [arrangement.gap, size.width])),
+    after,
+  ];
+  const shown = showTogether(parts, width, showing);
+  return `${way}: ${shown.map(({ text }) => text).join(' + ')} = ${lengthText(width, showing)}`;
+}
+
+export function guidanceSection(): Section {
+  const what = { centre: 'Height', gap: 'Gaps', reach: 'Off the wall', hanger: 'Rings' } as const;
+  return {
+    heading: 'What others advise',
+    rows: GUIDANCE.map(({ about, words, source }) => ({ label: what[about], value: '', how: `${words} (${source})` })),
+  };
+}

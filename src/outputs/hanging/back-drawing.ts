@@ -1,0 +1,106 @@
+/** The back of the frame to scale: rings, teeth or cleat, the taut wire on its hooks, and their distances. */
+import type { Box, Point } from '../../core/geometry/box';
+import { grow } from '../../core/geometry/box';
+import { woodWidth } from '../../core/hanging/hanger-places';
+import type { HangingPlan } from '../../core/hanging/hanging-plan';
+import type { FrameSizes } from '../../core/layout/layout';
+import { PENS } from '../paper/pens';
+import type { Surface } from '../paper/surface';
+import { lyingDimension, standingDimension } from './dimension';
+import { boxAtScale, scaleInto, type Scaled } from './scale';
+
+/** Room for dimensions beside the frame, mm: left, above, right, below. */
+const BESIDE = { left: 16, top: 9, right: 16, bottom: 12 };
+const RING = 1.3;
+
+export interface BackDrawing {
+  readonly plan: HangingPlan;
+  readonly frame: FrameSizes;
+  /** Lengths in words. */
+  readonly length: (mm: number) => string;
+}
+
+export function drawBack(surface: Surface, room: Box, { plan, frame, length }: BackDrawing): void {
+  const { outside, places, hanger } = plan;
+  const inner = grow(room, eachNegative(BESIDE));
+  const scaled = scaleInto(inner, outside);
+  const all = { left: 0, bottom: 0, right: outside.width, top: outside.height };
+  const box = boxAtScale(scaled, all);
+  surface.boxes([box, boxAtScale(scaled, grow(all, -woodWidth(frame)))], PENS.edge);
+  const marks = marksOf(plan);
+  drawHangers(surface, scaled, plan, marks);
+  const { at } = scaled;
+  const level = (down: number) => at({ x: 0, y: outside.height - down }).y;
+  standingDimension(surface, box.left - 10, box.bottom, box.top, length(outside.height));
+  lyingDimension(surface, box.left, box.right, box.bottom - 9, length(outside.width));
+  standingDimension(surface, box.right + 6, level(places.drop), box.top, length(places.drop));
+  if (hanger.kind === 'rings and wire') {
+    standingDimension(surface, box.right + 12, level(places.down), box.top, length(places.down));
+  }
+  const [left, right] = [marks.hooks[0], marks.hooks.at(-1)];
+  if (left && right && left !== right) {
+    lyingDimension(surface, at(left).x, at(right).x, box.top + 3, length(places.hooksApart));
+  }
+  if (marks.rings.length === 2) {
+    const [one, other] = [marks.rings[0], marks.rings[1]].map((ring) => (ring ? at(ring).x : 0));
+    lyingDimension(surface, one ?? 0, other ?? 0, box.bottom - 4, length(places.span));
+  }
+  surface.text(
+    `back, 1 : ${scaled.ratio}`,
+    { x: (room.left + room.right) / 2, y: room.bottom - 1 },
+    { size: 7, align: 'centre' },
+  );
+}
+
+interface Marks {
+  /** From the lower left corner of the frame, as its back is seen; it is the same from the front. */
+  readonly rings: readonly Point[];
+  readonly hooks: readonly Point[];
+}
+
+function marksOf({ outside, places, hanger }: HangingPlan): Marks {
+  const middle = outside.width / 2;
+  const pair = (apart: number, down: number): Point[] =>
+    (apart === 0 ? [middle] : [middle - apart / 2, middle + apart / 2]).map((x) => ({ x, y: outside.height - down }));
+  return {
+    rings: hanger.kind === 'cleat' ? [] : pair(places.span, places.down),
+    hooks: pair(places.hooksApart, places.drop),
+  };
+}
+
+function drawHangers(surface: Surface, { at }: Scaled, { hanger, outside, places }: HangingPlan, marks: Marks): void {
+  const [rings, hooks] = [marks.rings.map(at), marks.hooks.map(at)];
+  if (hanger.kind === 'rings and wire') {
+    const way = [rings[0], ...hooks, rings[1]].filter((point) => point !== undefined);
+    surface.lines(
+      way.slice(1).map((point, index) => [way[index] ?? point, point] as const),
+      PENS.cut,
+    );
+  }
+  if (hanger.kind === 'cleat') {
+    const y = outside.height - places.drop;
+    surface.line(at({ x: outside.width * 0.1, y }), at({ x: outside.width * 0.9, y }), PENS.strong);
+  }
+  for (const ring of rings) {
+    if (hanger.kind === 'sawtooth') surface.lines(teethAt(ring), PENS.edge);
+    else surface.circle(ring, RING, PENS.edge);
+  }
+  surface.lines(hooks.flatMap(hookAt), PENS.cut);
+}
+
+/** A hook: a short stroke up from where the wire sits. */
+function hookAt({ x, y }: Point): (readonly [Point, Point])[] {
+  return [
+    [{ x, y: y + 2.4 }, { x, y: y - 0.3 }],
+    [{ x: x - 0.9, y: y - 0.3 }, { x: x + 0.9, y: y - 0.3 }],
+  ]; // prettier-ignore
+}
+
+function teethAt({ x, y }: Point): (readonly [Point, Point])[] {
+  const points = Array.from({ length: 9 }, (_, index) => ({ x: x - 4 + index, y: y + (index % 2 === 0 ? 0.5 : -0.5) }));
+  return points.slice(1).map((point, index) => [points[index] ?? point, point] as const);
+}
+
+function eachNegative(room: typeof BESIDE): typeof BESIDE {
+  return { left: -room.left, top: -room.top, right: -room.right, bottom: -room.bottom };
+}

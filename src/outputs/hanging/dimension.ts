@@ -1,0 +1,32 @@
+/** Dimensions of the small drawings: a thin line with a stroke across each end, and the length beside it. */
+import type { Point } from '../../core/geometry/box';
+import { PENS } from '../paper/pens';
+import type { Surface } from '../paper/surface';
+import { fractions } from '../paper/type';
+
+const STROKE = 1.2;
+const STYLE = { size: 7, align: 'centre' } as const;
+
+/** Lying, from x to x; the words stand above its middle. */
+export function lyingDimension(surface: Surface, from: number, to: number, y: number, words: string): void {
+  surface.lines(
+    [
+      [{ x: from, y }, { x: to, y }],
+      ...[from, to].map((x): [Point, Point] => [{ x, y: y - STROKE }, { x, y: y + STROKE }]),
+    ],
+    PENS.hair,
+  ); // prettier-ignore
+  surface.text(fractions(words), { x: (from + to) / 2, y: y + 1 }, STYLE);
+}
+
+/** Standing, from y to y; the words read upward, left of its middle. */
+export function standingDimension(surface: Surface, x: number, from: number, to: number, words: string): void {
+  surface.lines(
+    [
+      [{ x, y: from }, { x, y: to }],
+      ...[from, to].map((y): [Point, Point] => [{ x: x - STROKE, y }, { x: x + STROKE, y }]),
+    ],
+    PENS.hair,
+  ); // prettier-ignore
+  surface.text(fractions(words), { x: x - 1, y: (from + to) / 2 }, { ...STYLE, turn: 90 });
+}

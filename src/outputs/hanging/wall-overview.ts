@@ -1,0 +1,115 @@
+/** The first page of a wall template: which page is which, where the origin lies, what to do, and the places in numbers. */
+import type { HangingWords } from '../../core/hanging/words/hanging-words';
+import type { WallPlan } from '../../core/hanging/wall-plan';
+import { lengthText, type Showing } from '../../core/units';
+import { titleOf, type OutputContext } from '../context';
+import { openTypesetter, type PagePlan } from '../paper/document';
+import { drawBlocks, flow, type Block } from '../paper/flow';
+import { paperSize } from '../paper/page';
+import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { drawSheetFrame } from '../template/sheet-frame';
+import { planSheet } from '../template/sheet-plan';
+import { drawMap } from '../template/tile-map';
+import type { Tile, Tiling } from '../template/tiling';
+import { tilePaper } from './hanging-context';
+import { tableBlocks } from './section-blocks';
+import type { WallArea } from './wall-area';
+import { frameOutlines } from './wall-key';
+
+export interface WallOverview {
+  readonly context: OutputContext;
+  readonly area: WallArea;
+  readonly tiling: Tiling;
+  readonly tiles: readonly Tile[];
+  /** Those of them that have a page. */
+  readonly printed: readonly Tile[];
+  readonly wall: WallPlan;
+  readonly words: HangingWords;
+}
+
+/** Cautions that concern the frame rather than the wall: the hanging sheet has them. */
+const ELSEWHERE: readonly string[] = ['glass', 'lifting', 'fittings'];
+/** Of the map: its headings, and the most it grows to. */
+const MAP_HEADING = 11;
+const TALLEST_MAP = 58;
+/** Left of everything on the page, beside the upright check bar, mm. */
+const INDENT = 2;
+
+export function planWallOverview(overview: WallOverview): readonly PagePlan[] {
+  const { context } = overview;
+  const paper = paperSize(tilePaper(context), 'portrait');
+  const { body } = planSheet(paper);
+  const setting = { typesetter: openTypesetter(context.fonts), width: body.right - body.left - INDENT };
+  const lotsFor = (before: number) => flow(overviewBlocks(overview, setting, before), body.top - body.bottom);
+  // Page numbers in the map don't change its height, so that the count is known before them.
+  return lotsFor(lotsFor(0).length).map((lot) => ({
+    size: paper,
+    step: 'Drawing the overview of the wall template',
+    draw: (surface, { number, count }) => {
+      drawSheetFrame(surface, {
+        word: 'WALL',
+        title: titleOf(context),
+        under: 'Template of the nails, at full size',
+        page: `Page ${number} of ${count}`,
+        place: 'overview · scale 100 %',
+      });
+      drawBlocks(surface, lot, { x: body.left + INDENT, y: body.top });
+    },
+  }));
+}
+
+function overviewBlocks(overview: WallOverview, setting: Setting, before: number): Block[] {
+  const { context, words } = overview;
+  const pages = new Map(overview.printed.map((tile, index) => [tile, before + index + 1] as const));
+  const { width, height } = overview.area.size;
+  const tall = MAP_HEADING + Math.min(TALLEST_MAP - MAP_HEADING, Math.max(8, (setting.width * height) / width));
+  const map: Block = {
+    height: tall,
+    draw: (surface, { x, y }) =>
+      drawMap(
+        surface,
+        { left: x, right: x + setting.width, top: y - 1, bottom: y - tall + 3 },
+        {
+          heading: 'The pages as they lie on the wall',
+          blank: overview.area.size,
+          openings: frameOutlines(overview.area),
+          tiles: overview.tiles,
+          pages,
+        },
+        overview.tiling,
+      ),
+  };
+  return [
+    map,
+    headingBlock('What to do'),
+    ...numberedBlocks(steps(overview, context.showing), setting, { size: 8.5 }),
+    ...tableBlocks('Hooks and nails', words.hooks, setting),
+    headingBlock('Take care'),
+    ...words.cautions
+      .filter(({ topic }) => !ELSEWHERE.includes(topic))
+      .map((caution) => paragraphBlock(caution.words, setting, { size: 8 })),
+  ];
+}
+
+function steps({ area, wall, printed }: WallOverview, showing: Showing): string[] {
+  const text = (mm: number) => lengthText(mm, showing);
+  const edge =
+    wall.width === undefined && wall.before === 0 ? `${wall.from} edge of frame 1` : `${wall.from} edge of the wall`;
+  const side = area.fromEdge < 0 ? 'beyond' : 'from';
+  const nails = wall.seat !== undefined;
+  return [
+    'Print at 100\u00a0% ("actual size"), never "fit to page", and measure the bars on every page.',
+    ...(printed.length > 1
+      ? [
+          'Trim the right and upper neighbour on its join line, lay it over the other page so that rings, letters and lines meet, and tape. Start at the lower left; every scale counts from the origin.',
+        ]
+      : []),
+    `Hold it on the wall, the arrow up: the origin, the lower left corner, lies ${text(Math.abs(area.fromEdge))} ${side} the ${edge} and ${text(area.origin.y)} above the floor.`,
+    `Lay a spirit level along the long-dashed line, ${text(area.origin.y + area.level)} above the floor, and fasten the paper with tape that lifts off; try the tape where it does not show. Floors and ceilings are seldom level: go by the line.`,
+    'Look for cables and pipes behind every mark before anything goes into the wall.',
+    nails
+      ? `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(wall.seat ?? 0)} below it is where the hook takes the wire or ring. Check that on the hook itself.`
+      : 'Each heavy cross is where the hook takes the wire or ring, not its hole: hold the hook there, its seat on the middle of the cross, and mark its hole.',
+    'Take the paper off, fix the hooks, hang the frame and check it with the level. Thin lines are the edges of the frames.',
+  ];
+}

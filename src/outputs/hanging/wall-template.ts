@@ -1,0 +1,48 @@
+/** The wall template: where the nails of a frame or a group go, at full scale, tiled over the pages of a paper. */
+import { hang } from '../../core/hanging/hang';
+import { hangingWords } from '../../core/hanging/words/hanging-words';
+import { good, type Result } from '../../core/problem';
+import { titleOf, type MakerHooks, type OutputContext } from '../context';
+import { drawDocument, type PagePlan } from '../paper/document';
+import { lostLetters } from '../template/lost-letters';
+import { chooseTiling, joinsOf, tilesOf, type Tile } from '../template/tiling';
+import { askOf, tilePaper } from './hanging-context';
+import { wallArea, wallMatter } from './wall-area';
+import { planWallOverview } from './wall-overview';
+import { planWallTile } from './wall-tile';
+
+/** Problems: those of a frame that can't hang as it is written. Rejects with the signal's reason when cancelled. */
+export async function makeWallTemplate(context: OutputContext, hooks: MakerHooks = {}): Promise<Result<Uint8Array>> {
+  const ask = askOf(context);
+  const hung = hang(ask);
+  if (!hung.ok) return hung;
+  const { showing, options, fonts } = context;
+  const area = wallArea(hung.value.wall, showing);
+  const matter = wallMatter(area);
+  const tiling = chooseTiling([matter], area.size, tilePaper(context), showing);
+  const tiles = tilesOf(tiling, matter);
+  const joins = joinsOf(tiles, matter);
+  const printed = tiles.filter((tile) => !tile.empty);
+  const overview = planWallOverview({
+    context,
+    area,
+    tiling,
+    tiles,
+    printed,
+    wall: hung.value.wall,
+    words: hangingWords(ask, hung.value),
+  });
+  const pages = printed.map((tile: Tile, index): PagePlan =>
+    planWallTile({
+      title: titleOf(context),
+      area,
+      tiling,
+      tile,
+      joins,
+      showing,
+      turned: options.turnEverySecondPage && index % 2 === 1,
+    }),
+  );
+  const { bytes, lost } = await drawDocument([...overview, ...pages], titleOf(context), fonts, hooks);
+  return good(bytes, lostLetters(context, lost));
+}
