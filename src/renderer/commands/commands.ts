@@ -80,6 +80,7 @@ export const COMMANDS: readonly Command[] = [
   view('windows', 'Windows', '4'),
   view('cutting', 'Cutting', '5'),
   view('package', 'Package', '6'),
+  view('hanging', 'Hanging', '7'),
   view('shelf', 'Shelf', '8'),
   {
     name: 'from-back',

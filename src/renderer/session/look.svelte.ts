@@ -4,7 +4,7 @@ import type { PerSide } from '../../core/geometry/box';
 import type { FitShape } from '../../core/layout/how-many-ask';
 import type { Unit } from '../../core/units';
 
-export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting', 'package', 'shelf'] as const;
+export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting', 'package', 'hanging', 'shelf'] as const;
 export type ViewId = (typeof VIEWS)[number];
 export type Theme = 'light' | 'dark';
 

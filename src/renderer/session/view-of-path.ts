@@ -16,6 +16,9 @@ export function viewOfPath(path: string): ViewId {
       return 'cutting';
     case 'package':
       return 'package';
+    case 'hanging':
+    case 'wall':
+      return 'hanging';
     default:
       return 'pictures';
   }
