@@ -1,5 +1,6 @@
 /** Exports a job: makes the files from its text, then writes all of them or none. */
 import type { HostCalls, Progress, Reply } from '../bridge';
+import type { Problem } from '../core/problem';
 import { exportFiles, outputNames } from '../outputs/index';
 import { done, failed } from './failure';
 import { readFonts } from './fonts';
@@ -28,7 +29,7 @@ export async function exportJob(
   const made = await makeFiles(request, hooks);
   if (signal?.aborted) return cancelled();
   if (!made) return cancelled();
-  if (!made.ok) return { ok: false, failure: { ...jobHasErrors, problems: made.problems } };
+  if (!made.ok) return { ok: false, failure: refused(made.problems) };
   onProgress?.({ done: 0.95, step: 'Writing the files' });
   const written = await writeTogether(request.folder, made.value, { replace: request.replace, signal });
   if (!written.ok) return written;
@@ -41,10 +42,13 @@ export async function exportJob(
   return done({ files, problems: made.problems });
 }
 
-const jobHasErrors = {
-  code: 'job-has-errors',
-  message: 'The job has errors, and nothing is cut from a job with errors. Mend them, then export again.',
-} as const;
+/** A sound job may still have nothing to cut. */
+function refused(problems: readonly Problem[]) {
+  const nothing = problems.find(({ code }) => code === 'nothing-to-cut');
+  const message =
+    nothing?.message ?? 'The job has errors, and nothing is cut from a job with errors. Mend them, then export again.';
+  return { code: 'job-has-errors', message, problems } as const;
+}
 
 /** Undefined when it was stopped on the way. */
 async function makeFiles(request: ExportRequest, { resources, onProgress, signal }: ExportHooks) {

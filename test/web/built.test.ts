@@ -46,6 +46,12 @@ it('exports every sample', async () => {
     const target = join(folder, name);
     await mkdir(target);
     const reply = await callWeb(web.address, 'exportJob', exportRequest(text, target));
+    if (name.includes('painted-sea')) {
+      // Without a mat there is nothing to cut, and so no template.
+      expect(reply).toMatchObject({ failure: { code: 'job-has-errors', problems: [{ code: 'nothing-to-cut' }] } });
+      expect(await readdir(target)).toEqual([]);
+      continue;
+    }
     if (!reply.ok) throw new Error(JSON.stringify(reply.failure));
     const [file] = reply.value.files;
     expect((await readFile(file!.path)).subarray(0, 5).toString()).toBe('%PDF-');

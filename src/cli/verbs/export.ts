@@ -39,7 +39,8 @@ NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg; with --only cut-card NAME-
 for each layer the steps with a guided cutter, its settings, starts and stops; with
 --only hanging-sheet,wall-template how the frame hangs, and its nail points at full scale. All are written or none: not when the
 job has errors, not when a file of one of these names is there already (unless --replace is
-given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page".
+given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page". A job without
+a mat has nothing to cut: of it only the proof is written, which is told.
 
 ${MACHINE_HELP}`,
   examples: [

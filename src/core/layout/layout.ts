@@ -161,7 +161,7 @@ export interface Layout {
   readonly windows: readonly PlacedWindow[];
   /** Smallest box round all the windows of the arrangement (not the freely placed ones). */
   readonly content: Box;
-  /** From the edge of the blank to `content`, as cut, and as seen from the sight edge. */
+  /** From the edge of the blank to `content`, as cut, and as seen from the sight edge; without a mat, what the frame covers. */
   readonly borders: { readonly cut: PerSide; readonly seen: PerSide };
   /** The same of the top layer: border less the sum of the reveals. */
   readonly topBorders: { readonly cut: PerSide; readonly seen: PerSide };

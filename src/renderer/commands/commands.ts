@@ -198,7 +198,10 @@ function remove({ session, notice }: Workbench): void {
   const path = session.selected ?? '';
   const free = /^free\[(\d+)\]$/.exec(path);
   const rest = free ? removeFree(session.committed, Number(free[1])) : removeItemAt(session.committed, path)?.written;
-  if (rest === undefined) return notice.fail('The last window stays: a mat needs one.');
+  if (rest === undefined)
+    return notice.fail(
+      session.isBare ? 'The picture stays: the frame needs one.' : 'The last window stays: a mat needs one.',
+    );
   session.replace(rest, 'Remove the window');
   session.selected = undefined;
 }
