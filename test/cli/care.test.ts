@@ -7,7 +7,7 @@ import { jobText, runHere } from './run-cli';
 
 const folder = await makeTempFolder();
 const fern = 'resources/samples/2-fern-cyanotype.json';
-const shelf = ['--shelf', 'resources/samples/boards-and-glazing.csv'];
+const shelf = ['--shelf', 'test/cli/shelves/boards-and-glazing.csv'];
 
 describe('care', () => {
   it('says why there is no grade, and what the first would take', async () => {

@@ -8,7 +8,7 @@ import { jobText, runHere } from './run-cli';
 const folder = await makeTempFolder();
 const FERN = 'resources/samples/2-fern-cyanotype.json';
 const LINOCUTS = 'resources/samples/3-nine-linocuts.json';
-const SHELF = ['--shelf', 'resources/samples/shelf.csv'];
+const SHELF = ['--shelf', 'test/cli/shelves/workshop.csv'];
 
 interface Answer {
   readonly ok: boolean;

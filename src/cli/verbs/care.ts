@@ -20,7 +20,7 @@ surely it is known. It certifies nothing: what is valuable, fragile, old or doub
 to a conservator.`,
   examples: [
     'npm run -s matwright -- care resources/samples/2-fern-cyanotype.json',
-    'npm run -s matwright -- care resources/samples/2-fern-cyanotype.json --shelf resources/samples/boards-and-glazing.csv',
+    'npm run -s matwright -- care resources/samples/2-fern-cyanotype.json --shelf resources/shelf.csv',
     'npm run -s matwright -- care --json resources/samples/1-sea-chart.json',
   ],
   takesJob: true,

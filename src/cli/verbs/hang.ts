@@ -20,7 +20,7 @@ Loads are parts of the weight, and masses where it is known. A shelf (resources/
 wire, hooks and rings with their ratings: those that the job names, else the lightest that hold.
 The paper for it: export --only hanging-sheet,wall-template.`,
   examples: [
-    'npm run -s matwright -- hang resources/samples/6-library-wall.json',
+    'npm run -s matwright -- hang resources/samples/7-library-wall.json',
     'npm run -s matwright -- hang resources/samples/2-fern-cyanotype.json --json',
   ],
   takesJob: true,

@@ -34,7 +34,7 @@ cut at either end. What has no published density, or no price, is "not counted",
 Lengths have to say their unit.`,
   examples: [
     'npm run -s matwright -- pieces resources/samples/2-fern-cyanotype.json --stick "9 ft"',
-    'npm run -s matwright -- pieces resources/samples/1-sea-chart.json resources/samples/3-nine-linocuts.json --shelf resources/samples/shelf.csv --moulding "Ash, plain"',
+    'npm run -s matwright -- pieces resources/samples/1-sea-chart.json resources/samples/3-nine-linocuts.json --shelf resources/shelf.csv --moulding "Ash stick"',
     'npm run -s matwright -- pieces resources/samples/4-oval-fern.json --csv',
   ],
   takesJob: true,
