@@ -1,6 +1,6 @@
 /** Practitioners' cases of packages, canvases and float frames, worked by hand. Common practice, no source, but where one is named. */
 import { describe, expect, it } from 'vitest';
-import { contentsFor } from '../../src/core/package/check-list';
+import { contentsFor } from '../../src/core/package/rabbet-items';
 import { countClips } from '../../src/core/package/clips';
 import { floatOf } from '../../src/core/package/float';
 import { packageProblems } from '../../src/core/package/problems';

@@ -10,6 +10,7 @@ import { grooveWords } from './fit-words';
 import type { FloatFit } from './float';
 import { floatWords } from './float-words';
 import { partItems } from './parts';
+import { depthItem, sizeItem } from './rabbet-items';
 import { SLACK } from './range';
 import type { Stack } from './stack';
 import type { StandOut } from './stand-out';
@@ -32,7 +33,7 @@ export function checkList(checked: Checked): CheckItem[] {
   return [
     ...partItems(checked.job, checked.layout, show),
     ...(checked.standOut ? clipItems(checked.standOut, show) : []),
-    ...(checked.job.frame.build === 'float' ? [] : rabbetItems(checked, show)),
+    ...rabbetItems(checked, show),
     ...BY_BUILD[checked.job.frame.build](checked, show),
     ...cornerItems(checked.job, checked.layout, show),
   ];
@@ -45,6 +46,11 @@ const BY_BUILD: Readonly<Record<FrameBuild, (checked: Checked, show: Show) => Ch
   float: floatItems,
 };
 
+function rabbetItems({ job, layout, fit, measured }: Checked, show: Show): CheckItem[] {
+  if (job.frame.build === 'float') return [];
+  return [sizeItem(layout, measured, show), ...(fit.room?.kind === 'groove' ? [] : [depthItem(job, fit, show)])];
+}
+
 function clipItems({ standOut, clips, count }: StandOut, show: Show): CheckItem[] {
   if (!standOut) return [];
   const wanted = Math.max(0, standOut.nominal);
@@ -56,55 +62,6 @@ function clipItems({ standOut, clips, count }: StandOut, show: Show): CheckItem[
       measures: { wanted, total: count.total, ...(clips ? { step: clips.clip.step } : {}) },
     },
   ];
-}
-
-/** A frame is sold by what it takes; a rabbet measured smaller than it should be takes less. */
-function rabbetItems({ job, layout, fit, measured }: Checked, show: Show): CheckItem[] {
-  const { blank, rabbet, allowance } = layout.frame;
-  return [
-    measured ? measuredItem(measured, layout, show) : unmeasuredItem(),
-    ...(fit.room?.kind === 'groove' ? [] : [depthItem()]),
-  ];
-
-  function depthItem(): CheckItem {
-    return {
-      state: job.frame.rabbetDepth === undefined ? 'needed' : 'done',
-      what: 'rabbet depth',
-      words:
-        job.frame.rabbetDepth === undefined
-          ? `Measure it from the back of the lip to the back of the frame, and say it in the job: ${show.limit(fit.needs.greatest)} is wanted.`
-          : `${show.limit(job.frame.rabbetDepth)} from the back of the lip to the back of the frame.`,
-      measures: { wanted: fit.needs.greatest },
-    };
-  }
-
-  function unmeasuredItem(): CheckItem {
-    return {
-      state: 'look',
-      what: 'rabbet size',
-      words: `Measure between the rabbet’s walls at both ends of each side: ${show.size(rabbet)} for a package of ${show.size(blank)} with ${show.limit(allowance)} play. If less, cut everything that much smaller.`,
-      measures: { width: rabbet.width, height: rabbet.height },
-    };
-  }
-}
-
-/** What a frame measured so takes: rabbet less allowance. */
-export function contentsFor(rabbet: Size, allowance: number): Size {
-  return { width: rabbet.width - allowance, height: rabbet.height - allowance };
-}
-
-function measuredItem(measured: Size, { frame: { blank, allowance } }: Layout, show: Show): CheckItem {
-  const takes = contentsFor(measured, allowance);
-  const goesIn = takes.width >= blank.width - SLACK && takes.height >= blank.height - SLACK;
-  const taken = `A rabbet of ${show.size(measured)} takes ${show.size(takes)} with ${show.limit(allowance)} play`;
-  return {
-    state: goesIn ? 'done' : 'needed',
-    what: 'rabbet size',
-    words: goesIn
-      ? `${taken}; the package is ${show.size(blank)}.`
-      : `${taken}, and the package is ${show.size(blank)}: cut glazing, mat, mount board and backing to ${show.size(takes)}, or take another frame.`,
-    measures: { width: takes.width, height: takes.height },
-  };
 }
 
 function backItems({ job, stack }: Checked, show: Show): CheckItem[] {

@@ -46,6 +46,9 @@ describe('an open back', () => {
     const size = (width: number, height: number) =>
       list(print(), { width: width * 25.4, height: height * 25.4 }).find(({ what }) => what === 'rabbet size')!;
     expect(size(11.125, 14.125).state).toBe('done');
+    expect(size(11.125, 14.1875).state).toBe('done');
+    // A lip of 1/4 in covers less than 1/16 in of what has more than 3/16 in of play.
+    expect(size(11.125, 14.25)).toMatchObject({ state: 'look', words: expect.stringContaining('from under the lip') as string }); // prettier-ignore
     const short = size(11, 14);
     expect(short.state).toBe('needed');
     expect([short.measures!['width'], short.measures!['height']].map(inches)).toEqual([10.875, 13.875]);
