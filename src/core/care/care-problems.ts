@@ -3,7 +3,6 @@ import type { Job } from '../job/job';
 import type { Quality } from '../job/package';
 import type { Layout } from '../layout/layout';
 import { bySeverity, type Problem } from '../problem';
-import { airProblems } from './air-problems';
 import { isAcid, isAlkaline, qualityText } from './board-demands';
 import { cautionsFor } from './cautions';
 import { holdsCharge } from './glazing';
@@ -17,7 +16,6 @@ export function careProblems(job: Job, layout: Layout): Problem[] {
     ...cannotComeOff(subject),
     ...liftsPastel(subject),
     ...boardProblems(subject),
-    ...airProblems(subject),
   ]);
 }
 
