@@ -237,6 +237,16 @@ describe('what is said against it', () => {
     expect(problemOf(on(wall), code)).toMatchObject({ at });
   }); // prettier-ignore
 
+  it('is said once for each place, with how many more there are', () => {
+    const heap = on({ arrangement: 'stairs', run: '1 in', rise: '1 in', frames: [{ ...frame, count: 30 }] });
+    const found = problemsOf(heap).filter(({ code }) => code === 'frames-overlap');
+    // Outside 20 in high and 16 wide: each lies in the 15 after it, the last ones in fewer: 30 x 15 - 15 x 16 / 2.
+    expect(found).toHaveLength(1);
+    expect(found[0]!.message).toContain(`There are ${30 * 15 - (15 * 16) / 2 - 1} more like it.`);
+    const keys = problemsOf(heap).map(({ code, at }) => `${code} ${at}`);
+    expect(new Set(keys).size).toBe(keys.length);
+  });
+
   it('is nothing just within each limit', () => {
     const fine: Contents['wall'][] = [
       { arrangement: 'stairs', run: '16 in', rise: '2 in', frames: [{ ...frame, count: 2 }] },
