@@ -52,6 +52,7 @@ export function wallProblems(wall: WallPlan, plan: HangingPlan, units: Unit, sho
     ...offTheWall(wall, show),
     ...overlapping(wall, show),
     ...aboveFurniture(wall, show),
+    ...nailsInSight(wall, show),
     ...inTheWay(wall, show),
     ...tooHeavy(wall, plan, units),
   ]);
@@ -143,6 +144,24 @@ function aboveFurniture({ furniture, frames }: WallPlan, show: Show): Problem[] 
       remedy: `a centre line ${show.length(ABOVE_FURNITURE - gap)} higher`,
     },
   ];
+}
+
+/** A nail above the frame it holds is seen. */
+function nailsInSight({ frames }: WallPlan, show: Show): Problem[] {
+  return unique(frames).flatMap((frame): Problem[] => {
+    const by = Math.max(...frame.hooks.map(({ nail }) => (nail ? nail.y - frame.box.top : -Infinity)));
+    if (by <= SLACK) return [];
+    return [
+      {
+        code: 'nail-in-sight',
+        severity: 'warning',
+        at: frame.isOwn ? 'hanging.hook.seat' : `${frame.at}.drop`,
+        message: `The nail of ${frameName(frame)} comes to lie ${show.length(by)} above its upper edge, where it is seen: its hook sits ${show.length(frame.drop)} below that edge, and the hole lies higher by the hook's own length.`,
+        value: show.length(by),
+        remedy: 'a shorter hook, or a hanger or wire further below the top',
+      },
+    ];
+  });
 }
 
 /** ADAAG 4.4.1 is about walks, halls, corridors, passageways and aisles. */

@@ -1,6 +1,7 @@
 /** The first page of a wall template: which page is which, where the origin lies, what to do, and the places in numbers. */
 import type { HangingWords } from '../../core/hanging/words/hanging-words';
 import type { WallPlan } from '../../core/hanging/wall-plan';
+import { SITS } from '../../core/hanging/words/wall-words';
 import { lengthText, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import { openTypesetter, type PagePlan } from '../paper/document';
@@ -98,7 +99,6 @@ function steps(overview: WallOverview, pages: ReadonlyMap<Tile, number>, showing
     wall.width === undefined && wall.before === 0 ? `${wall.from} edge of frame 1` : `${wall.from} edge of the wall`;
   const corner = cornerToHold(overview, pages, showing);
   const side = corner.fromEdge < 0 ? 'beyond' : 'from';
-  const nails = wall.seat !== undefined;
   return [
     'Print at 100\u00a0% ("actual size"), never "fit to page", and measure the bars on every page.',
     ...(printed.length > 1
@@ -109,11 +109,18 @@ function steps(overview: WallOverview, pages: ReadonlyMap<Tile, number>, showing
     `Hold it on the wall, the arrow up: ${corner.words}, lies ${text(Math.abs(corner.fromEdge))} ${side} the ${edge} and ${text(corner.height)} above the floor.`,
     `Lay a spirit level along the long-dashed line, ${text(area.origin.y + area.level)} above the floor, and fasten the paper with tape that lifts off; try the tape where it does not show. Floors and ceilings are seldom level: go by the line.`,
     'Look for cables and pipes behind every mark before anything goes into the wall.',
-    nails
-      ? `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(wall.seat ?? 0)} below it is where the hook takes the wire or ring. Check that on the hook itself.`
-      : 'Each heavy cross is where the hook takes the wire or ring, not its hole: hold the hook there, its seat on the middle of the cross, and mark its hole.',
+    markStep(wall, text),
     'Take the paper off, fix the hooks, hang the frame and check it with the level. Thin lines are the edges of the frames.',
   ];
+}
+
+function markStep({ kind, seat }: WallPlan, text: (mm: number) => string): string {
+  if (kind === 'cleat') {
+    return 'The heavy crosses lie on the bearing edge of the rail: hold the rail there, level, and mark its own holes; as many as it has, and into studs or masonry.';
+  }
+  return seat === undefined
+    ? `Each heavy cross is where the ${SITS[kind]} sits on its hook, not the hook's hole: hold the hook there, its seat on the middle of the cross, and mark its hole.`
+    : `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(seat)} below it is where the ${SITS[kind]} sits. Check that on the hook itself.`;
 }
 
 interface Corner {
