@@ -34,21 +34,22 @@ function crosses(strokes: readonly Stroke[], arms: number, width: number): Spot[
 }
 
 /** Where the printed words put the origin: from the edge that is counted from, and above the floor. */
-function originOf({ pages }: ReadDocument, mmPerUnit: number): { edge: number; floor: number } {
-  const words = pages[0]!.words.map(({ text }) => text).join(' ');
-  const found = /corner,\s+lies\s+(≈ )?(.+?) (?:in|mm|cm)\s+(from|beyond)\s.+?\sand\s+(≈ )?(.+?) (?:in|mm|cm)\s+above/.exec(words);
+function originOf({ pages }: ReadDocument, mmPerUnit: number, way: 1 | -1): { edge: number; floor: number } {
+  const words = pages[0]!.words.map(({ text }) => text).join(' ').replace(/\s+/g, ' ');
+  const found = /(?:at x (\S.*?) (?:in|mm|cm) and y (\S.*?) (?:in|mm|cm)|lower left corner), lies (\S.*?) (?:in|mm|cm) (from|beyond) the .*? and (\S.*?) (?:in|mm|cm) above/.exec(words);
   if (!found) throw new Error(`no origin in: ${words}`);
-  expect(found[1] ?? found[4]).toBeUndefined();
-  const way = found[3] === 'beyond' ? -1 : 1;
-  return { edge: way * number(found[2]!) * mmPerUnit, floor: number(found[5]!) * mmPerUnit };
+  expect(found[0]).not.toContain('≈');
+  const mm = (text: string | undefined) => number(text ?? '0') * mmPerUnit;
+  const edge = (found[4] === 'beyond' ? -1 : 1) * mm(found[3]);
+  return { edge: edge - way * mm(found[1]), floor: mm(found[5]) - mm(found[2]) };
 } // prettier-ignore
 
 /** Everything that the tiles say, put together on the wall: x from the edge that is counted from, y from the floor. */
 function onWall(document: ReadDocument, context: OutputContext) {
   const mmPerUnit = MM_PER_UNIT[context.options.units];
-  const origin = originOf(document, mmPerUnit);
   const tiles = readTiles(document.pages, mmPerUnit);
   const way = context.job.wall.from === 'left' ? 1 : -1;
+  const origin = originOf(document, mmPerUnit, way);
   const place = (tile: ReadTile) => (spot: Spot) => {
     const { x, y } = tile.move(spot);
     return { x: origin.edge + way * x, y: origin.floor + y };
@@ -111,6 +112,16 @@ describe('the wall template, put together', () => {
     expect(worst(GROUP_SEATS, light)).toBeLessThan(TOLERANCE);
   });
 
+  it('whose lower left page holds nothing is held by a corner that is printed', async () => {
+    const job = { ...GROUP, wall: { ...GROUP.wall, frames: GROUP.wall.frames.map((frame, index) => ({ ...frame, centre: `${1900 - 500 * index} mm` })) } };
+    const context = contextOf(job, { paper: 'a4', units: 'mm' });
+    const document = await read(makeWallTemplate(context));
+    expect(document.pages[0]!.words.map(({ text }) => text).join(' ')).toMatch(/cross at the lower left of page \d/);
+    const { heavy } = onWall(document, context);
+    const wanted = [[745, 1900 + 200 - 55], [955, 1900 + 200 - 55], [1310, 1400 + 200 - 38.5], [820, 900 + 125 - 12]].map(([x, y]) => ({ x: x!, y: y! + 17 }));
+    expect(worst(wanted, heavy)).toBeLessThan(TOLERANCE);
+  }); // prettier-ignore
+
   it('of three frames 12 in wide, 2 apart on 9 ft: nails at 40, 54 and 68 in, 63 3/4 in above the floor', async () => {
     const context = contextOf(ROW, { paper: 'letter', units: 'in' });
     const { heavy } = onWall(await read(makeWallTemplate(context)), context);
@@ -133,7 +144,7 @@ describe('the wall template, put together', () => {
     expect(worst(GROUP_SEATS, heavy)).toBeLessThan(TOLERANCE);
     expect(light).toEqual([]);
     const words = document.pages.flatMap((page) => page.words.map(({ text }) => text)).join(' ');
-    expect(words).toMatch(/not its hole/);
+    expect(words).toMatch(/not the hook's hole/);
     expect(words).not.toMatch(/nail hole(?!,)/);
   });
 

@@ -76,7 +76,7 @@ function asBought(part: BoughtPart, item: Candidate, margin: number, from: Bough
   const basis =
     item.load !== undefined
       ? "the maker's rated load"
-      : `breaking strength / ${margin}, an analogy to slings (29 CFR 1926.251, as quoted)`;
+      : `breaking strength / ${margin}, an analogy to slings: 29 CFR 1926.251, as quoted`;
   return {
     part,
     from,

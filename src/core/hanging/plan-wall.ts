@@ -33,6 +33,7 @@ export function planWall(ask: HangingAsk, plan: HangingPlan): Result<WallPlan> {
   assert(box, 'a wall has a frame');
   const most = mostInRow(ask, measured);
   const found: WallPlan = {
+    kind: plan.hanger.kind,
     from: wall.from,
     ...(wall.width === undefined ? {} : { width: wall.width, after: wall.width - before - whole }),
     ...(wall.height === undefined ? {} : { height: wall.height }),

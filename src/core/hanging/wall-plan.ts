@@ -1,5 +1,6 @@
 /** Frames as they hang on the wall, mm: x to the right from the wall's left edge, y up from the floor. */
 import type { Box, Point, Size } from '../geometry/box';
+import type { HangerKind } from '../job/hanging';
 import type { WallArrangement, WallEdge } from '../job/wall';
 
 /** A frame with all that decides where its hooks come to lie. */
@@ -48,6 +49,8 @@ export interface HungFrame extends MeasuredFrame {
 }
 
 export interface WallPlan {
+  /** What sits on the hooks. */
+  readonly kind: HangerKind;
   readonly from: WallEdge;
   /** Undefined: unknown. */
   readonly width?: number;

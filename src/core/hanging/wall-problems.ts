@@ -9,8 +9,6 @@ import type { HungFrame, MeasuredFrame, WallPlan } from './wall-plan';
 
 /** What double arithmetic may add or lose, mm. */
 const SLACK = 1e-6;
-/** More pairs say nothing new. */
-const MOST_PAIRS = 10;
 
 /** Hooks that no frame can have. */
 export function impossibleHooks(frames: readonly MeasuredFrame[], show: Show): Problem[] {
@@ -50,13 +48,28 @@ function unique<T extends MeasuredFrame>(frames: readonly T[]): T[] {
 }
 
 export function wallProblems(wall: WallPlan, plan: HangingPlan, units: Unit, show: Show): Problem[] {
-  return [
+  return once([
     ...offTheWall(wall, show),
     ...overlapping(wall, show),
     ...aboveFurniture(wall, show),
+    ...nailsInSight(wall, show),
     ...inTheWay(wall, show),
     ...tooHeavy(wall, plan, units),
-  ];
+  ]);
+}
+
+/** Of several of one kind at one place the first, with how many more there are. */
+function once(problems: readonly Problem[]): Problem[] {
+  const lots = new Map<string, Problem[]>();
+  for (const problem of problems) {
+    const key = `${problem.code} ${problem.at}`;
+    lots.set(key, [...(lots.get(key) ?? []), problem]);
+  }
+  return [...lots.values()].flatMap(([first, ...others]) => {
+    if (!first || others.length === 0) return first ?? [];
+    const more = others.length === 1 ? 'There is one more like it.' : `There are ${others.length} more like it.`;
+    return { ...first, message: `${first.message} ${more}` };
+  });
 }
 
 /** `frame 2, “Lady fern”`. */
@@ -103,7 +116,7 @@ function overlapping({ frames }: WallPlan, show: Show): Problem[] {
       return across > SLACK && up > SLACK ? [{ one, other, by: Math.min(across, up) }] : [];
     }),
   );
-  return pairs.slice(0, MOST_PAIRS).map(({ one, other, by }) => ({
+  return pairs.map(({ one, other, by }) => ({
     code: 'frames-overlap',
     severity: 'warning',
     at: other.at,
@@ -131,6 +144,24 @@ function aboveFurniture({ furniture, frames }: WallPlan, show: Show): Problem[] 
       remedy: `a centre line ${show.length(ABOVE_FURNITURE - gap)} higher`,
     },
   ];
+}
+
+/** A nail above the frame it holds is seen. */
+function nailsInSight({ frames }: WallPlan, show: Show): Problem[] {
+  return unique(frames).flatMap((frame): Problem[] => {
+    const by = Math.max(...frame.hooks.map(({ nail }) => (nail ? nail.y - frame.box.top : -Infinity)));
+    if (by <= SLACK) return [];
+    return [
+      {
+        code: 'nail-in-sight',
+        severity: 'warning',
+        at: frame.isOwn ? 'hanging.hook.seat' : `${frame.at}.drop`,
+        message: `The nail of ${frameName(frame)} comes to lie ${show.length(by)} above its upper edge, where it is seen: its hook sits ${show.length(frame.drop)} below that edge, and the hole lies higher by the hook's own length.`,
+        value: show.length(by),
+        remedy: 'a shorter hook, or a hanger or wire further below the top',
+      },
+    ];
+  });
 }
 
 /** ADAAG 4.4.1 is about walks, halls, corridors, passageways and aisles. */

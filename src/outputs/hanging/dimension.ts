@@ -19,7 +19,7 @@ export function lyingDimension(surface: Surface, from: number, to: number, y: nu
   surface.text(fractions(words), { x: (from + to) / 2, y: y + 1 }, STYLE);
 }
 
-/** Standing, from y to y; the words read upward, left of its middle. */
+/** Standing, from y to y; the words read upward, left of its middle, or stand right of it where it is too short for them. */
 export function standingDimension(surface: Surface, x: number, from: number, to: number, words: string): void {
   surface.lines(
     [
@@ -28,5 +28,9 @@ export function standingDimension(surface: Surface, x: number, from: number, to:
     ],
     PENS.hair,
   ); // prettier-ignore
-  surface.text(fractions(words), { x: x - 1, y: (from + to) / 2 }, { ...STYLE, turn: 90 });
+  const text = fractions(words);
+  const middle = (from + to) / 2;
+  if (surface.width(text, STYLE) <= Math.abs(to - from))
+    surface.text(text, { x: x - 1, y: middle }, { ...STYLE, turn: 90 });
+  else surface.text(text, { x: x + 2, y: middle - 0.9 }, { size: STYLE.size });
 }

@@ -1,5 +1,6 @@
 /** The part of the wall that a template covers: round all hook seats and nails, from an origin on a round measure. */
 import type { Box, Point, Size } from '../../core/geometry/box';
+import type { HangerKind } from '../../core/job/hanging';
 import type { HungFrame, WallPlan } from '../../core/hanging/wall-plan';
 import { MM_PER_INCH, type Showing } from '../../core/units';
 import type { Matter } from '../template/matter';
@@ -18,6 +19,8 @@ export interface WallMark {
 }
 
 export interface WallArea {
+  /** What sits on the hooks. */
+  readonly kind: HangerKind;
   /** The lower left corner, on the wall. */
   readonly origin: Point;
   /** Of the origin from the edge that places are counted from. */
@@ -57,6 +60,7 @@ export function wallArea(wall: WallPlan, showing: Showing): WallArea {
   };
   const seats = wall.frames.flatMap(({ hooks }) => hooks.map(({ seat }) => seat.y));
   return {
+    kind: wall.kind,
     origin,
     fromEdge,
     size,

@@ -1,6 +1,7 @@
 /** The first page of a wall template: which page is which, where the origin lies, what to do, and the places in numbers. */
 import type { HangingWords } from '../../core/hanging/words/hanging-words';
 import type { WallPlan } from '../../core/hanging/wall-plan';
+import { SITS } from '../../core/hanging/words/wall-words';
 import { lengthText, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import { openTypesetter, type PagePlan } from '../paper/document';
@@ -82,7 +83,7 @@ function overviewBlocks(overview: WallOverview, setting: Setting, before: number
   return [
     map,
     headingBlock('What to do'),
-    ...numberedBlocks(steps(overview, context.showing), setting, { size: 8.5 }),
+    ...numberedBlocks(steps(overview, pages, context.showing), setting, { size: 8.5 }),
     ...tableBlocks('Hooks and nails', words.hooks, setting),
     headingBlock('Take care'),
     ...words.cautions
@@ -91,12 +92,13 @@ function overviewBlocks(overview: WallOverview, setting: Setting, before: number
   ];
 }
 
-function steps({ area, wall, printed }: WallOverview, showing: Showing): string[] {
+function steps(overview: WallOverview, pages: ReadonlyMap<Tile, number>, showing: Showing): string[] {
+  const { area, wall, printed } = overview;
   const text = (mm: number) => lengthText(mm, showing);
   const edge =
     wall.width === undefined && wall.before === 0 ? `${wall.from} edge of frame 1` : `${wall.from} edge of the wall`;
-  const side = area.fromEdge < 0 ? 'beyond' : 'from';
-  const nails = wall.seat !== undefined;
+  const corner = cornerToHold(overview, pages, showing);
+  const side = corner.fromEdge < 0 ? 'beyond' : 'from';
   return [
     'Print at 100\u00a0% ("actual size"), never "fit to page", and measure the bars on every page.',
     ...(printed.length > 1
@@ -104,12 +106,42 @@ function steps({ area, wall, printed }: WallOverview, showing: Showing): string[
           'Trim the right and upper neighbour on its join line, lay it over the other page so that rings, letters and lines meet, and tape. Start at the lower left; every scale counts from the origin.',
         ]
       : []),
-    `Hold it on the wall, the arrow up: the origin, the lower left corner, lies ${text(Math.abs(area.fromEdge))} ${side} the ${edge} and ${text(area.origin.y)} above the floor.`,
+    `Hold it on the wall, the arrow up: ${corner.words}, lies ${text(Math.abs(corner.fromEdge))} ${side} the ${edge} and ${text(corner.height)} above the floor.`,
     `Lay a spirit level along the long-dashed line, ${text(area.origin.y + area.level)} above the floor, and fasten the paper with tape that lifts off; try the tape where it does not show. Floors and ceilings are seldom level: go by the line.`,
     'Look for cables and pipes behind every mark before anything goes into the wall.',
-    nails
-      ? `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(wall.seat ?? 0)} below it is where the hook takes the wire or ring. Check that on the hook itself.`
-      : 'Each heavy cross is where the hook takes the wire or ring, not its hole: hold the hook there, its seat on the middle of the cross, and mark its hole.',
+    markStep(wall, text),
     'Take the paper off, fix the hooks, hang the frame and check it with the level. Thin lines are the edges of the frames.',
   ];
+}
+
+function markStep({ kind, seat }: WallPlan, text: (mm: number) => string): string {
+  if (kind === 'cleat') {
+    return 'The heavy crosses lie on the bearing edge of the rail: hold the rail there, level, and mark its own holes; as many as it has, and into studs or masonry.';
+  }
+  return seat === undefined
+    ? `Each heavy cross is where the ${SITS[kind]} sits on its hook, not the hook's hole: hold the hook there, its seat on the middle of the cross, and mark its hole.`
+    : `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(seat)} below it is where the ${SITS[kind]} sits. Check that on the hook itself.`;
+}
+
+interface Corner {
+  readonly words: string;
+  readonly fromEdge: number;
+  readonly height: number;
+}
+
+/** The origin, or where its page is not printed the lowest corner of those that are, the leftmost of them. */
+function cornerToHold(
+  { area, wall, printed }: WallOverview,
+  pages: ReadonlyMap<Tile, number>,
+  showing: Showing,
+): Corner {
+  const [lowest] = printed.toSorted((a, b) => a.own.bottom - b.own.bottom || a.own.left - b.own.left);
+  const { left, bottom } = lowest?.own ?? { left: 0, bottom: 0 };
+  const x = lengthText(left, showing);
+  const words =
+    left === 0 && bottom === 0
+      ? 'the origin, the lower left corner'
+      : `the cross at the lower left of page ${lowest ? pages.get(lowest) : 1}, at x ${x} and y ${lengthText(bottom, showing)}`;
+  const fromEdge = area.fromEdge + (wall.from === 'left' ? left : -left);
+  return { words, fromEdge, height: area.origin.y + bottom };
 }

@@ -1,5 +1,6 @@
 /** One page of a wall template: nail holes and seats at full scale, frames where they fall in, the level line. */
 import type { Box, Point } from '../../core/geometry/box';
+import { SITS } from '../../core/hanging/words/wall-words';
 import { lengthText, type Showing } from '../../core/units';
 import type { PagePlan } from '../paper/document';
 import { placeLabel, type Label } from '../paper/label';
@@ -95,19 +96,13 @@ function drawMark(surface: Surface, mark: WallMark, place: Place, room: Room): v
   room.take(boxRound(at, at, 5.4));
 }
 
-function labelMark(
-  surface: Surface,
-  mark: WallMark,
-  { origin }: WallArea,
-  place: Place,
-  room: Room,
-  showing: Showing,
-): void {
+function labelMark(surface: Surface, mark: WallMark, area: WallArea, place: Place, room: Room, showing: Showing): void {
   if (!contains(place.own, mark.at)) return;
   const at = onPage(place, mark.at);
-  const what = mark.kind === 'nail' ? 'nail hole' : mark.isMain ? 'hook takes the wire here' : 'seat: wire or ring';
+  const sits = SITS[area.kind];
+  const what = mark.kind === 'nail' ? 'nail hole' : mark.isMain ? `the ${sits} sits here` : `seat of the ${sits}`;
   const name = `${mark.frame.number}${mark.hook === '' ? '' : ` ${mark.hook}`}`;
-  const height = `${fractions(lengthText(origin.y + mark.at.y, showing))} above the floor`;
+  const height = `${fractions(lengthText(area.origin.y + mark.at.y, showing))} above the floor`;
   const lines: Label['lines'] = mark.isMain
     ? [{ words: `${name} · ${what}`, size: 9, weight: 'bold' }, { words: height, size: 8 }]
     : [{ words: `${name} · ${what}`, size: 7 }, { words: height, size: 7 }]; // prettier-ignore

@@ -1,8 +1,7 @@
 /** By what a frame hangs, where that sits, what it carries, and what is said against it. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cautionsFor } from '../../../src/core/hanging/cautions';
-import { hangingProblems } from '../../../src/core/hanging/hang';
+import { hang, hangingProblems } from '../../../src/core/hanging/hang';
 import { leanOf } from '../../../src/core/hanging/lean';
 import { dropOfWire } from '../../../src/core/hanging/statics/level-wire';
 import { ringSway } from '../../../src/core/hanging/sway';
@@ -288,6 +287,47 @@ describe('the weight', () => {
   });
 });
 
+describe('any frame', () => {
+  /** Every number there is in a value, however deep. */
+  const numbers = (value: unknown): number[] =>
+    typeof value === 'number' ? [value] : value !== null && typeof value === 'object' ? Object.values(value).flatMap(numbers) : []; // prettier-ignore
+
+  it('hangs with finite numbers, or says why it can’t', () => {
+    const mm = (most: number) => fc.double({ min: 0, max: most, noNaN: true }).map((value) => `${value.toFixed(3)} mm`);
+    const ask = fc.record(
+      {
+        hanger: fc.constantFrom('by size', 'sawtooth', 'rings and wire', 'rings on hooks', 'cleat' as const),
+        hooks: fc.constantFrom(1 as const, 2 as const),
+        hooksApart: mm(1000).filter((text) => !text.startsWith('0.000')),
+        hangerDown: mm(900),
+        hangerIn: mm(300),
+        wireBelowTop: mm(500),
+        outOfLevel: mm(100),
+        bumpers: mm(30),
+        weight: fc.integer({ min: 1, max: 60_000 }).map((grams) => `${grams} g`),
+      },
+      { requiredKeys: [] },
+    );
+    let hangs = 0;
+    fc.assert(
+      fc.property(ask, fc.integer({ min: 60, max: 900 }), fc.integer({ min: 60, max: 900 }), (said, width, height) => {
+        const contents: Contents = {
+          windows: { kind: 'window', size: '20 x 20 mm' },
+          frame: { size: `${width} x ${height} mm`, mouldingDepth: '25 mm' },
+          hanging: said,
+        };
+        const found = hang(askOf(contents));
+        expect(found.problems.map(({ message }) => message).join(' ')).not.toMatch(/NaN|Infinity|undefined/);
+        if (!found.ok) return;
+        hangs++;
+        expect(numbers(found.value).every(Number.isFinite)).toBe(true);
+      }),
+      { numRuns: 200 },
+    );
+    expect(hangs).toBeGreaterThan(20);
+  });
+});
+
 describe('what is said against it', () => {
   const deep = '1 in';
   it.each([
@@ -335,54 +375,5 @@ describe('what is said against it', () => {
     const rise = run / Math.sqrt(15);
     expect(problemOf(hanging(taut), 'wire-too-taut').remedy).toMatch(/a rise of/);
     expect(problemsOf(hanging({ ...taut, wireBelowTop: `${120 - rise - 0.01} mm` }))).toEqual([]);
-  });
-});
-
-describe('the cautions', () => {
-  const topics = (said: Contents['hanging'], more: Contents = {}) => {
-    const { job } = askOf(hanging(said, more));
-    const { weight } = hung(hanging(said, more)).hanging;
-    return cautionsFor({ hanging: job.hanging, glazing: job.package.glazing, weight }).map(({ topic }) => topic);
-  };
-
-  it('of every frame: lifting, cables, tools, fittings, ratings', () => {
-    const always = ['lifting', 'cables', 'tools', 'fittings', 'ratings'];
-    expect(topics({}, { package: { glazing: { material: 'acrylic' } } })).toEqual(always);
-    expect(topics({})).toEqual(['glass', ...always]);
-  });
-
-  it.each([
-    [['plaster'], ['plaster']],
-    [['masonry'], ['masonry']],
-    [['stud wall'], ['studs']],
-    [['above a bed or seat'], ['over-bed']],
-    [['above heat'], ['heat']],
-    [['children'], ['children']],
-    [['earthquake country'], ['earthquake-light', 'earthquake']],
-  ] as const)('with %j: %j', (surroundings, said) => {
-    const usual = topics({});
-    expect(topics({ surroundings: [...surroundings] }).filter((topic) => !usual.includes(topic))).toEqual([...said].sort((a, b) => topics({ surroundings: [...surroundings] }).indexOf(a) - topics({ surroundings: [...surroundings] }).indexOf(b))); // prettier-ignore
-  });
-
-  // Earthquake Country Alliance, hanging objects: under 20 lb, to 50 lb, over 50 lb.
-  it.each([
-    ['20 lb', 'earthquake-light'],
-    ['20 lb 1 oz', 'earthquake-heavy'],
-    ['50 lb', 'earthquake-heavy'],
-    ['50 lb 1 oz', 'professional'],
-  ])('where the earth quakes, of %s: %s', (weight, topic) => {
-    const found = topics({ weight, surroundings: ['earthquake country'] });
-    const three = ['earthquake-light', 'earthquake-heavy', 'professional'];
-    expect(found.filter((one) => three.includes(one))).toEqual([topic]);
-  });
-
-  it('come from somewhere, or are common practice', () => {
-    const all = { surroundings: ['plaster', 'masonry', 'stud wall', 'above a bed or seat', 'above heat', 'earthquake country', 'children'] } as const; // prettier-ignore
-    const { cautions } = hung(hanging({ ...all, surroundings: [...all.surroundings] })).hanging;
-    const sourced = cautions.filter(({ source }) => source !== undefined).map(({ topic }) => topic);
-    expect(sourced).toEqual(
-      expect.arrayContaining(['over-bed', 'earthquake', 'glass', 'lifting', 'studs', 'fittings']),
-    );
-    expect(new Set(cautions.map(({ topic }) => topic)).size).toBe(cautions.length);
   });
 });

@@ -231,11 +231,22 @@ describe('what is said against it', () => {
     ['frame-below-floor', { centre: '9 in', frames: [frame] }, 'wall.centre'],
     ['near-furniture', { furniture: '40 in', frames: [frame] }, 'wall.furniture'],
     ['frame-stands-off', { frames: [{ ...frame, depth: '4 in' }] }, 'wall.frames[0].depth'],
+    ['nail-in-sight', { frames: [{ ...frame, drop: '1/4 in' }] }, 'wall.frames[0].drop'],
     ['hook-below-frame', { frames: [{ ...frame, drop: '20 in' }] }, 'wall.frames[0].drop'],
     ['hooks-too-far-apart', { frames: [{ ...frame, hooksApart: '17 in' }] }, 'wall.frames[0].hooksApart'],
   ])('%s', (code, wall, at) => {
-    expect(problemOf(on(wall), code)).toMatchObject({ at });
+    expect(problemOf(on(wall, { hook: { seat: '3/8 in' } }), code)).toMatchObject({ at });
   }); // prettier-ignore
+
+  it('is said once for each place, with how many more there are', () => {
+    const heap = on({ arrangement: 'stairs', run: '1 in', rise: '1 in', frames: [{ ...frame, count: 30 }] });
+    const found = problemsOf(heap).filter(({ code }) => code === 'frames-overlap');
+    // Outside 20 in high and 16 wide: each lies in the 15 after it, the last ones in fewer: 30 x 15 - 15 x 16 / 2.
+    expect(found).toHaveLength(1);
+    expect(found[0]!.message).toContain(`There are ${30 * 15 - (15 * 16) / 2 - 1} more like it.`);
+    const keys = problemsOf(heap).map(({ code, at }) => `${code} ${at}`);
+    expect(new Set(keys).size).toBe(keys.length);
+  });
 
   it('is nothing just within each limit', () => {
     const fine: Contents['wall'][] = [
@@ -250,7 +261,9 @@ describe('what is said against it', () => {
       { centre: '37 in', frames: [{ ...frame, depth: '6 in' }] },
       { centre: '90 in', frames: [{ ...frame, depth: '6 in' }] },
     ];
-    for (const wall of fine) expect(problemsOf(on(wall, { weight: '4 lb' }))).toEqual([]);
+    for (const wall of fine) {
+      expect(problemsOf(on(wall, { weight: '4 lb', hook: { seat: '2 in' } }))).toEqual([]);
+    }
   });
 
   it('a frame of another weight is held against the rating of the hooks', () => {

@@ -9,7 +9,7 @@ export function loadSection(plan: HangingPlan, words: Words): Section {
     ? wireRows(wire, words)
     : [
         {
-          label: 'Each hook, down',
+          label: hanger.kind === 'cleat' ? 'Each fixing, down' : 'Each hook, down',
           value: words.load(1 / hanger.hooks),
           how: hanger.hooks === 1 ? 'all of it' : 'half each',
         },

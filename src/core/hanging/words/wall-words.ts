@@ -1,5 +1,6 @@
 /** The wall in words: how heights and distances are reached, and a table of every hook and nail. */
 import { showTogether, lengthText, type Showing } from '../../units';
+import type { HangerKind } from '../../job/hanging';
 import { GUIDANCE } from '../guidance';
 import type { HungFrame, WallPlan } from '../wall-plan';
 import type { Row, Section, Words } from './section';
@@ -47,7 +48,7 @@ export function wallSection(wall: WallPlan, words: Words, showing: Showing): Sec
   const { show } = words;
   const rows: Row[] = [
     { label: 'Centre line', value: show.length(wall.centre), how: 'above the floor' },
-    ...heightRows(wall.frames, words),
+    ...heightRows(wall, words),
     ...(wall.width === undefined
       ? [
           {
@@ -60,20 +61,40 @@ export function wallSection(wall: WallPlan, words: Words, showing: Showing): Sec
     ...(wall.most === undefined
       ? []
       : [{ label: 'At most', value: String(wall.most), how: 'of these frames in the row, edge to edge of the wall' }]),
-    {
-      label: 'Nail holes',
-      value: wall.seat === undefined ? 'not known' : show.length(wall.seat),
-      how:
-        wall.seat === undefined
-          ? 'say the hook’s "seat", from its nail hole down to where it takes the wire; measure it on your hook'
-          : 'above the seat, where the wire or ring sits',
-    },
+    holesRow(wall, words),
   ];
   return { heading: 'On the wall', rows };
 }
 
+/** What comes to sit on a hook, or on the rail of a cleat. */
+export const SITS: Readonly<Record<HangerKind, string>> = {
+  sawtooth: 'teeth',
+  'rings and wire': 'wire',
+  'rings on hooks': 'ring',
+  cleat: 'cleat',
+};
+
+function holesRow({ kind, seat }: WallPlan, { show }: Words): Row {
+  const label = 'Nail holes';
+  if (kind === 'cleat') {
+    return {
+      label,
+      value: 'by the rail',
+      how: 'hold the rail level, its bearing edge at the seats, and mark its holes',
+    };
+  }
+  return seat === undefined
+    ? {
+        label,
+        value: 'not known',
+        how: `say the hook’s "seat", from its nail hole down to where it takes the ${SITS[kind]}; measure it on your hook`,
+      }
+    : { label, value: show.length(seat), how: `above the seat, where the ${SITS[kind]} sits` };
+}
+
 /** Of frames that hang alike one sum says it for all. */
-function heightRows(frames: readonly HungFrame[], { show }: Words): Row[] {
+function heightRows({ frames, kind }: WallPlan, { show }: Words): Row[] {
+  const what = kind === 'cleat' ? 'Seats on the rail' : 'Hook seats';
   const seen = new Map<string, { readonly frame: HungFrame; readonly numbers: number[] }>();
   for (const frame of frames) {
     const key = [frame.height, frame.size.height, frame.drop].map((mm) => mm.toFixed(6)).join(' ');
@@ -82,8 +103,7 @@ function heightRows(frames: readonly HungFrame[], { show }: Words): Row[] {
     else seen.set(key, { frame, numbers: [frame.number] });
   }
   return [...seen.values()].map(({ frame, numbers }) => ({
-    label:
-      seen.size === 1 ? 'Hook seats' : `Hook seats, ${numbers.length === 1 ? 'frame' : 'frames'} ${listed(numbers)}`,
+    label: seen.size === 1 ? what : `${what}, ${numbers.length === 1 ? 'frame' : 'frames'} ${listed(numbers)}`,
     value: show.length(frame.hooks[0]?.seat.y ?? NaN),
     how: `middle ${show.length(frame.height)} + height ${show.length(frame.size.height)} / 2 − drop ${show.length(frame.drop)} (${frame.dropFrom})`,
   }));
