@@ -221,12 +221,12 @@ describe('the built program', () => {
     const samples = (await readdir('resources/samples')).filter((name) => name.endsWith('.json'));
     const wanted: string[] = [];
     for (const name of samples) {
-      const { hanging, wall, mat } = JSON.parse(
+      const { hanging, wall, frame } = JSON.parse(
         await readFile(resolve('resources/samples', name), 'utf8'),
       ) as WrittenJob;
       const wallPaper = ['hanging-sheet.pdf', 'wall-template.pdf'].map((end) => `${name.replace('.json', '')}-${end}`);
-      // Without a mat there is neither template nor cutting list.
-      const cut = names(name.replace('.json', '')).filter((file) => mat?.layers?.length !== 0 || file.endsWith('.svg'));
+      // In a float frame there is no mat, and so neither template nor cutting list.
+      const cut = names(name.replace('.json', '')).filter((file) => frame?.build !== 'float' || file.endsWith('.svg'));
       wanted.push(name, ...cut, ...(hanging || wall ? wallPaper : []));
       await copyFile(resolve('resources/samples', name), join(folder, name));
       expect(await runHere(['export', join(folder, name)])).toMatchObject({ code: 0 });
