@@ -8,6 +8,7 @@ test('writes paths for machines as the dialog says, and not while a measure cann
   openProgram,
 }) => {
   const { page } = await openProgram('resources/samples/2-fern-cyanotype.json');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Lady fern, cyanotype');
   await page.getByRole('button', { name: 'Export', exact: true }).click();
   const dialog = page.getByRole('dialog', { name: 'Export' });
   const run = dialog.getByRole('button', { name: 'Export', exact: true });

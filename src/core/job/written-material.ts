@@ -37,5 +37,3 @@ export const quality = z
       .describe('True where it has passed the photographic activity test (ISO 18916).'),
   })
   .meta({ id: 'Quality', description: 'How sound a board is for what lies against it, as its maker states it.' });
-
-export type WrittenQuality = Readonly<z.infer<typeof quality>>;

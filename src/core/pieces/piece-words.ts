@@ -10,7 +10,7 @@ import { isExact, type Range } from './range';
 import type { Weighed } from './weight';
 
 /** Headings of the cuts list's columns. */
-export const PIECE_HEADS = ['', 'piece', 'of', 'thick', 'cut to', 'order', 'area'] as const;
+export const PIECE_HEADS = ['count', 'piece', 'of', 'thick', 'cut to', 'order', 'area'] as const;
 
 export function pieceRow(piece: Piece, showing: Showing): string[] {
   const { count, name, material, thickness, cut, order, area, comesWithFrame } = piece;

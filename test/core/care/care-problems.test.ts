@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { setAll } from '../../../src/core/job/edit';
 import { written, type Contents } from '../open';
-import { dangersOf, kept, NEUTRAL, SOUND, type Package } from './kept';
+import { dangersOf, kept, NEUTRAL, SOUND } from './kept';
 
 const codes = (contents: Contents) => dangersOf(contents).map(({ code }) => code);
 

@@ -61,7 +61,7 @@ describe('a frame does not work', () => {
     expect(reasonsOf(fern, { rabbetDepth: depth - varies - 1.5875 })).toEqual([
       [
         'rabbet too shallow',
-        'The rabbet is 0.331 in deep, and glazing, mats, picture and backing are 0.394 in: they would stand out behind by 1/16 in.',
+        'The rabbet is ≈ 5/16 in deep, and glazing, mats, picture and backing are ≈ 3/8 in: they would stand out behind by 1/16 in.',
       ],
     ]);
     const remarks = (rabbetDepth: number) =>
