@@ -19,7 +19,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/nearest-word.ts': { from: [], packages: [] },
   'src/core/mass.ts': { from: core, packages: [] },
   'src/core/money.ts': { from: core, packages: ['decimal.js'] },
-  'src/core/tables': { from: [...core, 'src/core/nearest-word.ts'], packages: ['papaparse'] },
+  'src/core/tables': { from: [...measures, 'src/core/money.ts'], packages: ['papaparse'] },
   'src/core/geometry': { from: core, packages: [] },
   'src/core/frame': { from: [...core, 'src/core/geometry'], packages: [] },
   // Outlines that come from elsewhere: SVG files and path data.

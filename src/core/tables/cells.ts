@@ -3,7 +3,7 @@ import { readMass } from '../mass';
 import { readMoney, type Money } from '../money';
 import { nearestWord } from '../nearest-word';
 import type { Problem } from '../problem';
-import type { Row, Table } from '../tables/read-table';
+import type { Row, Table } from './read-table';
 import { readLength, type Unit } from '../units';
 
 interface LengthLimits {
