@@ -7,6 +7,7 @@ import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
 import { outline } from './verbs/outline';
 import { schema } from './verbs/schema';
+import { show } from './verbs/show';
 import { turn } from './verbs/turn';
 
-export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, calibrateVerb, outline, schema, turn];
+export const VERBS: readonly Verb[] = [check, describe, exportVerb, fit, show, calibrateVerb, outline, schema, turn];

@@ -37,6 +37,20 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/outlines', 'src/core/job'],
     packages: [],
   },
+  // Frame sizes for a whole show, and a mat for each of its pictures.
+  'src/core/show': {
+    from: [
+      ...measures,
+      'src/core/money.ts',
+      'src/core/tables',
+      'src/core/geometry',
+      'src/core/frame',
+      'src/core/job',
+      'src/core/layout',
+      'src/core/shelf',
+    ],
+    packages: [],
+  },
   'src/core/cutting': {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],

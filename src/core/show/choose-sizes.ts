@@ -1,14 +1,14 @@
 /** Which sizes a show takes: the fewest that hold all, the trade-off from one size to six, and the choice that was asked for. */
 import type { Candidates } from './candidates';
 import type { Costs } from './costs';
-import { TABLE_SIZES, type Choice, type ShowOptions, type SizeUse, type TradeOffRow } from './plan';
+import { TABLE_SIZES, type Choice, type ShowOptions, type ShowPlan, type SizeUse, type TradeOffRow } from './plan';
 import { isBetter, type Choosing, type Chosen } from './search/choosing';
 import { fewestSizes, type Fewest } from './search/fewest';
 import { Filler } from './search/fill';
 import { leastCost, type Found } from './search/least-cost';
 
 export interface ChosenSizes {
-  readonly fewest: { readonly held: number; readonly least: number; readonly proven: boolean };
+  readonly fewest: ShowPlan['fewest'];
   readonly tradeOff: readonly TradeOffRow[];
   readonly chosen: Choice;
   /** Indices of the sizes chosen. */
@@ -23,17 +23,16 @@ export function chooseSizes(
 ): ChosenSizes {
   const filler = new Filler(choosing);
   const fewest = fewestSizes(choosing);
-  const bestOf = (count: number, before?: Found) =>
-    leastCost(choosing, count, startFor(count, before, fewest, filler));
+  const bestOf = (count: number, before?: Found) => leastCost(choosing, count, startFor(count, before, fewest, filler));
   const table: Found[] = [];
   while (table.length < TABLE_SIZES) table.push(bestOf(table.length + 1, table.at(-1)));
   const find = (count: number) => table[count - 1] ?? bestOf(count, table.at(-1));
-  const wanted = aim === 'sizes' ? sizesWanted(fewest, find) : Math.max(1, most);
+  const wanted = Math.max(1, aim === 'sizes' ? fewest.sizes.length : most);
   const choice = find(wanted);
   const asChoice = (one: Found, count: number) => choiceOf(one, count, filler, choosing, candidates, costs);
   const rows = table.map((one, index) => asChoice(one, index + 1));
   return {
-    fewest: { held: fewest.held, least: fewest.least, proven: fewest.sizes !== undefined },
+    fewest: { held: fewest.held, least: fewest.least, sizes: fewest.sizes.length },
     tradeOff: rows.map((row, index) => ({ ...row, ...savingOf(table[index - 1], table[index], costs) })),
     chosen: asChoice(choice, wanted),
     sizes: choice.sizes,
@@ -42,18 +41,10 @@ export function chooseSizes(
 
 /** What is known to be possible: the choice of one size fewer, or the fewest sizes that hold all. */
 function startFor(sizes: number, before: Found | undefined, fewest: Fewest, filler: Filler): Chosen | undefined {
-  if (!fewest.sizes || fewest.sizes.length > sizes) return before;
+  if (fewest.sizes.length > sizes) return before;
   const { held, cost } = filler.fill(fewest.sizes);
   const all = { sizes: fewest.sizes, held, cost };
   return before && !isBetter(all, before) ? before : all;
-}
-
-/** Where the fewest could not be proven, the first number that is found to hold all. */
-function sizesWanted({ sizes, least, held }: Fewest, find: (count: number) => Found): number {
-  if (sizes) return Math.max(1, sizes.length);
-  let count = Math.max(1, least);
-  while (find(count).held < held) count += 1;
-  return count;
 }
 
 function choiceOf(

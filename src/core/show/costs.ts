@@ -7,8 +7,7 @@ import { showLength, type Showing } from '../units';
 import { pricesOf } from './prices';
 
 /** An amount of money, or the frames' widths and heights added up, mm, which is no money. */
-export type Cost =
-  { readonly by: 'money'; readonly amount: Money } | { readonly by: 'size'; readonly length: number };
+export type Cost = { readonly by: 'money'; readonly amount: Money } | { readonly by: 'size'; readonly length: number };
 
 export interface Costs {
   readonly by: Cost['by'];

@@ -54,4 +54,3 @@ function leavesEnough(trial: Trial, { frame, borders }: Job, blank: Size): boole
   const tried = trial.solved({ ...frame, blank });
   return tried.ok && Math.min(tried.borders.top, tried.borders.bottom) >= borders.range.least - SLACK;
 }
-

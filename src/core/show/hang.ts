@@ -1,6 +1,5 @@
 /** Gives each picture of a show its place: the frame it takes among the sizes chosen, and the mat for that. */
-import { sizeOf, type Size } from '../geometry/box';
-import { showFor } from '../layout/show';
+import { sizeOf } from '../geometry/box';
 import { assert } from '../problem';
 import type { Candidates } from './candidates';
 import { copiesOf, type Piece, type ShowChoosing } from './choosing-for';
@@ -76,7 +75,9 @@ function mostEven({ fits }: TriedPicture, frame: number, { choosing, sizes }: Ha
     const fit = fits.get(index);
     return fit ? unevenness(fit.borders) : Infinity;
   };
-  return alike.sort((a, b) => a - b).reduce((best, one) => (uneven(one) < uneven(best) - LAST_BITS ? one : best), frame);
+  return alike
+    .sort((a, b) => a - b)
+    .reduce((best, one) => (uneven(one) < uneven(best) - LAST_BITS ? one : best), frame);
 }
 
 /** What doubles lose on their way, mm. */
@@ -96,17 +97,15 @@ function placeFor(tried: TriedPicture, index: number | undefined, hanging: Hangi
 function placeWithout(tried: TriedPicture, hanging: Hanging): HungPlace | BarePlace {
   const { pattern, options, candidates } = hanging;
   if (tried.apart) return tried.apart;
-  const custom = tried.trial && customSize(tried.trial, pattern.job);
-  const taken = [...tried.fits.keys()].some((index) => hanging.sizes.includes(candidates.frames[index]?.size ?? -1));
-  const unfitted = tried.fits.size === 0;
-  if (options.allowCustom && custom && (unfitted || taken)) return hung(tried, { blank: custom }, hanging);
-  if (unfitted) {
-    const why = whyLeft(tried, candidates.frames, pattern.job);
-    return { state: 'left', why, ...(custom ? { custom } : {}) };
+  const isTaken = [...tried.fits.keys()].some((index) => hanging.sizes.includes(candidates.frames[index]?.size ?? -1));
+  if (tried.fits.size > 0 && !isTaken) {
+    return { state: 'left', why: `None of the sizes chosen takes it; ${sizeThatWould(tried, hanging)} would.` };
   }
-  const why = taken
+  const custom = tried.trial && customSize(tried.trial, pattern.job);
+  if (options.allowCustom && custom) return hung(tried, { blank: custom }, hanging);
+  const why = isTaken
     ? 'The frames on the shelf that take it are all used.'
-    : `None of the sizes chosen takes it; ${sizeThatWould(tried, hanging)} would.`;
+    : whyLeft(tried, candidates.frames, pattern.job);
   return { state: 'left', why, ...(custom ? { custom } : {}) };
 }
 

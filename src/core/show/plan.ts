@@ -1,5 +1,5 @@
 /** The plan of a show: which sizes, what they cost, and the frame and mat of every picture. */
-import type { PerSide, Size } from '../geometry/box';
+import type { Size } from '../geometry/box';
 import type { Layout } from '../layout/layout';
 import type { WrittenJob } from '../job/written';
 import type { Problem } from '../problem';
@@ -82,10 +82,10 @@ export interface BarePlace {
   readonly custom?: Size;
 }
 
-export type Place = { readonly picture: ShowPicture; /** From 1, of a row that counts several. */ readonly copy: number } & (
-  | HungPlace
-  | BarePlace
-);
+export type Place = {
+  readonly picture: ShowPicture;
+  /** From 1, of a row that counts several. */ readonly copy: number;
+} & (HungPlace | BarePlace);
 
 export interface ToBuy {
   readonly frame: ShelfFrame;
@@ -111,8 +111,8 @@ export interface ShowPlan {
   readonly sizes: readonly FrameSize[];
   /** Frames that are not. */
   readonly leftOut: readonly LeftOut[];
-  /** Pictures that the shelf can hold, and the fewest sizes that do: so many, or at least so many. */
-  readonly fewest: { readonly held: number; readonly least: number; readonly proven: boolean };
+  /** Pictures that the shelf can hold; fewer than `least` sizes can't hold them, and `sizes` do. */
+  readonly fewest: { readonly held: number; readonly least: number; readonly sizes: number };
   readonly tradeOff: readonly TradeOffRow[];
   readonly chosen: Choice;
   /** In the order of the list. */

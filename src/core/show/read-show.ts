@@ -38,28 +38,37 @@ function readPicture(cells: ShowCells): ShowPicture {
   }
   return {
     line: cells.line,
-    title: needed(cells, 'title', 'A picture'),
+    title: readTitle(cells),
     sheet,
     ...optional('image', image),
     ...optional('kind', cells.word('kind', PICTURE_KINDS)),
     ...optional('overlap', readOverlap(cells)),
     ...optional('thickness', cells.length('thickness', { most: 100 })),
     count: cells.whole('count', 1, MOST_PICTURES) ?? 1,
-    ...optional('frame', cells.text('frame')?.slice(0, 200)),
-    ...optional('wall', cells.text('wall')?.slice(0, 200)),
-    ...optional('note', cells.text('note')?.slice(0, 4000)),
+    ...optional('frame', textOf(cells, 'frame', 200)),
+    ...optional('wall', textOf(cells, 'wall', 200)),
+    ...optional('note', textOf(cells, 'note', 4000)),
   };
 }
 
-function needed(cells: ShowCells, key: ShowColumn, what: string): string {
-  const text = cells.text(key);
-  if (text === undefined) cells.need(key, what);
-  return (text ?? '').slice(0, 200);
+function readTitle(cells: ShowCells): string {
+  const title = textOf(cells, 'title', 200);
+  if (title === undefined) cells.need('title', 'A picture');
+  return title ?? '';
+}
+
+/** On one line, whatever the cell's own lines. */
+function textOf(cells: ShowCells, key: ShowColumn, most: number): string | undefined {
+  const text = cells.text(key)?.replace(/\s+/g, ' ');
+  if (text !== undefined && text.length > most) {
+    cells.wrong('value-too-large', key, `it has ${text.length} characters; at most ${most} are kept`);
+  }
+  return text;
 }
 
 /** NaN after a problem, so that reading can go on. */
 function side(cells: ShowCells, key: 'width' | 'height'): number {
-  needed(cells, key, 'A picture');
+  if (cells.text(key) === undefined) cells.need(key, 'A picture');
   return cells.length(key, { most: LARGEST }) ?? NaN;
 }
 
@@ -87,11 +96,19 @@ function wrongNumber(pictures: readonly ShowPicture[]): Problem[] {
   const count = pictures.reduce((sum, one) => sum + one.count, 0);
   if (count < LEAST_PICTURES) {
     return [
-      told('show-too-short', `The list has ${count === 0 ? 'no picture' : 'one picture'}; a show has ${LEAST_PICTURES} or more.`),
+      told(
+        'show-too-short',
+        `The list has ${count === 0 ? 'no picture' : 'one picture'}; a show has ${LEAST_PICTURES} or more.`,
+      ),
     ];
   }
   if (count <= MOST_PICTURES) return [];
-  return [told('show-too-long', `The list has ${count} pictures, counted as often as they are there; a show has at most ${MOST_PICTURES}.`)];
+  return [
+    told(
+      'show-too-long',
+      `The list has ${count} pictures, counted as often as they are there; a show has at most ${MOST_PICTURES}.`,
+    ),
+  ];
 }
 
 function told(code: string, message: string): Problem {

@@ -6,13 +6,7 @@ import { titled } from './words';
 type Planned = Omit<ShowPlan, 'problems'>;
 
 export function worthTelling(plan: Planned): Problem[] {
-  return [
-    ...picturesLeft(plan),
-    ...outOfRange(plan),
-    ...notProven(plan),
-    ...framesLeftOut(plan),
-    ...notCounted(plan),
-  ];
+  return [...picturesLeft(plan), ...outOfRange(plan), ...notProven(plan), ...framesLeftOut(plan), ...notCounted(plan)];
 }
 
 function picturesLeft({ places }: Planned): Problem[] {
@@ -49,7 +43,9 @@ function notProven({ chosen, fewest }: Planned): Problem[] {
   if (!chosen.proven) {
     say('The sizes chosen are the best that were found, but the search was given up before they were proven best.');
   }
-  if (!fewest.proven) say(`Fewer than ${fewest.least} sizes can’t hold all; whether ${fewest.least} can was not settled.`);
+  if (fewest.sizes > fewest.least) {
+    say(`Fewer than ${fewest.least} sizes can’t hold all, and ${fewest.sizes} can; what lies between was not settled.`);
+  }
   return told;
 }
 
@@ -67,14 +63,27 @@ function framesLeftOut({ leftOut }: Planned): Problem[] {
   });
 }
 
-function notCounted({ by, notCounted: names }: Planned): Problem[] {
+function notCounted({ by, notCounted: names, places }: Planned): Problem[] {
+  const made = places.filter(({ state }) => state === 'made to size').length;
+  const custom: Problem[] =
+    made === 0
+      ? []
+      : [
+          {
+            code: 'custom-not-counted',
+            severity: 'note',
+            at: '',
+            message: `${made === 1 ? 'One frame is' : `${made} frames are`} made to size; what ${made === 1 ? 'it costs' : 'they cost'} is not in the sum.`,
+          },
+        ];
+
   if (by === 'size') {
     const message = 'Costs are the frames’ widths and heights added up, which is a measure of size and no money.';
-    return [{ code: 'cost-by-size', severity: 'note', at: '', message }];
+    return [...custom, { code: 'cost-by-size', severity: 'note', at: '', message }];
   }
-  if (names.length === 0) return [];
+  if (names.length === 0) return custom;
   const message = `Not in the cost, since the shelf says no price of ${names.length === 1 ? 'it' : 'them'}: ${names.join(', ')}.`;
-  return [{ code: 'cost-not-counted', severity: 'note', at: '', message }];
+  return [...custom, { code: 'cost-not-counted', severity: 'note', at: '', message }];
 }
 
 /** The first few, and how many more. */

@@ -11,8 +11,7 @@ import type { Problem } from '../problem';
 
 /** Borders as the range is measured, mm, or what keeps a layout from being made. */
 export type Tried =
-  | { readonly ok: true; readonly borders: PerSide }
-  | { readonly ok: false; readonly problem?: Problem };
+  { readonly ok: true; readonly borders: PerSide } | { readonly ok: false; readonly problem?: Problem };
 
 /** How far the borders at the sides differ from those above and below, mm: the smaller, the more even. */
 export function unevenness({ left, top, right, bottom }: PerSide): number {
@@ -74,7 +73,9 @@ export class Trial {
 
   isInRange({ left, top, right, bottom }: PerSide): boolean {
     const { least, greatest = Infinity } = this.#job.borders.range;
-    return Math.min(left, top, right, bottom) >= least - SLACK && Math.max(left, top, right, bottom) <= greatest + SLACK;
+    return (
+      Math.min(left, top, right, bottom) >= least - SLACK && Math.max(left, top, right, bottom) <= greatest + SLACK
+    );
   }
 
   /** True where two borders across from one another come to less than twice the least, or more than twice the greatest. */

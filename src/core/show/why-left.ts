@@ -19,6 +19,11 @@ interface Nearest {
 /** @param job of the pattern. @param candidates what was tried: all, or the one that the list binds it to. */
 export function whyLeft({ picture, trial }: TriedPicture, candidates: readonly Candidate[], job: Job): string {
   if (!trial) return 'No job can be made of it.';
+  const { natural } = trial;
+  if (natural && !(natural.width > 0 && natural.height > 0)) {
+    const laid = trial.laidOut(job.frame);
+    if (!laid.ok && laid.problem) return laid.problem.message;
+  }
   const named = picture.frame?.toLowerCase();
   const asked = named === undefined ? candidates : candidates.filter(({ frame }) => frame.name.toLowerCase() === named);
   const nearest = asked
@@ -26,9 +31,9 @@ export function whyLeft({ picture, trial }: TriedPicture, candidates: readonly C
     .reduce<Nearest | undefined>((best, one) => (best && best.by <= one.by ? best : one), undefined);
   if (!nearest) return 'The shelf has no frame to choose from.';
   const { width, height } = nearest.frame.blank ?? { width: 0, height: 0 };
-  const hung = width > height ? ', lying,' : '';
+  const hung = width > height ? ', lying' : '';
   const which = named === undefined ? 'The nearest frame' : 'The frame it is bound to';
-  return `${which}, ${titled(nearest.candidate.frame.name)}${hung} ${nearest.why}.`.replace(/\.\.$/, '.');
+  return `${which}, ${titled(nearest.candidate.frame.name)}${hung}, ${nearest.why}.`.replace(/\.\.$/, '.');
 }
 
 function missOf(trial: Trial, candidate: Candidate, frame: Frame, job: Job): Nearest {
@@ -38,7 +43,12 @@ function missOf(trial: Trial, candidate: Candidate, frame: Frame, job: Job): Nea
   if (miss && miss.by > SLACK) return { candidate, frame, ...miss };
   const laid = trial.laidOut(frame);
   const problem = !tried.ok ? tried.problem : !laid.ok ? laid.problem : undefined;
-  return { candidate, frame, by: borders ? 0 : Infinity, why: `will not do: ${problem?.message ?? 'it can’t be laid out'}` };
+  return {
+    candidate,
+    frame,
+    by: borders ? 0 : Infinity,
+    why: `will not do: ${problem?.message ?? 'it can’t be laid out'}`,
+  };
 }
 
 /** Where the rule has no answer: halves of what is left, which may be less than nothing. */

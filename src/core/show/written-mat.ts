@@ -17,11 +17,30 @@ export interface FrameChoice {
   readonly frame?: ShelfFrame;
 }
 
-/** Lengths of the picture and of the frame stand in the unit that says them shortest. */
+/** Lengths of the picture and of the frame stand in the job's unit, or in the one that they are plain in. */
 export function writeMat({ written, job }: Pattern, picture: ShowPicture, choice: FrameChoice): WrittenJob {
-  const { $schema, format, version, title: _title, notes: _notes, units, steps, pictures = [], frame = {}, ...rest } = written;
-  const said = [picture.wall, choice.frame && `Frame: ${choice.frame.name}`, picture.note].filter((note) => note !== undefined);
-  const heading = present({ $schema, format, version, title: picture.title, notes: said.join('. ').slice(0, 4000) || undefined });
+  const {
+    $schema,
+    format,
+    version,
+    title: _title,
+    notes: _notes,
+    units,
+    steps,
+    pictures = [],
+    frame = {},
+    ...rest
+  } = written;
+  const said = [picture.wall, choice.frame && `Frame: ${choice.frame.name}`, picture.note].filter(
+    (note) => note !== undefined,
+  );
+  const heading = present({
+    $schema,
+    format,
+    version,
+    title: picture.title,
+    notes: said.join('. ').slice(0, 4000) || undefined,
+  });
   return {
     ...heading,
     ...present({ units, steps }),
@@ -34,7 +53,10 @@ export function writeMat({ written, job }: Pattern, picture: ShowPicture, choice
 /** What belongs to the pattern's own picture is left out: its file, its weight, what makes it one for a conservator. */
 function writtenPicture(stands: WrittenPicture, picture: ShowPicture, unit: Unit): WrittenPicture {
   const { id, kind, overlapFrom, overlap, thickness, thinnest, thickest } = stands;
-  const thick = picture.thickness === undefined ? { thickness, thinnest, thickest } : { thickness: lengthText(picture.thickness, unit) };
+  const thick =
+    picture.thickness === undefined
+      ? { thickness, thinnest, thickest }
+      : { thickness: lengthText(picture.thickness, unit) };
   return present({
     id,
     title: picture.title,
@@ -92,10 +114,14 @@ function sizeText({ width, height }: Size, unit: Unit): string {
   return shortest(unit, (one) => `${exactText(width, one)} x ${exactText(height, one)} ${one}`);
 }
 
-/** In the job's own unit, unless another says it shorter. */
+/** Another unit has to be shorter by more than this to be taken, in characters. */
+const SHORTER_BY = 3;
+
+/** In the job's own unit, unless another says it much shorter: `420 mm`, not `16.53543307 in`. */
 function shortest(unit: Unit, text: (unit: Unit) => string): string {
-  const others = (['in', 'mm'] as const).filter((one) => one !== unit);
-  return [unit, ...others].map(text).reduce((best, one) => (one.length < best.length ? one : best));
+  const own = text(unit);
+  const others = (['in', 'mm'] as const).filter((one) => one !== unit).map(text);
+  return others.reduce((best, one) => (one.length < best.length - SHORTER_BY ? one : best), own);
 }
 
 /** Without what is not said. */

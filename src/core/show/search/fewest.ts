@@ -1,4 +1,4 @@
-/** The fewest sizes that hold as many pictures as the whole shelf can: exact, by trying ever more sizes. */
+/** The fewest sizes that hold as many pictures as the whole shelf can, found by trying ever more; each number is settled before the next. */
 import { isLimited, pictureCount, type Choosing } from './choosing';
 import { Filler, type Filled } from './fill';
 
@@ -7,8 +7,8 @@ export interface Fewest {
   readonly held: number;
   /** Fewer than so many can't hold them. */
   readonly least: number;
-  /** So many sizes that do; undefined where the search was given up at `least`. */
-  readonly sizes?: readonly number[];
+  /** Sizes that do; more than `least` only where the search was given up. */
+  readonly sizes: readonly number[];
 }
 
 /** Nodes after which it is given up, some seconds of work: where frames don't run out, and where they may. */
@@ -56,8 +56,20 @@ class Cover {
     for (let count = least; ; count += 1) {
       const sizes = this.#reach([], new Set(), count);
       if (sizes) return { held: this.#target, least: count, sizes: sizes.toSorted((a, b) => a - b) };
-      if (this.#nodes > this.#mostNodes) return { held: this.#target, least: count };
+      if (this.#nodes > this.#mostNodes) return { held: this.#target, least: count, sizes: this.#grow() };
     }
+  }
+
+  /** One size after the other, each the one that holds most more. */
+  #grow(): readonly number[] {
+    let [taken, held]: [readonly number[], number] = [[], 0];
+    while (held < this.#target) {
+      const grown = allSizes(this.#choosing)
+        .filter((size) => !taken.includes(size))
+        .map((size) => ({ sizes: [...taken, size], held: this.#filler.fill([...taken, size]).held }));
+      ({ sizes: taken, held } = grown.reduce((a, b) => (b.held > a.held ? b : a)));
+    }
+    return taken.toSorted((a, b) => a - b);
   }
 
   /** Holds the target with so many more sizes, none of them barred; undefined where that can't be, or is given up. */

@@ -74,9 +74,17 @@ class Search {
     const free = Array.from({ length: this.#choosing.sizes }, (_, size) => size);
     this.#grow(free);
     this.#visit({ taken: [], free, prices: this.#pricesOf(this.#best.sizes) }, FIRST_STEPS);
-    const { sizes, held, cost } = this.#best;
+    const { held, cost } = this.#best;
+    const sizes = this.#used(this.#best.sizes);
     const proven = this.#unseen >= this.#goal;
     return { sizes, held, cost, proven, bound: proven ? { held, cost } : this.#worthOf(this.#unseen) };
+  }
+
+  /** Without those that hold nothing, since others cost less. */
+  #used(sizes: readonly number[]): number[] {
+    const { shares } = this.#filler.fill(sizes);
+    const used = new Set(shares.flat().map(({ frame }) => this.#choosing.frames[frame]?.size));
+    return sizes.filter((size) => used.has(size));
   }
 
   /** The value to beat: what is known to be possible. */

@@ -91,7 +91,12 @@ export class Relaxation {
   }
 
   /** As many as there are, of the highest offers. */
-  #gainCounted({ takes, costs, count }: Reach, offers: Float64Array, order: readonly number[], from?: Float64Array): number {
+  #gainCounted(
+    { takes, costs, count }: Reach,
+    offers: Float64Array,
+    order: readonly number[],
+    from?: Float64Array,
+  ): number {
     const cost = costs[0] ?? 0;
     let [gain, left] = [0, count];
     for (let at = 0; at < order.length && left > 0; at += 1) {
