@@ -1,8 +1,7 @@
 /** Makes and writes a job's outputs into a folder, with progress told and Ctrl-C heard. */
-import { mkdir, rmdir, stat } from 'node:fs/promises';
-import { dirname, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import type { ExportOptions } from '../bridge';
-import { failureFrom } from '../host/failure';
+import { makeFolder, removeEmpty } from './make-folder';
 import { tellProgress } from './print/progress';
 import type { FoundJob } from './read-job';
 import type { World } from './world';
@@ -34,22 +33,4 @@ export async function exportInto(world: World, found: FoundJob, options: ExportO
   );
   if (!reply.ok && made.value !== undefined) await removeEmpty(folder, made.value);
   return reply;
-}
-
-/** Makes the folder and those it lies in; gives the outermost that had to be made. */
-async function makeFolder(folder: string) {
-  try {
-    // What is there already, folder or not, the writing judges.
-    if (await stat(folder).catch(() => undefined)) return { ok: true, value: undefined } as const;
-    return { ok: true, value: await mkdir(folder, { recursive: true }) } as const;
-  } catch (error) {
-    return failureFrom(error, folder);
-  }
-}
-
-/** Takes away what was made, as far as it is empty. */
-async function removeEmpty(folder: string, outermost: string): Promise<void> {
-  for (let inner = folder; inner.startsWith(outermost); inner = dirname(inner)) {
-    await rmdir(inner).catch(() => undefined);
-  }
 }

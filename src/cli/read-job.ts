@@ -10,6 +10,7 @@ import { bad, type Problem, type Result } from '../core/problem';
 import { withCutter } from '../core/job/given-cutter';
 import { jobSizeLimit, readJob } from '../host/job-files';
 import { findCutter } from './cutter-option';
+import { fileName } from './file-name';
 import type { ExitCode, World } from './world';
 
 /** A job as it was written and understood, whether or not it can be cut. */
@@ -111,18 +112,4 @@ async function readGiven(world: World): Promise<Result<string>> {
   } catch {
     return refuse('not-readable', 'Standard input is not text in UTF-8; a job is JSON text in UTF-8.');
   }
-}
-
-/** A name that every system takes for a file: without marks that mean something to one of them, and not too long. */
-function fileName(words: string): string {
-  const plain = words
-    // eslint-disable-next-line no-control-regex
-    .replace(/[\u0000-\u001f\u007f/\\:*?"<>|]+/g, '-')
-    .replace(/^[. -]+/, '');
-  let name = '';
-  for (const letter of plain) {
-    if (Buffer.byteLength(name + letter) > 100) break;
-    name += letter;
-  }
-  return name.replace(/[. ]+$/, '') || 'mat';
 }

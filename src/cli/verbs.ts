@@ -13,6 +13,7 @@ import { pieces } from './verbs/pieces';
 import { packageVerb } from './verbs/package';
 import { schema } from './verbs/schema';
 import { shelf } from './verbs/shelf';
+import { show } from './verbs/show';
 import { turn } from './verbs/turn';
 
 export const VERBS: readonly Verb[] = [
@@ -20,6 +21,7 @@ export const VERBS: readonly Verb[] = [
   describe,
   exportVerb,
   frames,
+  show,
   packageVerb,
   pieces,
   care,

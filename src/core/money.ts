@@ -41,6 +41,16 @@ export function roundedText(amount: Money): string {
   return amount.toFixed(2, Decimal.ROUND_HALF_UP);
 }
 
+/** The amount in whole parts, `places` decimals each, rounded half up: for searches, which need whole numbers. */
+export function inParts(amount: Money, places: number): number {
+  return amount.times(new Decimal(10).pow(places)).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).toNumber();
+}
+
+/** The amount of so many parts, exact up to 2^53. */
+export function ofParts(parts: number, places: number): Money {
+  return new Decimal(parts).div(new Decimal(10).pow(places));
+}
+
 /** What a price is for. */
 export const PRICE_BASES = ['each', 'm', 'ft', 'in', 'm2', 'sq ft', 'sheet'] as const;
 export type PriceBasis = (typeof PRICE_BASES)[number];

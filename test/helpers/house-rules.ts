@@ -23,7 +23,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/kept-list.ts': { from: [], packages: [] },
   'src/core/mass.ts': { from: core, packages: [] },
   'src/core/money.ts': { from: core, packages: ['decimal.js'] },
-  'src/core/tables': { from: [...core, 'src/core/nearest-word.ts'], packages: ['papaparse'] },
+  'src/core/tables': { from: [...measures, 'src/core/money.ts'], packages: ['papaparse'] },
   'src/core/geometry': { from: core, packages: [] },
   'src/core/frame': { from: [...core, 'src/core/geometry'], packages: [] },
   // Outlines that come from elsewhere: SVG files and path data.
@@ -45,6 +45,11 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/finding': { from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf'], packages: [] },
   // What lies in the frame, and whether it fits.
   'src/core/package': { from: [...afterLayout, 'src/core/shelf'], packages: [] },
+  // Frame sizes for a whole show, and a mat for each of its pictures.
+  'src/core/show': {
+    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf'],
+    packages: [],
+  },
   'src/core/cutting': {
     from: [...core, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'],
     packages: [],

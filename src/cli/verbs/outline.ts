@@ -8,7 +8,7 @@ import { decimalText, readLength, sizeText } from '../../core/units';
 import { jsonOption } from '../options';
 import { jsonText } from '../print/problems';
 import { wrap } from '../print/text';
-import { readDrawing } from '../read-drawing';
+import { readText } from '../read-text';
 import { refuse } from '../refuse';
 import type { Verb } from '../verb';
 
@@ -41,7 +41,7 @@ to say its unit.`,
     const { json = false } = options;
     const sides = readSides(options);
     if (!sides.ok) return refuse({ code: 2, problems: sides.problems }, json, world);
-    const text = await readDrawing(name, world);
+    const text = await readText(name, world, 'Save the drawing as plain SVG.');
     if (!text.ok) return refuse({ code: 2, problems: text.problems }, json, world);
     const read = readSvg(text.value);
     if (!read.ok) return refuse({ code: 1, problems: read.problems }, json, world);

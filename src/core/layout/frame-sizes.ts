@@ -21,6 +21,6 @@ export function frameSizes(job: Job, blank: Size): FrameSizes {
 }
 
 /** How much of each border the frame hides; of a float frame less than nothing, the gap. */
-export function hiddenBorder({ frame }: Job): number {
+export function hiddenBorder({ frame }: Pick<Job, 'frame'>): number {
   return frame.lip - frame.allowance / 2;
 }

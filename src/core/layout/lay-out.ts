@@ -4,14 +4,11 @@ import { shiftOutline } from '../geometry/outline';
 import { nameOfSize } from '../frame/ready-made';
 import type { FreeWindow, Job } from '../job/job';
 import { assert, bad, good, type Problem, type Result } from '../problem';
-import type { AxisAsk, AxisBorders } from './axis';
 import { cellOf } from './cell-of';
 import type { Cell, Leaf } from './cells';
 import { derivationsOf } from './derive';
-import { extentOf, stretchOf } from './extent';
-import { framePath } from './frame-path';
 import { gapsOf } from './gaps';
-import { frameSizes, hiddenBorder } from './frame-sizes';
+import { frameSizes } from './frame-sizes';
 import { laid, type Laid } from './laid';
 import { layOutBare } from './lay-out-bare';
 import type { LayerOpening, LayoutLayer, PlacedLayout, PlacedPicture, PlacedWindow } from './layout';
@@ -22,8 +19,8 @@ import { shapeFaults } from './limits/shape-faults';
 import { place, type Starts } from './place';
 import { showFor } from './show';
 import { plainOpening, shapedOpenings } from './shaped-openings';
-import { SAME, solveAcross, solveUp } from './solve-borders';
-import { blankOnlyForFree, unequalBorders, unusedBorders } from './border-problems';
+import { solveBlank, type SolvedAxis } from './solve-blank';
+import { blankOnlyForFree, unusedBorders } from './border-problems';
 
 /** The layout of a job, or the problems that keep it from being made. Nothing is rounded. */
 export function layOut(job: Job): Laid {
@@ -59,64 +56,22 @@ interface Arranged {
 }
 
 function arrange(job: Job, root: Cell): Result<Arranged> {
-  const across = ask(job, root, 'across');
-  const sides = solveAcross(across);
-  if (!sides.ok) return bad([sides.problem, ...heightProblems(job, root)]);
-  const up = ask(job, root, 'up');
-  const heights = solveUp(up, (sides.value.start + sides.value.end) / 2);
-  if (!heights.ok) return bad([heights.problem]);
-  const problems = unusedBorders(job);
-  const blank = job.frame.blank ?? { width: fitted(across, sides.value), height: fitted(up, heights.value) };
-  if (job.borders.rule === 'equal' && Math.abs(sides.value.start - heights.value.start) > SAME) {
-    return bad([unequalBorders(blank, sides.value.start, heights.value.start, across, up)]);
-  }
+  const solved = solveBlank(job, root);
+  if (!solved.ok) return solved;
+  const { blank, across, up } = solved.value;
   const starts = {
-    across: spread(root, 'across', across, sides.value, blank.width),
-    up: spread(root, 'up', up, heights.value, blank.height),
+    across: spread(root, 'across', across, blank.width),
+    up: spread(root, 'up', up, blank.height),
   };
   const placed = [...starts.across].map(([leaf, left]) => {
     const top = blank.height - (starts.up.get(leaf) ?? 0);
     return { leaf, window: boxAt({ x: left, y: top - leaf.size.height }, leaf.size) };
   });
-  return good({ blank, placed, problems });
-}
-
-/** Rules under which top and bottom ask nothing of the sides. */
-const OF_THE_HEIGHT_ALONE = ['centred', 'by-hand', 'bottom-amount', 'bottom-ratio', 'height-share'];
-
-/** What is wrong with the height when the width is wrong already, so that both are told at once. */
-function heightProblems(job: Job, root: Cell): Problem[] {
-  if (!OF_THE_HEIGHT_ALONE.includes(job.borders.rule) || !job.frame.blank) return [];
-  const heights = solveUp(ask(job, root, 'up'), NaN);
-  return heights.ok ? [] : [heights.problem];
-}
-
-function ask(job: Job, root: Cell, axis: 'across' | 'up'): AxisAsk {
-  const { blank } = job.frame;
-  return {
-    ...(blank ? { blank: axis === 'across' ? blank.width : blank.height } : {}),
-    hidden: job.borders.measured === 'as seen' ? hiddenBorder(job) : 0,
-    extent: (border) => extentOf(root, axis, border),
-    stretchable: stretchOf(root, axis) > 0,
-    borders: job.borders,
-    frameAt: framePath(job),
-    units: job.units,
-    show: showFor(job),
-  };
-}
-
-function fitted({ extent, hidden }: AxisAsk, { start, end }: AxisBorders): number {
-  return extent(start).length + start + end + 2 * hidden;
+  return good({ blank, placed, problems: unusedBorders(job) });
 }
 
 /** Places all windows along one axis, from the left or from the top of the blank. */
-function spread(
-  root: Cell,
-  axis: 'across' | 'up',
-  { hidden }: AxisAsk,
-  { start, end }: AxisBorders,
-  length: number,
-): Starts {
+function spread(root: Cell, axis: 'across' | 'up', { hidden, start, end }: SolvedAxis, length: number): Starts {
   const starts: Starts = new Map();
   place(root, axis, start + hidden, length - start - end - 2 * hidden, start, starts);
   return starts;

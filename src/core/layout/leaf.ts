@@ -1,5 +1,6 @@
 /** One window of the job as a cell of known size and shape, with what lies behind it. */
 import {
+  boxAt,
   grow,
   heightOf,
   mirrorBox,
@@ -78,6 +79,8 @@ interface Opening {
 /** `run` is how far the opening lies inside the size that was given. */
 function openingOf(item: WindowItem, given: Size, run: number): Opening {
   const { at, title, shape, joined, mirrored } = item;
+  // The overlap may cover more than there is; a box drawn of that would lie the other way round.
+  if (!(given.width > 0 && given.height > 0)) return { size: given, main: boxAt(ORIGIN, given), parts: [], faults: [] };
   const { outline: drawn, misfit } = drawnIn(shape, given);
   const box = boundsOf(drawn);
   const main = grow(box, -run);
@@ -104,6 +107,7 @@ function openingOf(item: WindowItem, given: Size, run: number): Opening {
 }
 
 const NOTHING: Size = { width: 0, height: 0 };
+const ORIGIN: Point = { x: 0, y: 0 };
 
 /** Sheet and image as they lie behind a window in the middle of the one that was asked for. */
 function behind({ window, sheet, image }: PictureBoxes, main: Box, index: number): LeafPicture {

@@ -5,9 +5,9 @@ import { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from '../job/written-frame';
 import { FIBRES } from '../job/written-material';
 import { PRICE_BASES, type Price, type PriceBasis } from '../money';
 import { bad, good, isError, type Problem, type Result } from '../problem';
+import { Cells } from '../tables/cells';
 import { readTable } from '../tables/read-table';
 import type { Unit } from '../units';
-import { Cells } from './cells';
 import { SHELF_COLUMNS, type ShelfColumn } from './columns';
 import { GLAZING_MATERIALS, SHELF_KINDS, type ShelfItem, type ShelfKind } from './shelf';
 

@@ -152,6 +152,14 @@ describe('windows and board', () => {
     expect(problemOf(job, 'window-vanishes').message).toMatch(
       /Nothing is left of the window "Fern": its width comes to 0 mm, since the overlap covers the whole picture/,
     );
+    for (const shape of ['rectangle', 'oval'] as const) {
+      const more: Contents = {
+        ...one,
+        pictures: [{ title: 'Fern', size: '200 x 250', overlap: 110 }],
+        windows: { kind: 'window', picture: 1, shape },
+      };
+      expect(problemOf(more, 'window-vanishes').message).toMatch(/its width comes to −20 mm/);
+    }
     const bars: Contents = { ...one, windows: { kind: 'spread', picture: 1, count: 3, gap: 100 } };
     expect(problemOf(bars, 'window-vanishes').message).toMatch(/overlap and bars hide the whole picture/);
   });

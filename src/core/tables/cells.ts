@@ -3,7 +3,7 @@ import { readMass } from '../mass';
 import { readMoney, type Money } from '../money';
 import { nearestWord } from '../nearest-word';
 import type { Problem } from '../problem';
-import type { Row, Table } from '../tables/read-table';
+import type { Row, Table } from './read-table';
 import { readLength, type Unit } from '../units';
 
 interface LengthLimits {
@@ -38,13 +38,40 @@ export class Cells<Key extends string> {
   length(key: Key, { zero = false, most }: LengthLimits): number | undefined {
     const text = this.text(key);
     if (text === undefined) return undefined;
-    return this.readLength(text, key, { zero, most });
+    return this.lengthIn(text, key, { zero, most });
   }
 
   /** Several lengths in one cell, parted by semicolons. */
   lengths(key: Key, limits: LengthLimits): number[] {
     const parts = (this.text(key) ?? '').split(';').filter((part) => part.trim() !== '');
-    return parts.flatMap((part) => this.readLength(part, key, limits) ?? []);
+    return parts.flatMap((part) => this.lengthIn(part, key, limits) ?? []);
+  }
+
+  /** A part of a cell that is a length, mm; undefined after a problem. */
+  lengthIn(text: string, key: Key, { zero = false, most }: LengthLimits): number | undefined {
+    const unit = this.#table.units[key] ?? this.#unit;
+    const reading = readLength(text, unit ?? 'mm');
+    if (!reading.ok) {
+      this.wrong('length-unreadable', key, `${reading.message}; ${reading.remedy}`);
+      return undefined;
+    }
+    if (reading.bare && unit === undefined && reading.mm !== 0) {
+      this.wrong(
+        'length-without-unit',
+        key,
+        `${text} does not say its unit; write ${text} in or ${text} mm, or give the column one, like “${key} (in)”`,
+      );
+      return undefined;
+    }
+    if (reading.mm > most || reading.mm < 0 || (reading.mm === 0 && !zero)) {
+      this.wrong(
+        'length-out-of-range',
+        key,
+        `“${text.slice(0, 40)}” is out of range; it must be ${zero ? 'from 0' : 'more than 0 and'} up to ${most} mm`,
+      );
+      return undefined;
+    }
+    return reading.mm;
   }
 
   /** kg. */
@@ -119,32 +146,6 @@ export class Cells<Key extends string> {
       at: `line ${this.line}, column ${column}`,
       message: `Line ${this.line}, column “${column}”: ${message}.`,
     });
-  }
-
-  private readLength(text: string, key: Key, { zero = false, most }: LengthLimits): number | undefined {
-    const unit = this.#table.units[key] ?? this.#unit;
-    const reading = readLength(text, unit ?? 'mm');
-    if (!reading.ok) {
-      this.wrong('length-unreadable', key, `${reading.message}; ${reading.remedy}`);
-      return undefined;
-    }
-    if (reading.bare && unit === undefined && reading.mm !== 0) {
-      this.wrong(
-        'length-without-unit',
-        key,
-        `${text} does not say its unit; write ${text} in or ${text} mm, or give the column one, like “${key} (in)”`,
-      );
-      return undefined;
-    }
-    if (reading.mm > most || reading.mm < 0 || (reading.mm === 0 && !zero)) {
-      this.wrong(
-        'length-out-of-range',
-        key,
-        `“${text.slice(0, 40)}” is out of range; it must be ${zero ? 'from 0' : 'more than 0 and'} up to ${most} mm`,
-      );
-      return undefined;
-    }
-    return reading.mm;
   }
 
   private oneOf<W extends string>(text: string, key: Key, words: readonly W[]): W | undefined {

@@ -1,15 +1,18 @@
-/** Finds the drawing that was named and reads its text. */
+/** Finds the file of text that was named and reads it. */
 import { resolve } from 'node:path';
 import { bad, good, type Result } from '../core/problem';
 import { readWhole } from '../host/read-file';
 import { machineProblem } from './refuse';
 import type { World } from './world';
 
-/** No drawing of one outline is larger, in bytes. */
+/** No drawing of one outline, and no table of this program, is larger, in bytes. */
 const MOST = 10_000_000;
 
-/** @param name a path, or `-` for standard input. */
-export async function readDrawing(name: string, world: World): Promise<Result<string>> {
+/**
+ * @param name a path, or `-` for standard input.
+ * @param remedy what to do where it is no text.
+ */
+export async function readText(name: string, world: World, remedy: string): Promise<Result<string>> {
   const read = name === '-' ? await world.readInput() : await readNamed(resolve(world.folder, name));
   if ('ok' in read) return read;
   const what = name === '-' ? 'Standard input' : `“${name}”`;
@@ -17,7 +20,7 @@ export async function readDrawing(name: string, world: World): Promise<Result<st
   try {
     return good(new TextDecoder('utf-8', { fatal: true }).decode(read));
   } catch {
-    return bad([machineProblem('not-readable', `${what} is not text in UTF-8. Save the drawing as plain SVG.`)]);
+    return bad([machineProblem('not-readable', `${what} is not text in UTF-8. ${remedy}`)]);
   }
 }
 

@@ -1,0 +1,15 @@
+/** Names of files from titles that people wrote. */
+
+/** A name that every system takes for a file: without marks that mean something to one of them, and not too long. */
+export function fileName(words: string): string {
+  const plain = words
+    // eslint-disable-next-line no-control-regex
+    .replace(/[\u0000-\u001f\u007f/\\:*?"<>|]+/g, '-')
+    .replace(/^[. -]+/, '');
+  let name = '';
+  for (const letter of plain) {
+    if (Buffer.byteLength(name + letter) > 100) break;
+    name += letter;
+  }
+  return name.replace(/[. ]+$/, '') || 'mat';
+}

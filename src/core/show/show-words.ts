@@ -1,0 +1,127 @@
+/** A show's plan in words: for the command line, the screen and lists alike. */
+import type { PerSide } from '../geometry/box';
+import { showSetting, showTogether, sizeText, type Shown } from '../units';
+import { costText } from './costs';
+import type { Choice, HungPlace, Place, ShowPlan, SizeUse, TradeOffRow } from './plan';
+
+/** `6 of 8x10 in, 7 of 11x14 in`. */
+export function usesText(uses: readonly SizeUse[]): string {
+  return uses.map(({ size, pictures }) => `${pictures} of ${size.name}`).join(', ');
+}
+
+/** What costs are: the head of their column. */
+export function costHead({ by }: Pick<ShowPlan, 'by'>): string {
+  return by === 'money' ? 'Cost' : 'Width + height';
+}
+
+/** The pictures, the sizes to choose from and the range of borders. */
+export function askedText(plan: ShowPlan): string {
+  const { range, showing, pictures, sizes, by, counted } = plan;
+  const limit = (mm: number) => showSetting(mm, showing).withUnit;
+  const to = range.greatest === undefined ? 'up, without an upper end' : `to ${limit(range.greatest)}`;
+  const beside = counted.length === 0 ? '' : `, with ${listed(counted)}`;
+  const costs = by === 'money' ? `Costs are the frames’ prices${beside}.` : '';
+  return `${numbered(pictures, 'picture')}, ${numbered(sizes.length, 'size')} of frames to choose from; borders from ${limit(range.least)} ${to}, ${range.measured}. ${costs}`.trim();
+}
+
+export const TRADE_OFF_HEADS = ['At most', 'Holds', 'Saves', 'Frames'] as const;
+
+/** Most sizes, pictures held, cost, what it saves beside one size fewer, frames of each size. */
+export function tradeOffCells(row: TradeOffRow, { showing }: Pick<ShowPlan, 'showing'>): string[] {
+  return [
+    numbered(row.most, 'size'),
+    String(row.held),
+    costText(row.cost, showing),
+    row.saves ? costText(row.saves, showing) : '',
+    `${usesText(row.uses)}${row.proven ? '' : ' (not proven best)'}`,
+  ];
+}
+
+/** How many sizes it takes to hold what the shelf can hold. */
+export function fewestText({ fewest: { held, least, sizes }, pictures }: ShowPlan): string {
+  if (held === 0) return 'No frame of the shelf takes any of the pictures.';
+  const all = held === pictures ? `all ${pictures}` : `the ${held} of ${pictures} that the shelf can hold`;
+  return sizes === least
+    ? `The fewest sizes that hold ${all}: ${least}.`
+    : `${sizes} sizes hold ${all}; fewer than ${least} can’t, and what lies between was not settled.`;
+}
+
+export function chosenText({ chosen, pictures, showing, by }: ShowPlan): string {
+  const { uses, held, cost } = chosen;
+  const worth = by === 'money' ? `for ${costText(cost, showing)}` : `${costText(cost, showing)} of width and height`;
+  return `Chosen: ${numbered(uses.length, 'size')} for ${held} of ${numbered(pictures, 'picture')}, ${worth}.${provenText(chosen, showing)}`;
+}
+
+function provenText({ proven, bound, held }: Choice, showing: ShowPlan['showing']): string {
+  if (proven) return '';
+  return bound.held > held
+    ? ` Not proven best: as many as ${bound.held} might be held.`
+    : ` Not proven best: no choice costs less than ${costText(bound.cost, showing)}.`;
+}
+
+/** `lying`, `upright` or `square`. */
+export function hangsText({ blank }: Pick<HungPlace, 'blank'>): string {
+  if (Math.abs(blank.width - blank.height) < 1e-6) return 'square';
+  return blank.width > blank.height ? 'lying' : 'upright';
+}
+
+/** What it hangs in: the frame's name, or the size that it is made to. */
+export function frameText(place: HungPlace, { showing }: Pick<ShowPlan, 'showing'>): string {
+  return place.frame?.name ?? `made to size, ${sizeText(place.blank, showing)}`;
+}
+
+/** Borders as the range is measured. */
+export function bordersOf({ borders }: HungPlace, { range }: Pick<ShowPlan, 'range'>): PerSide {
+  return range.measured === 'as seen' ? borders.seen : borders.cut;
+}
+
+export const PLACE_HEADS = ['Picture', 'Frame', 'Hangs', 'Window', 'Left', 'Top', 'Right', 'Bottom'] as const;
+
+/** Title, frame, which way it hangs, window, and the borders from the left round; as shown they add up to the frame. */
+export function placeCells(place: Place & HungPlace, plan: ShowPlan): string[] {
+  const { left, top, right, bottom } = bordersOf(place, plan);
+  const { width, height } = place.window;
+  const [atLeft, wide, atRight] = together([left, width, right], plan);
+  const [above, high, below] = together([top, height, bottom], plan);
+  const window = `${wide?.rounded || high?.rounded ? '≈ ' : ''}${wide?.text} x ${high?.withUnit}`;
+  const borders = [atLeft, above, atRight, below].map((one) => `${one?.rounded ? '≈ ' : ''}${one?.withUnit}`);
+  return [titleText(place), frameText(place, plan), hangsText(place), window, ...borders];
+}
+
+/** With the remainder of rounding on the last. */
+function together(lengths: readonly number[], { showing }: Pick<ShowPlan, 'showing'>): Shown[] {
+  const total = lengths.reduce((sum, one) => sum + one, 0);
+  return showTogether(lengths, total, showing);
+}
+
+/** With which of several it is. */
+export function titleText({ picture, copy }: Place): string {
+  return picture.count > 1 ? `${picture.title} (${copy} of ${picture.count})` : picture.title;
+}
+
+/** Why a picture has no frame, and what would do. */
+export function whyText(
+  place: Extract<Place, { state: 'own' | 'left' }>,
+  { showing }: Pick<ShowPlan, 'showing'>,
+): string {
+  const custom = place.custom ? ` A frame made to ${sizeText(place.custom, showing)} would do.` : '';
+  return place.why + custom;
+}
+
+/** `6 of 8x10 in; 4 on the shelf, 2 to order; 87.00`. */
+export function toBuyCells({ toBuy, showing }: ShowPlan): string[][] {
+  return toBuy.map(({ frame, needed, there, toOrder, price }) => [
+    String(needed),
+    frame.name,
+    there === undefined ? '' : toOrder === 0 ? `${there} on the shelf` : `${there} on the shelf, ${toOrder} to order`,
+    price ? costText(price, showing) : '',
+  ]);
+}
+
+function numbered(count: number, one: string): string {
+  return `${count} ${one}${count === 1 ? '' : 's'}`;
+}
+
+function listed(names: readonly string[]): string {
+  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
