@@ -167,6 +167,16 @@ export interface HostCalls {
     };
     reply: { readonly path: string; readonly bytes: number };
   };
+  /** Whole or not at all; without `replace` refuses (`exists`) where a file of one of the names is there. */
+  writeFolder: {
+    request: {
+      readonly folder: string;
+      /** Plain names of files, without folders. */
+      readonly files: readonly { readonly name: string; readonly text: string }[];
+      readonly replace: boolean;
+    };
+    reply: { readonly paths: readonly string[] };
+  };
   /** A picture's file as a data URL for the canvas; relative paths are taken from the job's folder. */
   readPicture: { request: { readonly file: string; readonly jobPath?: string }; reply: { readonly dataUrl: string } };
   /** Reports progress; cancelled with `cancel`. No file is left half written. */

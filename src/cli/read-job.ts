@@ -10,7 +10,7 @@ import { bad, type Problem, type Result } from '../core/problem';
 import { withCutter } from '../core/job/given-cutter';
 import { jobSizeLimit, readJob } from '../host/job-files';
 import { findCutter } from './cutter-option';
-import { fileName } from './file-name';
+import { fileName } from '../core/file-name';
 import type { ExitCode, World } from './world';
 
 /** A job as it was written and understood, whether or not it can be cut. */

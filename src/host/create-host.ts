@@ -14,6 +14,7 @@ import { dropRecovery, keepRecovery, listRecoveries } from './recovery';
 import { checkRequest, isCallName } from './requests';
 import { readSamples } from './samples';
 import type { Shell } from './shell';
+import { writeFolder } from './write-folder';
 
 export interface HostSetup {
   readonly version: string;
@@ -83,6 +84,7 @@ function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handl
     readKept: ({ list }) => readKept(state, list),
     saveKept: (request) => saveKept(state, request),
     writeCalibrationSheet: (request) => writeCalibrationSheet(request, resources),
+    writeFolder: (request) => writeFolder(request),
     readPicture: (request) => readPicture(request),
     exportJob: async ({ id, ...request }, { onProgress, gone }) => {
       const stop = new AbortController();

@@ -25,6 +25,9 @@ const machine = z.strictObject({
   liftAngleDegrees: within('liftAngleDegrees').optional(),
 });
 
+/** Of a file in a folder that is named apart: no way out of it on any system. */
+// eslint-disable-next-line no-control-regex
+const plainName = z.string().regex(/^[^./\\:*?"<>|\u0000-\u001f][^/\\:*?"<>|\u0000-\u001f]{0,200}$/);
 const keptList = z.enum(['cutters', 'shelf']);
 const paper = z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']);
 const units = z.enum(['in', 'mm', 'cm']);
@@ -74,6 +77,14 @@ const schemas: RequestSchemas = {
     setAside: z.boolean().optional(),
   }),
   writeCalibrationSheet: z.strictObject({ path, paper, units, cutter: title.optional(), replace: z.boolean() }),
+  writeFolder: z.strictObject({
+    folder: path,
+    files: z
+      .array(z.strictObject({ name: plainName, text }))
+      .min(1)
+      .max(2000),
+    replace: z.boolean(),
+  }),
   readPicture: z.strictObject({ file: path, jobPath: path.optional() }),
   exportJob: z.strictObject({
     id,

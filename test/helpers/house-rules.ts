@@ -21,6 +21,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/problem.ts': { from: [], packages: [] },
   'src/core/nearest-word.ts': { from: [], packages: [] },
   'src/core/kept-list.ts': { from: [], packages: [] },
+  'src/core/file-name.ts': { from: [], packages: [] },
   'src/core/mass.ts': { from: core, packages: [] },
   'src/core/money.ts': { from: core, packages: ['decimal.js'] },
   'src/core/tables': { from: [...measures, 'src/core/money.ts'], packages: ['papaparse'] },
@@ -47,7 +48,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/package': { from: [...afterLayout, 'src/core/shelf'], packages: [] },
   // Frame sizes for a whole show, and a mat for each of its pictures.
   'src/core/show': {
-    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf'],
+    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf', 'src/core/file-name.ts'],
     packages: [],
   },
   'src/core/cutting': {

@@ -4,14 +4,14 @@ import { resolve } from 'node:path';
 import { AIMS, MOST_SIZES, TABLE_SIZES, type Aim, type ShowOptions, type ShowPlan } from '../../core/show/plan';
 import { planShow } from '../../core/show/plan-show';
 import { readLength } from '../../core/units';
-import { writeTogether } from '../../host/write-together';
+import { writeTogether, type NamedBytes } from '../../host/write-together';
 import { makeFolder, removeEmpty } from '../make-folder';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { machineProblem, refuse } from '../refuse';
 import { findShow } from '../show/find-show';
 import { showData } from '../show/show-data';
-import { showFiles } from '../show/show-files';
+import { showFiles, type ShowFile } from '../../core/show/show-files';
 import { showText } from '../show/show-text';
 import type { Verb } from '../verb';
 import type { World } from '../world';
@@ -121,9 +121,15 @@ async function writeInto(world: World, plan: ShowPlan, out: string, replace: boo
   const folder = resolve(world.folder, out);
   const made = await makeFolder(folder);
   if (!made.ok) return made;
-  const reply = await world.interruptible((signal) => writeTogether(folder, showFiles(plan), { replace, signal }));
+  const reply = await world.interruptible((signal) =>
+    writeTogether(folder, showFiles(plan).map(inBytes), { replace, signal }),
+  );
   if (!reply.ok && made.value !== undefined) await removeEmpty(folder, made.value);
   return reply;
+}
+
+function inBytes({ name, text }: ShowFile): NamedBytes {
+  return { name, bytes: Buffer.from(text, 'utf8') };
 }
 
 function readCount(words: string): number {

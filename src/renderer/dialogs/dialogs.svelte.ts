@@ -55,6 +55,7 @@ export type OpenDialog =
   | { readonly kind: 'calibration'; readonly answer: () => void }
   | { readonly kind: 'how-many'; readonly answer: () => void }
   | { readonly kind: 'shelf-item'; readonly question: ShelfQuestion; readonly answer: () => void }
+  | { readonly kind: 'show'; readonly answer: () => void }
   | { readonly kind: 'keys'; readonly answer: () => void };
 
 export class Dialogs {
@@ -91,6 +92,10 @@ export class Dialogs {
 
   openShelfItem(question: ShelfQuestion): Promise<void> {
     return this.#ask<void>((answer) => ({ kind: 'shelf-item', question, answer: () => answer() }));
+  }
+
+  openShow(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'show', answer: () => answer() }));
   }
 
   openKeys(): Promise<void> {

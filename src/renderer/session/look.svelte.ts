@@ -2,7 +2,9 @@
 import type { ExportOptions } from '../../bridge';
 import type { PerSide } from '../../core/geometry/box';
 import type { FitShape } from '../../core/layout/how-many-ask';
+import type { Aim } from '../../core/show/plan';
 import type { Unit } from '../../core/units';
+import type { ShowList } from '../files/show-files';
 
 export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting', 'package', 'hanging', 'shelf'] as const;
 export type ViewId = (typeof VIEWS)[number];
@@ -31,6 +33,16 @@ export interface MeasuredTrial {
   readonly corners: readonly string[];
 }
 
+/** What was last asked of a show. */
+export interface AskedShow {
+  /** The list, as it was read. */
+  readonly list?: ShowList;
+  readonly aim: Aim;
+  readonly most: number;
+  readonly onShelfOnly: boolean;
+  readonly allowCustom: boolean;
+}
+
 const THEME_KEY = 'matwright.theme';
 
 export class Look {
@@ -49,6 +61,8 @@ export class Look {
   howMany = $state.raw<AskedHowMany>();
   /** What was last typed of a trial square. */
   trial = $state.raw<MeasuredTrial>();
+  /** The show that was last planned; it stays when another job gives its mat. */
+  show = $state.raw<AskedShow>();
   /** The folder last chosen from. */
   folder = $state<string>();
   problemsOpen = $state(false);

@@ -8,8 +8,16 @@ export function fileName(words: string): string {
     .replace(/^[. -]+/, '');
   let name = '';
   for (const letter of plain) {
-    if (Buffer.byteLength(name + letter) > 100) break;
+    if (bytesOf(name + letter) > 100) break;
     name += letter;
   }
   return name.replace(/[. ]+$/, '') || 'mat';
+}
+
+/** In UTF-8. */
+function bytesOf(text: string): number {
+  return [...text].reduce((sum, letter) => {
+    const code = letter.codePointAt(0) ?? 0;
+    return sum + (code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4);
+  }, 0);
 }

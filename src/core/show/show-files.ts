@@ -1,19 +1,23 @@
 /** A show's plan as files: a job for each picture, the list of them, and the frames to buy. */
-import { printJob } from '../../core/job/text';
-import type { WrittenJob } from '../../core/job/written';
-import type { HungPlace, ShowPlan } from '../../core/show/plan';
-import { isHung, printPlaces, printToBuy } from '../../core/show/print-list';
-import type { NamedBytes } from '../../host/write-together';
 import { fileName } from '../file-name';
+import { printJob } from '../job/text';
+import type { WrittenJob } from '../job/written';
+import type { HungPlace, ShowPlan } from './plan';
+import { isHung, printPlaces, printToBuy } from './print-list';
+
+export interface ShowFile {
+  readonly name: string;
+  readonly text: string;
+}
 
 /** Names begin with the picture's number in the list, so that no two are alike on any system. */
-export function showFiles(plan: ShowPlan): NamedBytes[] {
+export function showFiles(plan: ShowPlan): ShowFile[] {
   const names = namesOf(plan);
   const nameOf = ({ written }: HungPlace) => names.get(written) ?? '';
   return [
-    ...[...names].map(([written, name]) => file(name, printJob(written))),
-    file('show-list.csv', printPlaces(plan, nameOf)),
-    file('frames-to-buy.csv', printToBuy(plan)),
+    ...[...names].map(([written, name]) => ({ name, text: printJob(written) })),
+    { name: 'show-list.csv', text: printPlaces(plan, nameOf) },
+    { name: 'frames-to-buy.csv', text: printToBuy(plan) },
   ];
 }
 
@@ -31,8 +35,4 @@ function namesOf({ places }: ShowPlan): Map<WrittenJob, string> {
     });
   }
   return names;
-}
-
-function file(name: string, text: string): NamedBytes {
-  return { name, bytes: new TextEncoder().encode(text) };
 }

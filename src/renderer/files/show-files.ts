@@ -1,0 +1,62 @@
+/** The list of a show from a file, and its jobs and lists into a folder. */
+import { showFiles } from '../../core/show/show-files';
+import type { ShowPlan } from '../../core/show/plan';
+import type { Workbench } from '../workbench';
+import { baseNameFor } from './endings';
+
+export interface ShowList {
+  readonly path: string;
+  readonly text: string;
+}
+
+const ENDINGS = ['csv', 'txt'] as const;
+
+export async function chooseShowList({ host, info, dialogs }: Workbench): Promise<ShowList | undefined> {
+  const title = 'The list of a show';
+  const picked = info.kind === 'browser' ? undefined : await host.call('pickJob', { title });
+  const path =
+    info.kind === 'browser'
+      ? await dialogs.chooseFile({ title, action: 'Take it', endings: ENDINGS })
+      : picked?.ok
+        ? picked.value.path
+        : undefined;
+  if (path === undefined) return undefined;
+  const reply = await host.call('readJob', { path });
+  if (reply.ok) return { path, text: reply.value.text };
+  await dialogs.tell({ title: 'The list can’t be read', text: reply.failure.message });
+  return undefined;
+}
+
+/** A job for each picture, the list and the frames to buy: all of them or none. */
+export async function writeShow(bench: Workbench, plan: ShowPlan): Promise<void> {
+  const { host, dialogs, notice } = bench;
+  const folder = await chooseFolder(bench);
+  if (folder === undefined) return;
+  const files = showFiles(plan);
+  let reply = await host.call('writeFolder', { folder, files, replace: false });
+  if (!reply.ok && reply.failure.code === 'exists') {
+    const answer = await dialogs.choose({
+      title: 'There are files of these names',
+      text: reply.failure.message,
+      choices: [
+        { value: 'stay', label: 'Leave them', weight: 'main' },
+        { value: 'over', label: 'Write over them' },
+      ],
+    });
+    if (answer !== 'over') return;
+    reply = await host.call('writeFolder', { folder, files, replace: true });
+  }
+  if (reply.ok) notice.say(`${reply.value.paths.length} files were written into ${folder}.`);
+  else await dialogs.tell({ title: 'The show could not be written', text: reply.failure.message });
+}
+
+async function chooseFolder({ host, info, dialogs, session, look }: Workbench): Promise<string | undefined> {
+  const title = 'Where the jobs go';
+  const start = look.folder ?? info.folder;
+  if (info.kind === 'browser') {
+    return dialogs.chooseFile({ title, action: 'Write here', endings: [], folderOnly: true, folder: start });
+  }
+  const suggested = `${start}${info.separator}${baseNameFor(session.written.title ?? 'show')}`;
+  const reply = await host.call('pickFolder', { suggested });
+  return reply.ok ? reply.value.folder : undefined;
+}
