@@ -1,13 +1,9 @@
 /** The list of a show from a file, and its jobs and lists into a folder. */
 import { showFiles } from '../../core/show/show-files';
 import type { ShowPlan } from '../../core/show/plan';
+import type { ShowList } from '../session/look.svelte';
 import type { Workbench } from '../workbench';
 import { baseNameFor } from './endings';
-
-export interface ShowList {
-  readonly path: string;
-  readonly text: string;
-}
 
 const ENDINGS = ['csv', 'txt'] as const;
 

@@ -4,7 +4,6 @@ import type { PerSide } from '../../core/geometry/box';
 import type { FitShape } from '../../core/layout/how-many-ask';
 import type { Aim } from '../../core/show/plan';
 import type { Unit } from '../../core/units';
-import type { ShowList } from '../files/show-files';
 
 export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting', 'package', 'hanging', 'shelf'] as const;
 export type ViewId = (typeof VIEWS)[number];
@@ -31,6 +30,12 @@ export interface MeasuredTrial {
   readonly usedOvercut: string;
   readonly borders: PerSide<string>;
   readonly corners: readonly string[];
+}
+
+/** The list of a show as it was read. */
+export interface ShowList {
+  readonly path: string;
+  readonly text: string;
 }
 
 /** What was last asked of a show. */
