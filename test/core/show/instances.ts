@@ -2,8 +2,9 @@
 import fc from 'fast-check';
 import { isBetter, type Choosing, type Worth } from '../../../src/core/show/search/choosing';
 
-/** @param counts whether frames may run out. */
+/** @param counts whether frames may run out; then there are fewer of everything, since trying takes longer. */
 export function instances(counts: boolean): fc.Arbitrary<Choosing> {
+  const most = counts ? { sizes: 6, frames: 7, rows: 6 } : { sizes: 9, frames: 12, rows: 14 };
   const frame = (sizes: number) =>
     fc.record({
       size: fc.nat(sizes - 1),
@@ -11,17 +12,17 @@ export function instances(counts: boolean): fc.Arbitrary<Choosing> {
       count: counts ? fc.nat(3) : fc.constant(Infinity),
     });
   return fc
-    .integer({ min: 1, max: 6 })
+    .integer({ min: 1, max: most.sizes })
     .chain((sizes) =>
       fc.record({
         sizes: fc.constant(sizes),
-        frames: fc.array(frame(sizes), { minLength: 1, maxLength: 7 }),
+        frames: fc.array(frame(sizes), { minLength: 1, maxLength: most.frames }),
         rows: fc.array(
           fc.record({
             count: fc.integer({ min: 1, max: 3 }),
-            takes: fc.array(fc.boolean(), { minLength: 7, maxLength: 7 }),
+            takes: fc.array(fc.boolean(), { minLength: most.frames, maxLength: most.frames }),
           }),
-          { minLength: 1, maxLength: 6 },
+          { minLength: 1, maxLength: most.rows },
         ),
       }),
     )

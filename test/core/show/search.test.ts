@@ -18,7 +18,7 @@ const allOf = ({ sizes }: Choosing) => Array.from({ length: sizes }, (_, size) =
 describe.each(cases)('%s', (_, choosings) => {
   it('a set of sizes holds most at the least cost, with no picture in two frames and no frame too often', () => {
     fc.assert(
-      fc.property(choosings, fc.integer({ min: 0, max: 63 }), (choosing, mask) => {
+      fc.property(choosings, fc.integer({ min: 0, max: 511 }), (choosing, mask) => {
         const sizes = allOf(choosing).filter((size) => (mask >> size) % 2 === 1);
         const { held, cost, shares, dearest } = new Filler(choosing).fill(sizes);
         expect({ held, cost }).toEqual(fillByTrying(choosing, sizes));
@@ -52,8 +52,7 @@ describe.each(cases)('%s', (_, choosings) => {
     );
   });
 
-  it('given up after a node, it says so, and nothing is better than its bound', () => {
-    let unproven = 0;
+  it('given up at once, nothing is better than its bound', () => {
     fc.assert(
       fc.property(choosings, fc.integer({ min: 1, max: 5 }), (choosing, most) => {
         const { held, cost, proven, bound } = leastCost(choosing, most, undefined, 0);
@@ -61,15 +60,13 @@ describe.each(cases)('%s', (_, choosings) => {
         expect(bound.held).toBeGreaterThanOrEqual(best.held);
         if (bound.held === best.held) expect(bound.cost).toBeLessThanOrEqual(best.cost);
         if (proven) expect({ held, cost }).toEqual(best);
-        else unproven += 1;
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
-    expect(unproven).toBeGreaterThan(0);
   });
 
   it('whatever the prices, no choice is worth less than the bound', () => {
-    const prices = fc.array(fc.integer({ min: 0, max: 5000 }), { minLength: 6, maxLength: 6 });
+    const prices = fc.array(fc.integer({ min: 0, max: 5000 }), { minLength: 14, maxLength: 14 });
     fc.assert(
       fc.property(choosings, prices, fc.integer({ min: 0, max: 5 }), (choosing, offered, most) => {
         const penalty = beyondAllCosts(choosing);
@@ -166,6 +163,23 @@ describe('known answers', () => {
     };
     expect(fewestSizes(choosing)).toEqual({ held: 8, least: 8, sizes });
     expect(leastCost(choosing, 6)).toMatchObject({ held: 6, cost: 21, proven: true });
+  });
+
+  it('what no bound can settle is searched through, or said not to be proven', () => {
+    // The Fano plane: seven lines of three points, any two of which have one in common; three through a point hold all seven.
+    const lines = [[0, 1, 2], [0, 3, 4], [0, 5, 6], [1, 3, 5], [1, 4, 6], [2, 3, 6], [2, 4, 5]]; // prettier-ignore
+    const choosing: Choosing = {
+      sizes: 7,
+      frames: lines.map((_, size) => frame(size, 1)),
+      kinds: lines.map((_, point) => ({
+        count: 1,
+        fits: lines.flatMap((line, size) => (line.includes(point) ? [size] : [])),
+      })),
+    };
+    expect(leastCost(choosing, 2)).toMatchObject({ held: 5, cost: 5, proven: true });
+    expect(leastCost(choosing, 2, undefined, 0)).toMatchObject({ held: 5, proven: false, bound: { held: 6 } });
+    expect(fewestSizes(choosing)).toMatchObject({ held: 7, least: 3 });
+    expect(leastCost(choosing, 3)).toMatchObject({ held: 7, cost: 7, proven: true });
   });
 
   it('a choice that is known is kept unless there is a better one', () => {

@@ -39,15 +39,21 @@ export class Filler {
     return this.limited ? this.#fillCounted(sizes) : this.#fillAlone(sizes);
   }
 
+  /** 1 for each frame of these sizes. */
+  #framesOf(sizes: readonly number[]): Uint8Array {
+    const chosen = new Set(sizes);
+    return Uint8Array.from(this.#choosing.frames, ({ size }) => (chosen.has(size) ? 1 : 0));
+  }
+
   /** Where no frame runs out each picture takes the cheapest that it fits. */
   #fillAlone(sizes: readonly number[]): Filled {
     const { frames, kinds } = this.#choosing;
-    const chosen = new Set(sizes);
+    const chosen = this.#framesOf(sizes);
     const dearest = new Float64Array(kinds.length);
     const taken = new Int32Array(kinds.length);
     let [held, cost] = [0, 0];
     kinds.forEach(({ count, fits }, kind) => {
-      const frame = fits.find((one) => chosen.has(frames[one]?.size ?? -1)) ?? -1;
+      const frame = fits.find((one) => chosen[one] === 1) ?? -1;
       const each = frames[frame]?.cost;
       dearest[kind] = each ?? Infinity;
       taken[kind] = frame;
@@ -74,11 +80,10 @@ export class Filler {
    */
   #fillCounted(sizes: readonly number[]): Filled {
     const { frames, kinds } = this.#choosing;
-    const chosen = new Set(sizes);
+    const chosen = this.#framesOf(sizes);
     const flow = new Flow(kinds, this.#kindsOf);
     for (const frame of this.#order) {
-      const stock = frames[frame];
-      if (stock && chosen.has(stock.size)) flow.pour(frame, stock.count);
+      if (chosen[frame] === 1) flow.pour(frame, frames[frame]?.count ?? 0);
     }
     const shares = kinds.map((_, kind) => flow.sharesOf(kind));
     let [held, cost] = [0, 0];

@@ -9,9 +9,11 @@ export interface Found extends Chosen {
   readonly proven: boolean;
 }
 
-/** Nodes after which the search gives up its proof, some seconds of work: where frames don't run out, and where they may. */
-const MOST_NODES = 20_000;
-const MOST_COUNTED_NODES = 5000;
+/** Sizes looked at, node after node, until the search gives up its proof: some seconds of work. */
+const MOST_LOOKS = 800_000;
+/** The same where frames may run out, which takes longer to fill. */
+const MOST_COUNTED_LOOKS = 200_000;
+
 /** Steps by which prices are changed at the first node, and at the others. */
 const FIRST_STEPS = 300;
 const NEXT_STEPS = 10;
@@ -27,7 +29,7 @@ export function leastCost(
   choosing: Choosing,
   most: number,
   start: Chosen = { sizes: [], held: 0, cost: 0 },
-  mostNodes = isLimited(choosing) ? MOST_COUNTED_NODES : MOST_NODES,
+  mostNodes = Math.ceil((isLimited(choosing) ? MOST_COUNTED_LOOKS : MOST_LOOKS) / Math.max(1, choosing.sizes)),
 ): Found {
   return new Search(choosing, most, start, mostNodes).run();
 }
@@ -97,21 +99,22 @@ class Search {
     return { held: this.#pictures - without, cost: Math.max(0, value - without * this.#penalty) };
   }
 
-  /** One size after the other, each the one that helps most. */
+  /** One size after the other, each the one that gains most beside what the others cost. */
   #grow(free: readonly number[]): void {
     let sizes: readonly number[] = [];
-    while (sizes.length < this.#most && sizes.length < free.length) {
-      const grown = free.filter((size) => !sizes.includes(size)).map((size) => this.#try([...sizes, size]));
-      sizes = grown.reduce((a, b) => (isBetter(b, a) ? b : a)).sizes;
+    while (sizes.length < this.#most) {
+      const left = free.filter((size) => !sizes.includes(size));
+      const [next] = this.#relaxation.bound(this.#pricesOf(sizes), sizes, left, 1).picks;
+      if (next === undefined) return;
+      sizes = [...sizes, next];
+      this.#try(sizes);
     }
   }
 
-  #try(sizes: readonly number[]): Chosen {
-    const sorted = sizes.toSorted((a, b) => a - b);
-    const { held, cost } = this.#filler.fill(sorted);
-    const chosen = { sizes: sorted, held, cost };
+  #try(sizes: readonly number[]): void {
+    const { held, cost } = this.#filler.fill(sizes);
+    const chosen = { sizes: sizes.toSorted((a, b) => a - b), held, cost };
     if (isBetter(chosen, this.#best)) this.#best = chosen;
-    return chosen;
   }
 
   #tryOnce(sizes: readonly number[]): void {
