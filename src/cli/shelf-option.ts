@@ -1,37 +1,24 @@
-/** The option that names the file of a shelf, and the shelf in it. */
-import { resolve } from 'node:path';
+/** `--shelf FILE.csv`: what the user has, from a file of its own. */
 import { Option } from 'commander';
-import { bad, type Result } from '../core/problem';
+import { resolve } from 'node:path';
+import { bad, good, type Result } from '../core/problem';
 import { readShelf } from '../core/shelf/read-shelf';
 import type { Shelf } from '../core/shelf/shelf';
-import { readWhole } from '../host/read-file';
-import { machineProblem } from './refuse';
+import type { Unit } from '../core/units';
+import { readJob } from '../host/job-files';
 import type { World } from './world';
 
-/** No shelf is larger, in bytes. */
-const MOST = 5_000_000;
-
 export function shelfOption(what: string): Option {
-  return new Option('--shelf <file>', what);
+  return new Option('--shelf <file.csv>', `${what} (resources/shelf.md tells what the file may say)`);
 }
 
-/** The shelf in a file of comma-separated values; a problem's place begins with the file's name. */
-export async function findShelf(file: string, world: World): Promise<Result<Shelf>> {
-  const read = await readWhole(resolve(world.folder, file), MOST);
-  if (!read.ok) return bad([machineProblem(read.failure.code, read.failure.message)]);
-  const text = textOf(read.value);
-  if (text === undefined) {
-    return bad([machineProblem('not-readable', `“${file}” is not text in UTF-8. Save the table as CSV in UTF-8.`)]);
+/** Problems say the file they were found in. @param unit of lengths that give none. */
+export async function findShelf(name: string, unit: Unit, world: World): Promise<Result<Shelf>> {
+  const read = await readJob(resolve(world.folder, name));
+  if (!read.ok) {
+    return bad([{ code: read.failure.code, severity: 'error', at: name, message: read.failure.message }]);
   }
-  const shelf = readShelf(text);
-  const problems = shelf.problems.map((one) => ({ ...one, at: one.at === '' ? file : `${file} ${one.at}` }));
-  return shelf.ok ? { ...shelf, problems } : { ok: false, problems };
-}
-
-function textOf(bytes: Uint8Array): string | undefined {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return undefined;
-  }
+  const shelf = readShelf(read.value.text, unit);
+  const problems = shelf.problems.map((one) => ({ ...one, at: one.at === '' ? name : `${name} ${one.at}` }));
+  return shelf.ok ? good(shelf.value, problems) : bad(problems);
 }
