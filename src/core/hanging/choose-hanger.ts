@@ -23,6 +23,8 @@ export interface HangerAsk {
   readonly weight: HangingWeight;
   readonly show: Show;
   readonly unit: Unit;
+  /** The maker's rating of the strongest sawtooth hanger on the shelf, kg; counts before the usual limit. */
+  readonly sawtoothLoad?: number | undefined;
 }
 
 /** Last bits of a size in inches. */
@@ -36,10 +38,15 @@ export function chooseHanger(ask: HangerAsk): ChosenHanger {
   return { kind: chosen.kind, hooks, from, why: [...chosen.why, ...whyHooks(chosen.kind, hooks)] };
 }
 
-function bySize({ blank, weight, show, unit }: HangerAsk): { readonly kind: HangerKind; readonly why: string[] } {
+function bySize({ blank, weight, show, unit, sawtoothLoad }: HangerAsk): {
+  readonly kind: HangerKind;
+  readonly why: string[];
+} {
   const size = show.size(blank);
   const most = show.size(SAWTOOTH_SIZE);
-  const light = massText(SAWTOOTH_WEIGHT, unit);
+  const limit = sawtoothLoad ?? SAWTOOTH_WEIGHT;
+  const light = massText(limit, unit);
+  const whose = sawtoothLoad === undefined ? 'common practice' : 'as its maker rates it';
   if (isHeavy(weight)) {
     return {
       kind: 'cleat',
@@ -54,11 +61,11 @@ function bySize({ blank, weight, show, unit }: HangerAsk): { readonly kind: Hang
       why: [`${size} is larger than ${most}, where sawtooth hangers end (common practice).`],
     };
   }
-  if (weight.kg && weight.kg.greatest > SAWTOOTH_WEIGHT) {
+  if (weight.kg && weight.kg.greatest > limit) {
     return {
       kind: 'rings and wire',
       why: [
-        `It may weigh ${massText(weight.kg.greatest, unit)}, and a sawtooth hanger holds ${light} at most (common practice).`,
+        `It may weigh ${massText(weight.kg.greatest, unit)}, and a sawtooth hanger holds ${light} at most (${whose}).`,
       ],
     };
   }
@@ -66,7 +73,7 @@ function bySize({ blank, weight, show, unit }: HangerAsk): { readonly kind: Hang
   return {
     kind: 'sawtooth',
     why: [
-      `${size} is no larger than ${most}${known ? ` and it weighs no more than ${light}` : ''} (common practice).`,
+      `${size} is no larger than ${most}${known ? ` and it weighs no more than ${light}` : ''} (${whose}).`,
       ...(known ? [] : [`Weigh it: over ${light} take rings and wire.`]),
     ],
   };

@@ -106,7 +106,9 @@ function unfitHanger(ask: HangingAsk, plan: HangingPlan, show: Show): Problem[] 
       most,
     );
   }
-  if (kind === 'sawtooth' && greatest !== undefined && greatest > SAWTOOTH_WEIGHT) {
+  // The maker's rating counts before the usual limit, and is held against the weight with the other loads.
+  const rated = plan.carried.some(({ part, load }) => part === 'fitting' && load !== undefined);
+  if (kind === 'sawtooth' && !rated && greatest !== undefined && greatest > SAWTOOTH_WEIGHT) {
     const [weighs, most] = [massText(greatest, units), massText(SAWTOOTH_WEIGHT, units)];
     return warn(
       `A sawtooth hanger holds what weighs up to ${most} (common practice), and this may weigh ${weighs}.`,

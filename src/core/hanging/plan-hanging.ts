@@ -1,5 +1,6 @@
 /** Works out how a frame hangs: by what, where it sits, what that pulls, and whether it holds. */
 import { bad, bySeverity, good, type Result } from '../problem';
+import { ofKind, type Shelf } from '../shelf/shelf';
 import { boughtParts, namesNotOnShelf, type Bought, type BoughtPart } from './bought';
 import { cautionsFor } from './cautions';
 import { chooseHanger, type ChosenHanger } from './choose-hanger';
@@ -21,7 +22,7 @@ export function planHanging(ask: HangingAsk): Result<HangingPlan> {
   const { hanging } = job;
   const [show, unit] = [showOf(ask), unitOf(ask)];
   const weight = hangingWeight(hanging, ask.weighed);
-  const hanger = chooseHanger({ hanging, blank: frame.blank, weight, show, unit });
+  const hanger = chooseHanger({ hanging, blank: frame.blank, weight, show, unit, sawtoothLoad: sawtoothLoad(shelf) });
   const { outside, mouldingWidth, lip } = frame;
   const places = hangerPlaces({
     hanging,
@@ -58,6 +59,11 @@ export function planHanging(ask: HangingAsk): Result<HangingPlan> {
     ...weightProblems(weight),
   ];
   return good(plan, bySeverity(problems));
+}
+
+function sawtoothLoad(shelf: Shelf): number | undefined {
+  const loads = ofKind(shelf, 'sawtooth').flatMap(({ load }) => load ?? []);
+  return loads.length === 0 ? undefined : Math.max(...loads);
 }
 
 function planWire({ job: { hanging }, frame: { outside } }: HangingAsk, places: HangerPlaces): WirePlan {

@@ -42,6 +42,15 @@ describe('the hanger', () => {
     expect(hanger.why.length).toBeGreaterThan(0);
   });
 
+  it('is held to the maker’s rating of the sawtooth hangers on the shelf, before the usual limit', () => {
+    const rated = shelf('kind,name,load\nsawtooth,Large,9 lb\nsawtooth,Small,3 lb\n');
+    const kind = (weight: string) => hung(sized('8 x 10 in', { weight }), { shelf: rated }).hanging.hanger.kind;
+    expect(['9 lb', '9 lb 1 oz'].map(kind)).toEqual(['sawtooth', 'rings and wire']);
+    const six = sized('8 x 10 in', { hanger: 'sawtooth', weight: '6 lb' });
+    expect(problemsOf(six).map(({ code }) => code)).toEqual(['hanger-unfit']);
+    expect(problemsOf(six, { shelf: rated })).toEqual([]);
+  });
+
   it('is what the job says, with two hooks unless it says one', () => {
     expect(hung(hanging({ hanger: 'rings and wire' })).hanging.hanger).toMatchObject({ hooks: 2, from: 'job' });
     expect(hung(hanging({ hanger: 'rings and wire', hooks: 1 })).hanging.hanger.hooks).toBe(1);
