@@ -31,7 +31,7 @@ The paper for it: export --only hanging-sheet,wall-template.`,
   async run(world, { shelf: file, json = false }, name) {
     const found = await findJob(name, world);
     if (!found.ok) return refuse(found, json, world);
-    const shelf = file === undefined ? undefined : await findShelf(file, found.job.units, world);
+    const shelf = file === undefined ? undefined : await findShelf(file, world);
     if (shelf && !shelf.ok) return refuse({ code: 2, problems: shelf.problems }, json, world);
     const ask = hangingAsk(found.job, found.layout, shelf?.value);
     const hung = hang(ask);
