@@ -129,7 +129,10 @@ export interface HostCalls {
   info: { request: Record<string, never>; reply: HostInfo };
   samples: { request: Record<string, never>; reply: readonly SampleJob[] };
   /** Desktop only: the system's open dialog; undefined when the user changed their mind. */
-  pickJob: { request: { readonly title?: string }; reply: { readonly path?: string } };
+  pickJob: {
+    request: { readonly title?: string; readonly of?: 'job' | 'table' };
+    reply: { readonly path?: string };
+  };
   /** Desktop only: the system's save dialog. */
   pickSavePath: { request: { readonly suggested: string; readonly title?: string }; reply: { readonly path?: string } };
   /** Desktop only: the system's folder dialog. */

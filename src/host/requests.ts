@@ -63,7 +63,7 @@ type RequestSchemas = { readonly [K in CallName]: z.ZodType<HostCalls[K]['reques
 const schemas: RequestSchemas = {
   info: nothing,
   samples: nothing,
-  pickJob: z.strictObject({ title: title.optional() }),
+  pickJob: z.strictObject({ title: title.optional(), of: z.enum(['job', 'table']).optional() }),
   pickSavePath: z.strictObject({ suggested: path, title: title.optional() }),
   pickFolder: z.strictObject({ suggested: path.optional() }),
   listFolder: z.strictObject({ folder: path.optional(), endings: z.array(z.string().max(20)).max(20) }),

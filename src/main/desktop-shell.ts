@@ -10,14 +10,24 @@ const jobFiles = [
 ];
 
 const pdfFiles = [{ name: 'PDF', extensions: ['pdf'] }];
+const tables = [
+  { name: 'Tables', extensions: ['csv', 'txt'] },
+  { name: 'All files', extensions: ['*'] },
+];
+
+/** By the ending of the name that is offered. */
+function filtersFor(suggested: string) {
+  if (/\.pdf$/i.test(suggested)) return pdfFiles;
+  return /\.csv$/i.test(suggested) ? tables : jobFiles;
+}
 
 export function createDesktopShell(window: BrowserWindow, closing: Closing): Shell {
   return {
     kind: 'desktop',
-    pickJob: async ({ title = 'Open a job' }) => {
+    pickJob: async ({ title = 'Open a job', of = 'job' }) => {
       const chosen = await dialog.showOpenDialog(window, {
         title,
-        filters: jobFiles,
+        filters: of === 'table' ? tables : jobFiles,
         properties: ['openFile'],
       });
       return done(chosen.canceled ? {} : { path: chosen.filePaths[0] });
@@ -26,7 +36,7 @@ export function createDesktopShell(window: BrowserWindow, closing: Closing): She
       const chosen = await dialog.showSaveDialog(window, {
         title,
         defaultPath: suggested,
-        filters: /\.pdf$/i.test(suggested) ? pdfFiles : jobFiles,
+        filters: filtersFor(suggested),
         properties: ['showOverwriteConfirmation'],
       });
       return done(chosen.canceled ? {} : { path: chosen.filePath });

@@ -181,10 +181,15 @@ function cellsTooMany(line: number, cells: readonly string[], most: number): Pro
 function named<Key extends string>(cells: readonly string[], keys: readonly (Key | undefined)[]): Row<Key>['cells'] {
   const found: Partial<Record<Key, string>> = {};
   keys.forEach((key, index) => {
-    const text = (cells[index] ?? '').trim();
+    const text = plainText((cells[index] ?? '').trim());
     if (key !== undefined && text !== '') found[key] = text;
   });
   return found;
+}
+
+/** Without the apostrophe that keeps spreadsheets from running a text, as tables are written here. */
+function plainText(cell: string): string {
+  return cell.replace(/^'(?=[=+\-@＝＋－＠])/, '');
 }
 
 function fault(code: string, at: string, message: string): Problem {

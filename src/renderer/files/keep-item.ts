@@ -86,7 +86,7 @@ async function settleWhole(
 async function chooseFile({ host, info, dialogs }: Workbench): Promise<string | undefined> {
   const title = 'Take a shelf from a file';
   if (info.kind === 'browser') return dialogs.chooseFile({ title, action: 'Take it', endings: ENDINGS });
-  const reply = await host.call('pickJob', { title });
+  const reply = await host.call('pickJob', { title, of: 'table' });
   return reply.ok ? reply.value.path : undefined;
 }
 

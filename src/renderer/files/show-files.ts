@@ -9,7 +9,7 @@ const ENDINGS = ['csv', 'txt'] as const;
 
 export async function chooseShowList({ host, info, dialogs }: Workbench): Promise<ShowList | undefined> {
   const title = 'The list of a show';
-  const picked = info.kind === 'browser' ? undefined : await host.call('pickJob', { title });
+  const picked = info.kind === 'browser' ? undefined : await host.call('pickJob', { title, of: 'table' });
   const path =
     info.kind === 'browser'
       ? await dialogs.chooseFile({ title, action: 'Take it', endings: ENDINGS })

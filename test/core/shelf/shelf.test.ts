@@ -116,6 +116,13 @@ describe('reading', () => {
 });
 
 describe('printing', () => {
+  test('names that a spreadsheet would run come back as they were', () => {
+    const shelf = read('name,width,height\n-Ash,8 in,10 in\n=Oak,8 in,10 in\n@Elm,8 in,10 in\n');
+    const text = printShelf(shelf);
+    expect(text).toContain("'=Oak");
+    expect(read(text).map(({ name }) => name)).toEqual(['-Ash', '=Oak', '@Elm']);
+  });
+
   test.each(['inch', 'metric'] as const)('the generic shelf in %s sizes reads back, in either unit', (system) => {
     const shelf = startShelf(system);
     for (const unit of ['in', 'mm', undefined] as const)
