@@ -79,7 +79,7 @@ export interface SampleJob {
 }
 
 /** The files an export can make. */
-export type OutputKind = 'template' | 'cut-card' | 'cut-list' | 'proof' | HangingKind | MachineKind;
+export type OutputKind = 'template' | 'cut-card' | 'cut-list' | 'proof' | 'package-sheet' | HangingKind | MachineKind;
 /** How the frame hangs, on paper: the sheet, and where its nails go at full scale. */
 export type HangingKind = 'hanging-sheet' | 'wall-template';
 /** The tool's paths for a machine, each in a format of its own. */
@@ -192,6 +192,8 @@ export interface HostCalls {
       readonly folder: string;
       readonly baseName: string;
       readonly options: ExportOptions;
+      /** The table of what the user has: loads of wire and hooks, prices. */
+      readonly shelf?: string | undefined;
       readonly replace: boolean;
     };
     /** With the warnings and notes of the job, and of pictures that could not be shown in the proof. */

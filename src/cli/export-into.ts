@@ -1,7 +1,7 @@
 /** Makes and writes a job's outputs into a folder, with progress told and Ctrl-C heard. */
 import { resolve } from 'node:path';
 import type { ExportOptions } from '../bridge';
-import { makeFolder, removeEmpty } from './make-folder';
+import { makeFolder, removeEmpty } from '../host/make-folder';
 import { tellProgress } from './print/progress';
 import type { FoundJob } from './read-job';
 import type { World } from './world';
@@ -9,10 +9,17 @@ import type { World } from './world';
 interface Target {
   readonly out?: string;
   readonly replace?: true;
+  /** The text of the shelf's file. */
+  readonly shelf?: string;
 }
 
 /** What the host's export answers. A folder that was made for it goes again when nothing came of it. */
-export async function exportInto(world: World, found: FoundJob, options: ExportOptions, { out, replace }: Target) {
+export async function exportInto(
+  world: World,
+  found: FoundJob,
+  options: ExportOptions,
+  { out, replace, shelf }: Target,
+) {
   // Here, since the other verbs need none of what draws on paper.
   const { exportJob } = await import('../host/export-job');
   const folder = out === undefined ? found.folder : resolve(world.folder, out);
@@ -26,6 +33,7 @@ export async function exportInto(world: World, found: FoundJob, options: ExportO
         baseName: found.baseName,
         options,
         replace: replace ?? false,
+        ...(shelf === undefined ? {} : { shelf }),
         ...(found.path === undefined ? {} : { jobPath: found.path }),
       },
       { resources: world.resources, onProgress: tellProgress(world), signal },

@@ -1,6 +1,8 @@
 /** Exports a job: makes the files from its text, then writes all of them or none. */
 import type { HostCalls, Progress, Reply } from '../bridge';
-import type { Problem } from '../core/problem';
+import { good, isError, type Problem, type Result } from '../core/problem';
+import { readShelf } from '../core/shelf/read-shelf';
+import type { Shelf } from '../core/shelf/shelf';
 import { exportFiles, outputNames } from '../outputs/index';
 import { done, failed } from './failure';
 import { readFonts } from './fonts';
@@ -26,7 +28,9 @@ export async function exportJob(
   const names = outputNames(request.text, request.baseName, request.options.only);
   const free = await checkFree(request.folder, names, request.replace);
   if (!free.ok) return free;
-  const made = await makeFiles(request, hooks);
+  const shelf = readShelfText(request.shelf);
+  if (!shelf.ok) return failed('failed', `The shelf can’t be read: ${shelf.problems.find(isError)?.message ?? ''}`);
+  const made = await makeFiles(request, shelf.value, hooks);
   if (signal?.aborted) return cancelled();
   if (!made) return cancelled();
   if (!made.ok) return { ok: false, failure: refused(made.problems) };
@@ -50,12 +54,21 @@ function refused(problems: readonly Problem[]) {
   return { code: 'job-has-errors', message, problems } as const;
 }
 
+function readShelfText(text: string | undefined): Result<Shelf | undefined> {
+  return text === undefined ? good(undefined) : readShelf(text);
+}
+
 /** Undefined when it was stopped on the way. */
-async function makeFiles(request: ExportRequest, { resources, onProgress, signal }: ExportHooks) {
+async function makeFiles(
+  request: ExportRequest,
+  shelf: Shelf | undefined,
+  { resources, onProgress, signal }: ExportHooks,
+) {
   const fonts = await readFonts(resources);
   try {
     return await exportFiles(request.text, request.baseName, request.options, {
       fonts,
+      shelf,
       readPicture: (file) => pictureAsResult(file, request.jobPath),
       // Writing the files is the last twentieth.
       onProgress: ({ done: part, step }) => onProgress?.({ done: part * 0.95, step }),

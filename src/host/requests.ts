@@ -43,6 +43,7 @@ const options = z.strictObject({
         'cut-card',
         'cut-list',
         'proof',
+        'package-sheet',
         'hanging-sheet',
         'wall-template',
         'dxf',
@@ -53,7 +54,7 @@ const options = z.strictObject({
         'json',
       ]),
     )
-    .max(12),
+    .max(13),
   turnEverySecondPage: z.boolean(),
   machine: machine.optional(),
 });
@@ -93,6 +94,7 @@ const schemas: RequestSchemas = {
     folder: path,
     baseName: z.string().max(1000),
     options,
+    shelf: text.optional(),
     replace: z.boolean(),
   }),
   cancel: z.strictObject({ id }),

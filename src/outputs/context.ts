@@ -3,6 +3,7 @@ import type { ExportOptions } from '../bridge';
 import type { CutPlan } from '../core/cutting/plan';
 import type { Job } from '../core/job/job';
 import type { Layout } from '../core/layout/layout';
+import type { Shelf } from '../core/shelf/shelf';
 import type { Showing } from '../core/units';
 
 /** The two weights of the one type family, as font files' bytes. */
@@ -18,6 +19,8 @@ export interface OutputContext {
   readonly showing: Showing;
   readonly options: ExportOptions;
   readonly fonts: Fonts;
+  /** What the user has, for loads and prices; undefined where it was not given. */
+  readonly shelf?: Shelf;
   /** Pictures' files as data URLs, by their index in the job; those without one are shown as cards. */
   readonly pictures: ReadonlyMap<number, string>;
 }

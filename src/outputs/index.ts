@@ -5,6 +5,7 @@ import { planCuts } from '../core/cutting/plan-cuts';
 import { parseJobText } from '../core/job/text';
 import { layOut } from '../core/layout/lay-out';
 import { bad, good, isError, type Problem, type Result } from '../core/problem';
+import type { Shelf } from '../core/shelf/shelf';
 import { showingOf } from '../core/units';
 import { loadPictures, NO_PICTURES } from './proof/load-pictures';
 import type { Fonts, MakerHooks, OutputContext } from './context';
@@ -20,10 +21,11 @@ import { makePathJson } from './machine/path-json';
 import { makeGcode, makeHpgl } from './machine/programs';
 import { makeSvg } from './machine/svg';
 import { nothingToCut } from './nothing-to-cut';
+import { makePackageSheet } from './package/package-sheet';
 import { makeProof } from './proof/proof';
 import { makeTemplate } from './template/template';
 
-export { makeCutList, makeHangingSheet, makeProof, makeTemplate, makeWallTemplate };
+export { makeCutList, makeHangingSheet, makePackageSheet, makeProof, makeTemplate, makeWallTemplate };
 export type { Fonts, OutputContext };
 
 interface OutputWords {
@@ -82,6 +84,14 @@ const OUTPUTS: Readonly<Record<OutputKind, Output>> = {
     withoutCuts: true,
     make: makeProof,
   },
+  'package-sheet': {
+    ending: '-package-sheet.pdf',
+    words: 'Writing the package sheet',
+    called: 'the package sheet',
+    weight: 4,
+    withoutCuts: true,
+    make: makePackageSheet,
+  },
   'hanging-sheet': {
     ending: '-hanging-sheet.pdf',
     words: 'Writing the hanging sheet',
@@ -126,6 +136,8 @@ export interface ExportHooks {
   readonly onProgress?: (progress: Progress) => void;
   readonly signal?: AbortSignal;
   readonly fonts: Fonts;
+  /** What the user has: loads of wire and hooks, prices; without it only what the job says is known. */
+  readonly shelf?: Shelf | undefined;
   /** Reads a picture's file as a data URL; without it, or when it fails, the proof shows a card. */
   readonly readPicture?: ((file: string) => Promise<Result<string>>) | undefined;
 }
@@ -176,7 +188,7 @@ export async function exportFiles(
   options: ExportOptions,
   hooks: ExportHooks,
 ): Promise<Result<readonly OutputFile[]>> {
-  const opened = openContext(jobText, options, hooks.fonts);
+  const opened = openContext(jobText, options, hooks);
   if (!opened.ok) return opened;
   const shown = options.only.includes('proof') ? await loadPictures(opened.value.job, hooks) : NO_PICTURES;
   const context = { ...opened.value, pictures: shown.pictures };
@@ -216,7 +228,7 @@ function parted(wanted: readonly OutputKind[], { plan }: OutputContext) {
   return { kinds, leftOut: nothingToCut(others, kinds.length > 0) };
 }
 
-function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Result<OutputContext> {
+function openContext(jobText: string, options: ExportOptions, { fonts, shelf }: ExportHooks): Result<OutputContext> {
   const opened = parseJobText(jobText);
   if (!opened.ok) return opened;
   const { job, written } = opened.value;
@@ -230,6 +242,7 @@ function openContext(jobText: string, options: ExportOptions, fonts: Fonts): Res
     showing: showingOf(job, options.units),
     options,
     fonts,
+    ...(shelf ? { shelf } : {}),
     pictures: NO_PICTURES.pictures,
   };
   return good(context, [

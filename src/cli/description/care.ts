@@ -3,12 +3,12 @@ import { NO_CERTIFICATE } from '../../core/care/cautions';
 import { costWords, demandWords, gradeWords, standingWords } from '../../core/care/care-words';
 import type { Care, NextGrade } from '../../core/care/judge-care';
 import type { Judgement } from '../../core/care/judgement';
-import { sourceText, type Source } from '../../core/care/sources';
+import { NumberedSources } from '../../core/care/numbered-sources';
 import { columns, paragraph, wrap } from '../print/text';
 import type { Section } from './section';
 
 export function describeCare(title: string, care: Care, width: number): string {
-  const sources = new Numbered();
+  const sources = new NumberedSources();
   const sections: Section[] = [
     {
       heading: 'First of all',
@@ -25,7 +25,7 @@ export function describeCare(title: string, care: Care, width: number): string {
       lines: care.advice.flatMap((one) => paragraph(`${one.words}${sources.marks(one.sources)}.`, 2, width)),
     },
   ];
-  const told = [...sections, { heading: 'Sources', lines: sources.lines(width) }];
+  const told = [...sections, { heading: 'Sources', lines: columns(sources.rows(), { indent: 2, width, right: [0] }) }];
   return told
     .filter(({ lines }) => lines.length > 0)
     .map(({ heading, lines }) => `${[...wrap(heading, width), ...lines].join('\n')}\n`)
@@ -33,13 +33,15 @@ export function describeCare(title: string, care: Care, width: number): string {
 }
 
 /** What it lacks stands beside the grade that asks it; what lacks nothing tells what it meets. */
-function itemLines(item: Judgement, sources: Numbered, width: number): string[] {
-  const marks = (named: readonly Source[]) => sources.marks(named);
+function itemLines(item: Judgement, sources: NumberedSources, width: number): string[] {
   const lacks = (['protective', 'conservation'] as const).flatMap((grade) => {
     const missed = item.demands.filter(({ from, met }) => from === grade && !met);
-    return missed.length === 0 ? [] : [[`for ${grade}`, demandWords(missed, marks)]];
+    return missed.length === 0 ? [] : [[`for ${grade}`, demandWords(missed, sources.marks)]];
   });
-  const rows = [['now', item.now], ...(lacks.length > 0 ? lacks : [['as asked', demandWords(item.demands, marks)]])];
+  const rows = [
+    ['now', item.now],
+    ...(lacks.length > 0 ? lacks : [['as asked', demandWords(item.demands, sources.marks)]]),
+  ];
   return [...paragraph(`${item.what}: ${standingWords(item)}`, 2, width), ...columns(rows, { indent: 5, width })];
 }
 
@@ -55,25 +57,4 @@ function nextSection(next: NextGrade, width: number): Section {
     heading: `What the grade “${next.grade}” would take`,
     lines: [...lines, ...paragraph(costWords(next), 2, width)],
   };
-}
-
-/** Sources by number, in the order in which they are named. */
-class Numbered {
-  readonly #sources: Source[] = [];
-
-  /** ` [1, 4]`. */
-  marks(sources: readonly Source[]): string {
-    const numbers = sources.map((source) => this.#numberOf(source)).sort((a, b) => a - b);
-    return numbers.length === 0 ? '' : ` [${numbers.join(', ')}]`;
-  }
-
-  lines(width: number): string[] {
-    const rows = this.#sources.map((source, index) => [`[${index + 1}]`, sourceText(source)]);
-    return columns(rows, { indent: 2, width, right: [0] });
-  }
-
-  #numberOf(source: Source): number {
-    const index = this.#sources.indexOf(source);
-    return index >= 0 ? index + 1 : this.#sources.push(source);
-  }
 }

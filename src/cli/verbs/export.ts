@@ -11,11 +11,20 @@ import { jsonText, problemsText } from '../print/problems';
 import { columns } from '../print/text';
 import { findJob, type FoundJob } from '../read-job';
 import { machineProblem, refuse } from '../refuse';
+import { readShelfFile, shelfOption } from '../shelf-option';
 import type { Verb } from '../verb';
 
 const USUAL_KINDS = ['template', 'cut-list', 'proof'] as const satisfies readonly OutputKind[];
 const HANGING_KINDS = ['hanging-sheet', 'wall-template'] as const satisfies readonly OutputKind[];
-const KINDS: readonly OutputKind[] = ['template', 'cut-card', 'cut-list', 'proof', ...HANGING_KINDS, ...MACHINE_KINDS];
+const KINDS: readonly OutputKind[] = [
+  'template',
+  'cut-card',
+  'cut-list',
+  'proof',
+  'package-sheet',
+  ...HANGING_KINDS,
+  ...MACHINE_KINDS,
+];
 const PAPERS = ['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3'] as const satisfies readonly PaperName[];
 const UNITS = ['in', 'mm', 'cm'] as const satisfies readonly UnitName[];
 
@@ -27,6 +36,7 @@ interface Options extends MachineWords {
   readonly only?: readonly OutputKind[];
   readonly turnEverySecondPage?: true;
   readonly cutter?: string;
+  readonly shelf?: string;
   readonly replace?: true;
   readonly json?: true;
 }
@@ -37,7 +47,9 @@ export const exportVerb: Verb<Options> = {
   more: `The files are named after the job's file (from standard input: after its title):
 NAME-template.pdf, NAME-cut-list.csv, NAME-proof.svg; with --only cut-card NAME-cut-card.pdf,
 for each layer the steps with a guided cutter, its settings, starts and stops; with
---only hanging-sheet,wall-template how the frame hangs, and its nail points at full scale. All are written or none: not when the
+--only package-sheet what goes into the frame, the pieces to cut and the check list; with
+--only hanging-sheet,wall-template how the frame hangs, and its nail points at full scale.
+A shelf (--shelf) gives both their prices and loads. All are written or none: not when the
 job has errors, not when a file of one of these names is there already (unless --replace is
 given), not when Ctrl-C ends it. Print templates at 100 %, never "fit to page". A job without
 a mat has nothing to cut: of it only the proof is written, which is told.
@@ -48,6 +60,7 @@ ${MACHINE_HELP}`,
     'npm run -s matwright -- export resources/samples/3-nine-linocuts.json --out templates --paper a3 --only template',
     'npm run -s matwright -- export resources/samples/2-fern-cyanotype.json --out templates --only cut-card --cutter "resources/cutters.json#Long table cutter"',
     'npm run -s matwright -- export resources/samples/7-library-wall.json --out wall --only hanging-sheet,wall-template',
+    'npm run -s matwright -- export resources/samples/6-painted-sea.json --out bench --only package-sheet --shelf resources/shelf.csv',
     'npm run -s matwright -- export - --only cut-list,proof --replace < resources/samples/2-fern-cyanotype.json',
     'npm run -s matwright -- export resources/samples/1-sea-chart.json --out machine --only dxf,gcode --depth "2 mm" --rotary C',
   ],
@@ -72,6 +85,7 @@ ${MACHINE_HELP}`,
       'print every second tile head down, so that a printer’s drift does not add up',
     ),
     cutterOption(),
+    shelfOption('what you have, for the package and hanging sheets: prices, loads of wire and hooks'),
     ...machineOptions(),
     new Option('--replace', 'write over files of the same names; without it none is ever touched'),
     jsonOption('the "files" written, with "kind", "path" and "bytes"; for machines "paths" with their lengths in mm'),
@@ -81,7 +95,13 @@ ${MACHINE_HELP}`,
     const found = await findJob(name, world, options.cutter);
     if (!found.ok) return refuse(found, json, world);
     const choices = choicesFor(found, options);
-    const reply = await exportInto(world, found, choices, options);
+    const shelf = options.shelf === undefined ? undefined : await readShelfFile(options.shelf, world);
+    if (shelf?.ok === false) return refuse({ code: 2, problems: shelf.problems }, json, world);
+    const reply = await exportInto(world, found, choices, {
+      ...(options.out === undefined ? {} : { out: options.out }),
+      ...(options.replace ? { replace: true } : {}),
+      ...(shelf ? { shelf: shelf.value.text } : {}),
+    });
     if (!reply.ok) {
       const { code, message, problems } = reply.failure;
       if (code === 'job-has-errors') return refuse({ code: 1, problems: problems ?? [] }, json, world);
@@ -89,7 +109,8 @@ ${MACHINE_HELP}`,
       const refused = [machineProblem(code, told)];
       return refuse({ code: code === 'cancelled' ? 130 : 2, problems: refused }, json, world);
     }
-    const { files, problems } = reply.value;
+    const { files } = reply.value;
+    const problems = [...(shelf?.problems ?? []), ...reply.value.problems];
     const warnings = problems.filter(({ severity }) => severity === 'warning');
     if (warnings.length > 0) world.tell(`${problemsText(warnings, world.columns)}\n`);
     const paths = pathLengths(found, choices.only, options.view, machineFrom(options));

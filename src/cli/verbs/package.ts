@@ -36,7 +36,7 @@ are chosen from the shelf; without one, clips of the steps that are generally ha
   takesJob: true,
   options: [
     shelfOption('a table of what you have: glazing, clips, screws (resources/shelf.md)'),
-    new Option('--wall-gap <length>', 'how far bumpers and wire keep the frame’s back off the wall; default 0'),
+    new Option('--wall-gap <length>', 'how far the frame’s back is kept off the wall (default: the job’s bumpers)'),
     new Option('--rabbet <size>', 'width x height of the rabbet of the frame in hand, as measured'),
     jsonOption('"stack", "fit", "remedies", "air", "checkList", all lengths in mm'),
   ],
@@ -63,12 +63,15 @@ are chosen from the shelf; without one, clips of the steps that are generally ha
 /** A number without a unit is in the job's. */
 async function readAsk(job: Job, { shelf, wallGap, rabbet }: Options, world: World): Promise<Result<PackageAsk>> {
   const reader = new Reader(job.units, job.steps);
-  const gap = reader.length(wallGap, '--wall-gap', { name: 'Distance from the wall', least: 0, most: 500 }, 0);
+  const gap = reader.optionalLength(wallGap, '--wall-gap', { name: 'Distance from the wall', least: 0, most: 500 });
   const measured = rabbet === undefined ? undefined : reader.size(rabbet, '--rabbet', 'the rabbet');
   const read = await readShelfOr(job, shelf, world);
   const problems: Problem[] = [...reader.problems, ...read.problems];
   if (!read.ok || problems.some(isError)) return bad(problems);
-  return good({ shelf: read.value, wallGap: gap, ...(measured ? { measured } : {}) }, problems);
+  return good(
+    { shelf: read.value, ...(gap === undefined ? {} : { wallGap: gap }), ...(measured ? { measured } : {}) },
+    problems,
+  );
 }
 
 async function readShelfOr({ units }: Job, file: string | undefined, world: World): Promise<Result<Shelf>> {

@@ -5,7 +5,7 @@ import { AIMS, MOST_SIZES, TABLE_SIZES, type Aim, type ShowOptions, type ShowPla
 import { planShow } from '../../core/show/plan-show';
 import { readLength } from '../../core/units';
 import { writeTogether, type NamedBytes } from '../../host/write-together';
-import { makeFolder, removeEmpty } from '../make-folder';
+import { makeFolder, removeEmpty } from '../../host/make-folder';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { machineProblem, refuse } from '../refuse';

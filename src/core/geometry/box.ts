@@ -35,12 +35,12 @@ export function eachSide<T>(of: (side: Side) => T): PerSide<T> {
   return { left: of('left'), top: of('top'), right: of('right'), bottom: of('bottom') };
 }
 
-/** The box of a size with its lower left corner at a point. */
 /** What is said of each side, between the sides: by how much of each a unit vector faces. */
 export function towards({ left, top, right, bottom }: PerSide, { x, y }: Point): number {
   return (x < 0 ? left : right) * x * x + (y < 0 ? bottom : top) * y * y;
 }
 
+/** The box of a size with its lower left corner at a point. */
 export function boxAt(corner: Point, size: Size): Box {
   return { left: corner.x, bottom: corner.y, right: corner.x + size.width, top: corner.y + size.height };
 }

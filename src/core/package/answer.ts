@@ -24,8 +24,8 @@ import { standOutWords } from './stand-out-words';
 /** What is asked beside the job. */
 export interface PackageAsk {
   readonly shelf: Shelf;
-  /** From the wall to the back of the frame, mm. */
-  readonly wallGap: number;
+  /** From the wall to the back of the frame, mm; else what the job's bumpers keep. */
+  readonly wallGap?: number;
   /** The rabbet of the frame in hand, where it was measured. */
   readonly measured?: Size;
 }
@@ -53,7 +53,7 @@ export function answerPackage(job: Job, layout: Layout, ask: PackageAsk): Packag
   const stack = stackOf(job, layout);
   const fit = fitOf(job, stack);
   const squeezed = squeezeOf(fit);
-  const standOut = standOutOf(job, layout, stack, ask);
+  const standOut = standOutOf(job, layout, stack, { shelf, wallGap: ask.wallGap ?? job.hanging.bumpers });
   const float = floatOf(job, layout, shelf);
   return {
     stack,

@@ -33,7 +33,7 @@ function depthTaken({ pictures }: Job, index: number, show: Show): Problem {
 }
 
 function standsOut(job: Job, layout: Layout, stack: Stack, show: Show): Problem[] {
-  const found = standOutOf(job, layout, stack, { shelf: [], wallGap: 0 });
+  const found = standOutOf(job, layout, stack, { shelf: [], wallGap: job.hanging.bumpers });
   if (!found) return [];
   const { screw } = job.package.fixing;
   const wrong = screw === undefined ? undefined : wrongLength(screw, found.intoFrame);

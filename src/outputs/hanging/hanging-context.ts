@@ -5,8 +5,8 @@ import type { OutputContext } from '../context';
 import type { TilePaper } from '../paper/page';
 
 /** What a job's hanging is worked out from, told in the unit of the export. */
-export function askOf({ job, layout, showing }: OutputContext): HangingAsk {
-  return { ...hangingAsk(job, layout), shownIn: showing.unit };
+export function askOf({ job, layout, showing, shelf }: OutputContext): HangingAsk {
+  return { ...hangingAsk(job, layout, shelf), shownIn: showing.unit };
 }
 
 /** A wall has no blank whose own size a page could have. */

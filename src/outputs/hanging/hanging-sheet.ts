@@ -12,7 +12,7 @@ import { lostLetters } from '../template/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 import { drawBack } from './back-drawing';
 import { askOf } from './hanging-context';
-import { sectionBlocks, tableBlocks } from './section-blocks';
+import { sectionBlocks, tableBlocks } from '../paper/section-blocks';
 import { drawWall } from './wall-drawing';
 
 const BACK_HEIGHT = 96;

@@ -13,7 +13,7 @@ import { planSheet } from '../template/sheet-plan';
 import { drawMap } from '../template/tile-map';
 import type { Tile, Tiling } from '../template/tiling';
 import { tilePaper } from './hanging-context';
-import { tableBlocks } from './section-blocks';
+import { tableBlocks } from '../paper/section-blocks';
 import type { WallArea } from './wall-area';
 import { frameOutlines } from './wall-key';
 

@@ -1,7 +1,7 @@
 /** The wall template: where the nails of a frame or a group go, at full scale, tiled over the pages of a paper. */
 import { hang } from '../../core/hanging/hang';
 import { hangingWords } from '../../core/hanging/words/hanging-words';
-import { good, type Result } from '../../core/problem';
+import { good, type Problem, type Result } from '../../core/problem';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { drawDocument, type PagePlan } from '../paper/document';
 import { lostLetters } from '../template/lost-letters';
@@ -10,6 +10,9 @@ import { askOf, tilePaper } from './hanging-context';
 import { wallArea, wallMatter } from './wall-area';
 import { planWallOverview } from './wall-overview';
 import { planWallTile } from './wall-tile';
+
+/** More is no longer pieced together by hand. */
+const MANY_PAGES = 60;
 
 /** Problems: those of a frame that can't hang as it is written. Rejects with the signal's reason when cancelled. */
 export async function makeWallTemplate(context: OutputContext, hooks: MakerHooks = {}): Promise<Result<Uint8Array>> {
@@ -44,5 +47,19 @@ export async function makeWallTemplate(context: OutputContext, hooks: MakerHooks
     }),
   );
   const { bytes, lost } = await drawDocument([...overview, ...pages], titleOf(context), fonts, hooks);
-  return good(bytes, lostLetters(context, lost));
+  return good(bytes, [...manyPages(overview.length + pages.length), ...lostLetters(context, lost)]);
+}
+
+function manyPages(count: number): Problem[] {
+  if (count <= MANY_PAGES) return [];
+  return [
+    {
+      code: 'many-pages',
+      severity: 'warning',
+      at: 'wall.frames',
+      message: `The wall template takes ${count} pages. Take larger paper, or measure: the hanging sheet tells where each nail goes.`,
+      value: `${count} pages`,
+      remedy: 'larger paper, or the hanging sheet',
+    },
+  ];
 }

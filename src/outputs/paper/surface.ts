@@ -82,6 +82,12 @@ export class Surface {
     this.document.fill(grey).fillColor('black');
   }
 
+  /** An area with straight edges, corner by corner. */
+  fillArea(corners: readonly Point[], grey: string): void {
+    this.document.polygon(...corners.map((point): [number, number] => [this.x(point), this.y(point)]));
+    this.document.fill(grey).fillColor('black');
+  }
+
   circle(centre: Point, radius: number, pen: Pen): void {
     this.take(pen);
     this.document.circle(this.x(centre), this.y(centre), toPoints(radius)).stroke();

@@ -12,6 +12,7 @@ export const PAPER_KINDS: readonly KindWords<OutputKind>[] = [
   { value: 'cut-card', label: 'Cut cards for a guided cutter (PDF)' },
   { value: 'cut-list', label: 'Coordinates of the cuts (CSV)' },
   { value: 'proof', label: 'Proof picture (SVG)' },
+  { value: 'package-sheet', label: 'Package sheet: stack, pieces, check list (PDF)' },
   { value: 'hanging-sheet', label: 'Hanging sheet: wire, loads, places on the wall (PDF)' },
   { value: 'wall-template', label: 'Wall template of the nails (PDF, full scale)' },
 ];
@@ -35,7 +36,7 @@ export const PAPERS: readonly { value: PaperName; label: string }[] = [
 ];
 
 /** What can be made where there is no mat to cut. */
-export const UNCUT_KINDS: readonly OutputKind[] = ['proof', 'hanging-sheet', 'wall-template'];
+export const UNCUT_KINDS: readonly OutputKind[] = ['proof', 'package-sheet', 'hanging-sheet', 'wall-template'];
 
 const ORDER: readonly OutputKind[] = [...PAPER_KINDS, ...MACHINE_KINDS].map(({ value }) => value);
 

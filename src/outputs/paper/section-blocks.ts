@@ -1,11 +1,26 @@
-/** What is told of hanging as blocks that flow from page to page: sections of three columns, tables, paragraphs. */
-import type { Row, Section } from '../../core/hanging/words/section';
-import type { HookTable } from '../../core/hanging/words/wall-words';
-import type { Block } from '../paper/flow';
-import { filling, type Column } from '../paper/table';
-import { headingsBlock, rowBlock } from '../paper/table-blocks';
-import { headingBlock, type Setting } from '../paper/text-blocks';
-import { fractions } from '../paper/type';
+/** What is worked out as blocks that flow from page to page: sections of three columns, and tables. */
+import type { Block } from './flow';
+import { filling, type Column } from './table';
+import { headingsBlock, rowBlock } from './table-blocks';
+import { headingBlock, type Setting } from './text-blocks';
+import { fractions } from './type';
+
+/** What it is, its value, and how it was reached or what it means. */
+interface Row {
+  readonly label: string;
+  readonly value: string;
+  readonly how: string;
+}
+
+interface Section {
+  readonly heading: string;
+  readonly rows: readonly Row[];
+}
+
+interface Table {
+  readonly heads: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
 
 const SMALL = { size: 8 } as const;
 
@@ -23,7 +38,7 @@ export function sectionBlocks({ heading, rows }: Section, setting: Setting): Blo
 }
 
 /** Columns share the width by the longest of what stands in them. */
-export function tableBlocks(heading: string, { heads, rows }: HookTable, setting: Setting): Block[] {
+export function tableBlocks(heading: string, { heads, rows }: Table, setting: Setting): Block[] {
   const longest = heads.map((head, index) => Math.max(head.length, ...rows.map((row) => row[index]?.length ?? 0)));
   const columns = filling(
     heads.map((head, index): Column => ({

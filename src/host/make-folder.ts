@@ -1,7 +1,7 @@
 /** Makes the folder that files are written into, and takes it away again when nothing came of it. */
 import { mkdir, rmdir, stat } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { failureFrom } from '../host/failure';
+import { failureFrom } from './failure';
 
 /** Makes the folder and those it lies in; gives the outermost that had to be made. */
 export async function makeFolder(folder: string) {
