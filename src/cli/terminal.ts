@@ -48,10 +48,10 @@ function say(text: string): Promise<void> {
   });
 }
 
-/** Without control characters, which in a title could steer the terminal. */
+/** Without control characters, which in a title could steer the terminal; tables end their lines with CR and LF. */
 function plain(text: string): string {
   // eslint-disable-next-line no-control-regex
-  return text.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g, '\ufffd');
+  return text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]|\r(?!\n)/g, '\ufffd');
 }
 
 async function interruptible<T>(work: (signal: AbortSignal) => Promise<T>): Promise<T> {

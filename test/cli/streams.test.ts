@@ -59,3 +59,22 @@ it('tells of progress after half a second, and at most twice a second', () => {
   tell({ done: 1, step: 'Done' });
   expect(told).toEqual([500, 1000, 1500, 2000].map((at) => expect.stringMatching(`^ *${Math.floor(at / 40)} %  step ${at}\n$`) as string)); // prettier-ignore
 });
+
+it('gives a table that reads back as it was, through a file of the shell’s', async () => {
+  const line = 'npm run -s matwright -- shelf --start metric > start.csv && npm run -s matwright -- shelf start.csv';
+  expect(await runLine(line, { folder })).toMatchObject({ code: 0, err: '' });
+  const pieces = await runLine(`npm run -s matwright -- pieces ${sample} --csv | od -c`, { folder });
+  expect(pieces.out).toContain('\\r  \\n');
+  expect(pieces.out).not.toContain('357 277 275');
+});
+
+it('lets no title steer the terminal', async () => {
+  const { out } = await runCli(['describe', '-'], {
+    input: jobText({
+      title: 'over\rwritten \u001b[2J',
+      pictures: [{ size: '8 x 10 in' }],
+      frame: { size: '11 x 14 in' },
+    }),
+  });
+  expect(out).not.toMatch(/\r|\u001b/); // eslint-disable-line no-control-regex
+});
