@@ -47,3 +47,63 @@ export function changedMeanwhile<T>(
     return !isWanted && !(old !== undefined && isSame(old, thing));
   });
 }
+
+/** The change that undoes another, which was made to the list as it was before; what others changed meanwhile stays. */
+export function reversed<T>(
+  before: readonly T[],
+  { keep = [], remove = [] }: ListChange<T>,
+  { nameOf }: KeptThings<T>,
+): ListChange<T> {
+  const touched = new Set([...remove, ...keep.map(nameOf)]);
+  const were = before.filter((thing) => touched.has(nameOf(thing)));
+  const there = new Set(were.map(nameOf));
+  return { keep: were, remove: [...touched].filter((name) => !there.has(name)) };
+}
+
+/** A change made to a list that others have changed meanwhile. */
+export interface Settled<T> {
+  readonly change: ListChange<T>;
+  /** Their things that it would still write over or take out. */
+  readonly conflicts: readonly T[];
+}
+
+/** Things of which both changed different parts get both changes; the rest is told. */
+export function settle<T extends object>(
+  before: readonly T[],
+  now: readonly T[],
+  change: ListChange<T>,
+  things: KeptThings<T>,
+): Settled<T> {
+  const { nameOf } = things;
+  const find = (list: readonly T[], thing: T) => list.find((one) => nameOf(one) === nameOf(thing));
+  const theirs = changedMeanwhile(before, now, change, things);
+  const merged = theirs.flatMap((their) => {
+    const [was, mine] = [find(before, their), find(change.keep ?? [], their)];
+    return (was && mine && mergedThing(was, mine, their)) ?? [];
+  });
+  return {
+    change:
+      merged.length === 0 ? change : { ...change, keep: change.keep?.map((mine) => find(merged, mine) ?? mine) ?? [] },
+    conflicts: theirs.filter((their) => !find(merged, their)),
+  };
+}
+
+/** Undefined where both changed one part. */
+function mergedThing<T extends object>(before: T, mine: T, theirs: T): T | undefined {
+  const keys = new Set([mine, theirs].flatMap((thing) => Object.keys(thing))) as Set<keyof T>;
+  const merged: Partial<T> = {};
+  for (const key of keys) {
+    const [was, my, their] = [before[key], mine[key], theirs[key]];
+    if (!isAlike(my, was) && !isAlike(their, was) && !isAlike(my, their)) return undefined;
+    const value = isAlike(my, was) ? their : my;
+    if (value !== undefined) merged[key] = value;
+  }
+  return merged as T;
+}
+
+/** Last bits of a length that was typed in one unit and kept in another don't count. */
+function isAlike(one: unknown, other: unknown): boolean {
+  const text = (value: unknown) =>
+    JSON.stringify(value, (_, part: unknown) => (typeof part === 'number' ? Number(part.toFixed(6)) : part));
+  return text(one) === text(other);
+}

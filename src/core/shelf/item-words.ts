@@ -1,7 +1,7 @@
 /** A thing of the shelf in one line of words, without its name. */
 import { massText } from '../mass';
 import { moneyText } from '../money';
-import { sizeText, spokenLength, type Showing } from '../units';
+import { showSetting, sizeText, spokenLength, type Showing } from '../units';
 import type { ShelfItem, ShelfKind } from './shelf';
 
 /** What several things of a kind are called. */
@@ -27,6 +27,9 @@ export function itemWords(item: ShelfItem, showing: Showing): string {
 function measures(item: ShelfItem, showing: Showing): string[] {
   const length = (mm: number | undefined, words: (text: string) => string) =>
     mm === undefined ? [] : [words(spokenLength(mm, showing))];
+  /** Of sheets: a step of a rule would show glass of 2.5 and of 3 mm alike. */
+  const fine = (mm: number | undefined, words: (text: string) => string) =>
+    mm === undefined ? [] : [words(showSetting(mm, showing).withUnit)];
   const load = (kg: number | undefined, words: string) =>
     kg === undefined ? [] : [`${words} ${massText(kg, showing.unit)}`];
   switch (item.kind) {
@@ -47,7 +50,7 @@ function measures(item: ShelfItem, showing: Showing): string[] {
     case 'glazing':
       return [
         ...(item.kind === 'glazing' ? [item.material, ...(item.uvFilter ? ['UV filter'] : [])] : []),
-        ...length(item.thickness, (text) => `${text} thick`),
+        ...fine(item.thickness, (text) => `${text} thick`),
         ...(item.size ? [`sheets of ${sizeText(item.size, showing)}`] : []),
       ];
     case 'wire':

@@ -15,7 +15,7 @@ export function careBlocks(care: Care, setting: Setting): Block[] {
   const small = (words: string) => paragraphBlock(words, setting, SMALL);
   const body = [
     headingBlock('Care'),
-    ...care.cautions.map((one) => paragraphBlock(`${capital(one.words)}${sources.marks(one.sources)}.`, setting)),
+    ...care.cautions.map((one) => paragraphBlock(`${one.words}${sources.marks(one.sources)}`, setting)),
     paragraphBlock(gradeWords(care), setting),
     small(NO_CERTIFICATE),
     ...sectionBlocks({ heading: 'Item by item', rows: care.items.map((item) => itemRow(item, sources)) }, setting),

@@ -16,8 +16,17 @@ export async function changeKept<T extends { readonly name: string }>(
   return outcome === 'done';
 }
 
+/** Takes the last change back; done twice, it stands again. */
+export async function takeBack<T extends { readonly name: string }>(
+  bench: Workbench,
+  list: KeptList<T>,
+): Promise<void> {
+  const outcome = await list.takeBack((theirs) => askGoOn(bench, list, theirs));
+  await tellOutcome(bench, list, outcome, `The last change of ${list.kind.words} was taken back.`);
+}
+
 /** Begins a list anew beside one that cannot be read. */
-export async function beginAnew<T>(bench: Workbench, list: KeptList<T>): Promise<void> {
+export async function beginAnew<T extends object>(bench: Workbench, list: KeptList<T>): Promise<void> {
   const words = `${capital(list.kind.words)} is begun anew; the old file is kept beside it under another name.`;
   await tellOutcome(bench, list, await list.beginAnew(), words);
 }
@@ -29,16 +38,16 @@ async function askGoOn<T extends { readonly name: string }>(
 ): Promise<boolean> {
   const answer = await dialogs.choose({
     title: 'Changed by another window',
-    text: `${theirs.map(({ name }) => quoted(name)).join(', ')} ${theirs.length === 1 ? 'was' : 'were'} changed in ${kind.words} by another program or window meanwhile.`,
+    text: `${theirs.length === 1 ? 'This was' : 'These were'} changed in ${kind.words} by another program or window meanwhile, in what you change here. There now: ${theirs.map((one) => toldBy(kind, one)).join('; ')}.`,
     choices: [
       { value: 'stay', label: 'Leave what is there', weight: 'main' },
-      { value: 'over', label: 'Go on all the same' },
+      { value: 'over', label: 'Write mine over it' },
     ],
   });
   return answer === 'over';
 }
 
-async function tellOutcome<T>(
+async function tellOutcome<T extends object>(
   { notice, dialogs }: Workbench,
   { kind }: KeptList<T>,
   outcome: Outcome,
@@ -47,6 +56,11 @@ async function tellOutcome<T>(
   if (outcome === 'done') notice.say(words);
   else if (outcome === 'given up') notice.say(`${capital(kind.words)} was left as it is.`);
   else await dialogs.tell({ title: `${capital(kind.words)} was not changed`, text: outcome.failure });
+}
+
+function toldBy<T extends { readonly name: string }>(kind: KeptList<T>['kind'], thing: T): string {
+  const more = kind.tell?.(thing) ?? '';
+  return more === '' ? quoted(thing.name) : `${quoted(thing.name)}, ${more}`;
 }
 
 export function quoted(name: string): string {

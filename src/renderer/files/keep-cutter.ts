@@ -39,7 +39,7 @@ export async function keepCutter(bench: Workbench): Promise<void> {
 async function mayWriteOver({ dialogs }: Workbench, name: string): Promise<boolean> {
   const answer = await dialogs.choose({
     title: 'Change the kept cutter?',
-    text: `${quoted(name)} is in your list with other measures. They would be replaced by those of this job, and Undo does not bring them back.`,
+    text: `${quoted(name)} is in your list with other measures. They would be replaced by those of this job.`,
     choices: [
       { value: 'over', label: 'Change the kept one', weight: 'main' },
       { value: 'stay', label: 'Leave it' },
@@ -51,7 +51,7 @@ async function mayWriteOver({ dialogs }: Workbench, name: string): Promise<boole
 export async function removeCutter(bench: Workbench, name: string): Promise<void> {
   const answer = await bench.dialogs.choose({
     title: 'Take the cutter out of the list?',
-    text: `${quoted(name)} goes from your list of cutters, and Undo does not bring it back. Jobs that were cut with it keep its measures.`,
+    text: `${quoted(name)} goes from your list of cutters. Jobs that were cut with it keep its measures.`,
     choices: [
       { value: 'out', label: 'Take it out', weight: 'main' },
       { value: 'stay', label: 'Leave it' },

@@ -21,7 +21,7 @@ export async function keepItem(bench: Workbench, item: ShelfItem, before?: Shelf
 export async function removeItem(bench: Workbench, item: ShelfItem): Promise<boolean> {
   const answer = await bench.dialogs.choose({
     title: `Take ${quoted(item.name)} off the shelf?`,
-    text: 'It goes from your shelf for all jobs, and Undo does not bring it back. Jobs keep the sizes they have.',
+    text: 'It goes from your shelf for all jobs. Jobs keep the sizes they have.',
     choices: [
       { value: 'off', label: 'Take it off', weight: 'main' },
       { value: 'stay', label: 'Leave it' },
@@ -51,7 +51,7 @@ export async function takeShelfFromFile(bench: Workbench): Promise<void> {
     bench,
     shelf,
     change,
-    () => `Taken from ${path}: ${read.value.length} things. Your shelf now holds ${shelf.list.length}.`,
+    () => `Taken from ${path}: ${thingsText(read.value.length)}. Your shelf now holds ${shelf.list.length}.`,
   );
   if (done && read.problems.length > 0) {
     await dialogs.tell({ title: 'Taken, but look here', text: path, problems: read.problems });
@@ -68,19 +68,24 @@ async function settleWhole(
   if (others.length === 0) return { keep: given };
   const whose = shelf.isKept ? 'of your shelf' : 'of the generic shelf';
   const answer = await dialogs.choose({
-    title: 'What of the things that are not in the file?',
-    text: `${others.length} things ${whose} are not in the file: ${others
+    title: 'What happens to the things that are not in the file?',
+    text: `${thingsText(others.length)} ${whose} ${others.length === 1 ? 'is' : 'are'} not in the file: ${others
       .slice(0, 6)
       .map(({ name }) => name)
-      .join(', ')}${others.length > 6 ? ' …' : ''}.`,
+      .join(', ')}${others.length > 6 ? ' …' : '.'}`,
     choices: [
-      { value: 'stay', label: 'They stay', ...(shelf.isKept ? { weight: 'main' as const } : {}) },
-      { value: 'go', label: 'They go', ...(shelf.isKept ? {} : { weight: 'main' as const }) },
+      { value: 'stay', label: 'They stay', weight: 'main' },
+      { value: 'go', label: 'They go' },
       { value: 'none', label: 'Take nothing' },
     ],
   });
   if (answer === 'stay') return { keep: given };
   return answer === 'go' ? { keep: given, remove: others.map(KEPT_SHELF.nameOf) } : undefined;
+}
+
+/** `1 thing`, `31 things`. */
+export function thingsText(count: number): string {
+  return `${count} ${count === 1 ? 'thing' : 'things'}`;
 }
 
 async function chooseFile({ host, info, dialogs }: Workbench): Promise<string | undefined> {

@@ -1,6 +1,6 @@
 /** A list that the user keeps, as the host has it: read anew before a change that another program was faster with. */
 import type { HostClient, KeptFile, KeptListName, Reply } from '../../bridge';
-import { changedMeanwhile, changeList, type KeptThings, type ListChange } from '../../core/kept-list';
+import { changeList, reversed, settle, type KeptThings, type ListChange } from '../../core/kept-list';
 import type { Result } from '../../core/problem';
 import { capital } from '../fields/words';
 import { NoAnswer } from '../host-client';
@@ -8,6 +8,8 @@ import { NoAnswer } from '../host-client';
 /** What is particular to one of the lists. */
 export interface ListKind<T> extends KeptThings<T> {
   readonly name: KeptListName;
+  /** What a thing is, in a line, where its name does not tell two of them apart. */
+  readonly tell?: (thing: T) => string;
   /** As messages call it: "the list of cutters". */
   readonly words: string;
   /** What it holds while nothing was ever kept. */
@@ -22,13 +24,16 @@ export type Outcome = 'done' | 'given up' | { readonly failure: string };
 /** Another is faster than this only once or twice in a row. */
 const MOST_TRIES = 8;
 
-export class KeptList<T> {
+export class KeptList<T extends object> {
   #kept = $state.raw<readonly T[]>();
   readonly list = $derived.by<readonly T[]>(() => this.#kept ?? this.kind.start());
   /** True once the user has kept anything. */
   readonly isKept = $derived(this.#kept !== undefined);
   /** Why the list cannot be read; it is then left as it is. */
   damage = $state.raw<string>();
+  /** What would take the last change back. */
+  #takesBack = $state.raw<ListChange<T>>();
+  readonly canTakeBack = $derived(this.#takesBack !== undefined);
   #stamp: string | undefined;
 
   constructor(
@@ -45,23 +50,32 @@ export class KeptList<T> {
    *
    * @param goOn asked where another program has changed the very things that this would.
    */
-  async change(change: ListChange<T>, goOn: (theirs: readonly T[]) => Promise<boolean>): Promise<Outcome> {
+  async change(asked: ListChange<T>, goOn: (theirs: readonly T[]) => Promise<boolean>): Promise<Outcome> {
+    let change = asked;
     for (let tries = 0; tries < MOST_TRIES; tries += 1) {
       if (this.damage !== undefined) return { failure: this.damage };
-      const text = this.kind.print(changeList(this.list, change, this.kind));
+      const before = this.list;
+      const text = this.kind.print(changeList(before, change, this.kind));
       const stamp = this.#stamp === undefined ? {} : { stamp: this.#stamp };
       const reply = await this.#asked(() => this.#save({ text, ...stamp }));
       if (reply.ok) {
         this.#take(reply);
+        this.#takesBack = reversed(before, change, this.kind);
         return 'done';
       }
       if (reply.failure.code !== 'changed-on-disk') return { failure: reply.failure.message };
-      const before = this.list;
       await this.load();
-      const theirs = changedMeanwhile(before, this.list, change, this.kind);
-      if (theirs.length > 0 && !(await goOn(theirs))) return 'given up';
+      const settled = settle(before, this.list, change, this.kind);
+      if (settled.conflicts.length > 0 && !(await goOn(settled.conflicts))) return 'given up';
+      change = settled.change;
     }
     return { failure: `Another program goes on changing ${this.kind.words}; close it and try again.` };
+  }
+
+  /** Takes the last change of this window back; what others changed since is asked about as with any change. */
+  async takeBack(goOn: (theirs: readonly T[]) => Promise<boolean>): Promise<Outcome> {
+    if (!this.#takesBack) return 'done';
+    return this.change(this.#takesBack, goOn);
   }
 
   /** Begins the list anew; what lay there is kept beside it under another name. */

@@ -2,6 +2,7 @@
 import { parseCutters, printCutters } from '../../core/job/cutter-list';
 import { KEPT_CUTTERS } from '../../core/job/kept-cutters';
 import type { WrittenCutter } from '../../core/job/written-cutter';
+import { itemWords } from '../../core/shelf/item-words';
 import { KEPT_SHELF } from '../../core/shelf/kept-shelf';
 import { printShelf } from '../../core/shelf/print-shelf';
 import { readShelf } from '../../core/shelf/read-shelf';
@@ -28,5 +29,6 @@ export function shelfKind(units: () => Unit): ListKind<ShelfItem> {
     start: () => startShelf(units() === 'in' ? 'inch' : 'metric'),
     read: (text) => readShelf(text),
     print: (items) => printShelf(items),
+    tell: (item) => itemWords(item, { unit: units(), inchStep: 16, metricStep: 0.5 }),
   };
 }

@@ -23,11 +23,11 @@ export async function chooseShowList({ host, info, dialogs }: Workbench): Promis
   return undefined;
 }
 
-/** A job for each picture, the list and the frames to buy: all of them or none. */
-export async function writeShow(bench: Workbench, plan: ShowPlan): Promise<void> {
+/** A job for each picture, the list and the frames to buy: all of them or none. What was written, in words. */
+export async function writeShow(bench: Workbench, plan: ShowPlan): Promise<string | undefined> {
   const { host, dialogs, notice } = bench;
   const folder = await chooseFolder(bench);
-  if (folder === undefined) return;
+  if (folder === undefined) return undefined;
   const files = showFiles(plan);
   let reply = await host.call('writeFolder', { folder, files, replace: false });
   if (!reply.ok && reply.failure.code === 'exists') {
@@ -39,11 +39,16 @@ export async function writeShow(bench: Workbench, plan: ShowPlan): Promise<void>
         { value: 'over', label: 'Write over them' },
       ],
     });
-    if (answer !== 'over') return;
+    if (answer !== 'over') return undefined;
     reply = await host.call('writeFolder', { folder, files, replace: true });
   }
-  if (reply.ok) notice.say(`${reply.value.paths.length} files were written into ${folder}.`);
-  else await dialogs.tell({ title: 'The show could not be written', text: reply.failure.message });
+  if (!reply.ok) {
+    await dialogs.tell({ title: 'The show could not be written', text: reply.failure.message });
+    return undefined;
+  }
+  const words = `${reply.value.paths.length} files were written into ${folder}.`;
+  notice.say(words);
+  return words;
 }
 
 async function chooseFolder({ host, info, dialogs, session, look }: Workbench): Promise<string | undefined> {
