@@ -20,10 +20,10 @@ export function standingWords({ grade, known, counts }: Judgement): string {
   return [grade, ...(known ? [] : ['not known']), ...(counts ? [] : ['not counted'])].join(', ');
 }
 
-/** What it falls short of, or else what it meets. */
-export function findingWords(item: Judgement): string {
+/** What it falls short of, or else what it meets. @param marks as of `demandWords`. */
+export function findingWords(item: Judgement, marks?: (sources: readonly Source[]) => string): string {
   const missed = item.demands.filter(({ met }) => !met);
-  return demandWords(missed.length > 0 ? missed : item.demands);
+  return demandWords(missed.length > 0 ? missed : item.demands, marks);
 }
 
 /** In sentences. @param marks of the guidance that one rests on, such as ` [3]`. */

@@ -1,6 +1,6 @@
 /** How well the build keeps its pictures, as blocks: the grade, every item with its sources, and the next grade. */
 import { NO_CERTIFICATE } from '../../core/care/cautions';
-import { costWords, demandWords, gradeWords, standingWords } from '../../core/care/care-words';
+import { costWords, findingWords, gradeWords, standingWords } from '../../core/care/care-words';
 import type { Care, NextGrade } from '../../core/care/judge-care';
 import type { Judgement } from '../../core/care/judgement';
 import { NumberedSources } from '../../core/care/numbered-sources';
@@ -31,9 +31,7 @@ export function careBlocks(care: Care, setting: Setting): Block[] {
 
 /** What it lacks, or else what it meets. */
 function itemRow(item: Judgement, sources: NumberedSources) {
-  const missed = item.demands.filter(({ met }) => !met);
-  const how = demandWords(missed.length > 0 ? missed : item.demands, sources.marks);
-  return { label: item.what, value: standingWords(item), how: `${item.now}. ${how}` };
+  return { label: item.what, value: standingWords(item), how: `${item.now}. ${findingWords(item, sources.marks)}` };
 }
 
 function nextBlocks(next: NextGrade, setting: Setting): Block[] {
