@@ -43,7 +43,7 @@ export interface NoJob {
 }
 
 /** These say that the file is no job that this program can read, rather than a job with errors. */
-const UNREADABLE: ReadonlySet<string> = new Set([
+export const UNREADABLE: ReadonlySet<string> = new Set([
   'not-json',
   'not-a-job',
   'version-unknown',

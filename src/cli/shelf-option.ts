@@ -5,6 +5,7 @@ import { bad, good, type Result } from '../core/problem';
 import { readShelf } from '../core/shelf/read-shelf';
 import type { Shelf } from '../core/shelf/shelf';
 import { readWhole } from '../host/read-file';
+import { placedIn } from './in-file';
 import { machineProblem } from './refuse';
 import type { World } from './world';
 
@@ -29,7 +30,7 @@ export async function readShelfFile(file: string, world: World): Promise<Result<
     return bad([machineProblem('not-readable', `“${file}” is not text in UTF-8. Save the table as CSV in UTF-8.`)]);
   }
   const shelf = readShelf(text);
-  const problems = shelf.problems.map((one) => ({ ...one, at: `${file} ${one.at}`.trim() }));
+  const problems = placedIn(file, shelf.problems);
   return shelf.ok ? good({ text, shelf: shelf.value }, problems) : bad(problems);
 }
 

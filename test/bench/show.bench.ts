@@ -1,5 +1,5 @@
 /**
- * A show of 500 pictures and 40 frame sizes, one size to six, beside trying every choice on a small show; and trying a
+ * A show of 500 pictures of all thicknesses and 40 frame sizes of all depths, one size to six, beside trying every choice on a small show; and trying a
  * picture in a frame beside laying it out, in one run. Results have to be equal.
  */
 import { layOut } from '../../src/core/layout/lay-out';
@@ -47,12 +47,18 @@ function showOf(pictures: number, sizes: number, seed: number): Show {
     const height = width + draw(0, 250);
     const price = { amount: money(Math.round((width + height) * 1.5) + draw(0, 200)).div(100), per: 'each' as const };
     const name = `Frame ${index}`;
-    return { kind: 'frame', name, size: { width, height }, build: 'open back', corners: 'mitred', comesWith: [], grooves: [], price, count: (index * 37) % 80 }; // prettier-ignore
+    return { kind: 'frame', name, size: { width, height }, build: 'open back', corners: 'mitred', comesWith: [], grooves: [], price, count: (index * 37) % 80, rabbetDepth: 14 + ((index * 7) % 10) }; // prettier-ignore
   };
   return {
     pictures: Array.from({ length: pictures }, (_, index) => {
       const [width, height] = [draw(80, 500), draw(80, 500)];
-      return { line: index + 2, title: `Work ${index + 1}`, sheet: { width, height }, count: 1 };
+      return {
+        line: index + 2,
+        title: `Work ${index + 1}`,
+        sheet: { width, height },
+        thickness: 0.2 + (index % 12) / 2,
+        count: 1,
+      };
     }),
     frames: Array.from({ length: sizes }, (_, index) => frame(index)),
   };

@@ -3,6 +3,7 @@ import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readTable } from '../../src/core/tables/read-table';
+import { readLength } from '../../src/core/units';
 import { makeTempFolder } from '../helpers/temp-folder';
 import { jobText, runHere } from './run-cli';
 
@@ -113,6 +114,22 @@ describe('the library show', () => {
   });
 });
 
+describe('the library show from its own shelf', () => {
+  it('writes no job whose package does not go in', async () => {
+    const folder = await folderWith('shelved', {});
+    const out = join(folder, 'jobs');
+    const ran = await runHere([...demo, '--shelf', 'resources/shelf.csv', '--out', out]);
+    expect([ran.code, ran.err]).toEqual([0, '']);
+    const jobs = (await readdir(out)).filter((name) => name.endsWith('.json'));
+    expect(jobs).toHaveLength(24);
+    for (const name of jobs) {
+      const { out: told } = await runHere(['check', join(out, name), '--json']);
+      const { problems } = JSON.parse(told) as { problems: { code: string }[] };
+      expect(problems.map(({ code }) => code).filter((code) => code.startsWith('package-'))).toEqual([]);
+    }
+  });
+});
+
 describe('a shelf with prices and counts', () => {
   const list = 'title,width,height\nFern,8 in,10 in\nKite,5 in,7 in\nSnail,5 in,7 in\n';
   const words = ['show', 'list.csv', '--pattern', 'mat.json', '--shelf', 'shelf.csv'];
@@ -133,6 +150,37 @@ describe('a shelf with prices and counts', () => {
     const sized = await runHere([...words, '--cost-by', 'size', '--json'], { folder });
     expect(told(sized.out).chosen.cost).toBe(1549.4);
   });
+
+  it('lists say lengths exactly, in inches where a rule has them, and money to the cent', async () => {
+    const metric =
+      'kind,name,width,height,price,per\nframe,Oak,300 mm,400 mm,13,\nframe,Ash,8 in,10 in,9.5,\nboard,Top board,32 in,40 in,11,sheet\n';
+    const folder = await folderWith('exact', { 'list.csv': list, 'mat.json': mat, 'shelf.csv': metric });
+    const ran = await runHere([...words, '--border-greatest', '4 in', '--out', 'jobs', '--json'], { folder });
+    expect(ran.code).toBe(0);
+    const text = await readFile(join(folder, 'jobs', 'show-list.csv'), 'utf8');
+    const [heads = '', fern = '', kite = ''] = text.split('\r\n');
+    expect(heads).toContain('frame width,frame height,window width,window height,border left');
+    expect(fern).toContain('Oak,upright,"300 mm","400 mm","7 3/4 in","9 3/4 in","51.575 mm","76.175 mm"');
+    // Nine of 300 x 400 mm lie on the sheet, and sixteen of 8 x 10 in.
+    expect(fern).toMatch(/,14\.83,/);
+    expect(kite).toContain('Ash,upright,"8 in","10 in","4 3/4 in","6 3/4 in","1 5/8 in","1 5/8 in"');
+    expect(kite).toMatch(/,10\.19,/);
+    const told = JSON.parse(ran.out) as { pictures: { blank?: { width: number }; borders?: { cut: { left: number } } }[] };
+    const read = readTable(text, [
+      { key: 'width', names: ['frame width'] },
+      { key: 'left', names: ['border left'] },
+    ]);
+    if (!read.ok) throw new Error('the list is a table');
+    read.value.rows.forEach(({ cells }, index) => {
+      const length = (key: 'width' | 'left') => {
+        const reading = readLength(cells[key] ?? '', 'in');
+        return reading.ok ? reading.mm : NaN;
+      };
+      expect(length('width')).toBe(told.pictures[index]!.blank!.width);
+      expect(length('left')).toBeCloseTo(told.pictures[index]!.borders!.cut.left, 6);
+    });
+    expect(await readFile(join(folder, 'jobs', 'frames-to-buy.csv'), 'utf8')).toContain('Ash,"8 in","10 in",2,,2,9.50,19.00');
+  }); // prettier-ignore
 
   it('titles of any sort make names that any system takes, each its own', async () => {
     const titles = ['con', 'CON', '../up', 'a/b:c*?', '', '"=1+1"', 'Fern 🌿', 'x'.repeat(200)];
@@ -170,40 +218,41 @@ describe('what is wrong', () => {
     [
       'a wrong cell',
       { 'list.csv': 'title,width,height\nA,8,10 in\nB,5 in,7 in\n' },
-      1,
+      2,
       'length-without-unit',
-      'list.csv, line 2, column width',
+      'list.csv line 2, column width',
     ],
-    ['one picture', { 'list.csv': 'title,width,height\nA,8 in,10 in\n' }, 1, 'show-too-short', 'list.csv'],
+    ['one picture', { 'list.csv': 'title,width,height\nA,8 in,10 in\n' }, 2, 'show-too-short', 'list.csv'],
     [
       'a wrong shelf',
       { 'shelf.csv': 'name,width,height\nA,8 in,\n' },
-      1,
+      2,
       'cell-empty',
-      'shelf.csv, line 2, column height',
+      'shelf.csv line 2, column height',
     ],
     [
       'a wrong pattern',
       { 'mat.json': jobText({ borders: { rule: 'even' } }) },
       1,
       'value-unknown',
-      'mat.json, borders.rule',
+      'mat.json borders.rule',
     ],
     [
       'a pattern of two',
       { 'mat.json': jobText({ pictures: [{ size: 'A4' }, { size: 'A4' }] }) },
       1,
       'pattern-pictures',
-      'mat.json, pictures',
+      'mat.json pictures',
     ],
     [
       'a frame that is not there',
       { 'list.csv': 'title,width,height,frame\nA,8 in,10 in,Lage\nB,5 in,7 in,\n' },
-      1,
+      2,
       'show-frame-unknown',
-      'line 2, column frame',
+      'list.csv line 2, column frame',
     ],
-    ['bytes that are no text', { 'list.csv': '\u0000\u0001' }, 1, 'column-missing', 'list.csv, line 1'],
+    ['bytes that are no text', { 'list.csv': '\u0000\u0001' }, 2, 'column-missing', 'list.csv line 1'],
+    ['a pattern that is no job', { 'mat.json': 'not json' }, 2, 'not-json', 'mat.json'],
   ])('%s', async (name, files, code, problem, at) => {
     const folder = await folderWith(`wrong ${name}`, { ...good, ...files });
     const ran = await runHere([...words, '--out', 'jobs', '--json'], { folder });

@@ -43,12 +43,23 @@ const areas: Readonly<Record<string, Area>> = {
     packages: [],
   },
   // Which frame of the shelf suits a job.
-  'src/core/finding': { from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf'], packages: [] },
+  'src/core/finding': {
+    from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf', 'src/core/package'],
+    packages: [],
+  },
   // What lies in the frame, and whether it fits.
   'src/core/package': { from: [...afterLayout, 'src/core/shelf'], packages: [] },
   // Frame sizes for a whole show, and a mat for each of its pictures.
   'src/core/show': {
-    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf', 'src/core/file-name.ts'],
+    from: [
+      ...afterLayout,
+      'src/core/money.ts',
+      'src/core/tables',
+      'src/core/shelf',
+      'src/core/package',
+      'src/core/finding',
+      'src/core/file-name.ts',
+    ],
     packages: [],
   },
   'src/core/cutting': {

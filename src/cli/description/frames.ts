@@ -1,10 +1,10 @@
 /** Frames that were found for a job, as text for people and as data for machines. */
-import { bordersText, candidateTitle, candidateWords } from '../../core/finding/words';
+import { RECKONED } from '../../core/finding/piece-price';
+import { candidateTitle, candidateWords, isPriced, standsText, wantedWords } from '../../core/finding/words';
 import { customTitle, customWords, equalityWords } from '../../core/finding/custom-words';
 import type { Candidate } from '../../core/finding/candidate';
 import type { Custom } from '../../core/finding/custom';
 import type { Found } from '../../core/finding/find-frames';
-import { showFor } from '../../core/layout/show';
 import { columns, paragraph, wrap } from '../print/text';
 
 interface Telling {
@@ -18,15 +18,10 @@ interface Telling {
 export function foundText(found: Found, { shelf, top, width }: Telling): string {
   const { candidates, job } = found;
   const works = candidates.filter((one) => one.works);
-  const { rule, range, measured } = job.borders;
-  const { limit } = showFor(job);
-  const end = range.greatest === undefined ? ' or more' : ` to ${limit(range.greatest)}`;
   const lines = [
     ...wrap(`“${job.title.slice(0, 60)}” in the frames of ${shelf}.`, width),
-    ...wrap(
-      `Wanted: borders of ${limit(range.least)}${end}, measured ${measured}; rule “${rule}”${rule === 'equal' ? ', centred in a frame of given size' : ''}.`,
-      width,
-    ),
+    ...wrap(wantedWords(job), width),
+    ...(isPriced(found) ? wrap(RECKONED, width) : []),
     ...(works.length === 0 ? ['', 'No frame works.'] : []),
     ...works.slice(0, top).flatMap((one, index) => ['', ...entry(found, one, index + 1, width)]),
     ...shortList(found, works.slice(top), top, width),
@@ -44,14 +39,14 @@ function entry(found: Found, candidate: Candidate, rank: number, width: number):
 /** The rest of those that work, a line each. */
 function shortList({ job }: Found, rest: readonly Candidate[], before: number, width: number): string[] {
   if (rest.length === 0) return [];
-  const show = showFor(job);
   const rows = rest.map((one, index) => [
     `${before + index + 1}.`,
     candidateTitle(one),
     one.isThere ? '' : 'none left',
-    one.borders ? bordersText(one.borders.cut, show) : '',
+    standsText(one, job),
   ]);
-  const heading = rest.length === 1 ? 'One more works:' : `${rest.length} more work, with borders as cut:`;
+  const what = job.layers.length === 0 ? '' : ', with borders as cut';
+  const heading = rest.length === 1 ? `One more works${what}:` : `${rest.length} more work${what}:`;
   return ['', heading, ...columns(rows, { indent: 3, width })];
 }
 
@@ -90,6 +85,6 @@ function candidateData({ layout: _layout, errors: _errors, ...told }: Candidate)
   return told;
 }
 
-function customData({ layout: _layout, ...told }: Custom) {
+function customData({ layout: _layout, made: _made, ...told }: Custom) {
   return told;
 }

@@ -2,11 +2,13 @@
 import { readShow } from '../../core/show/read-show';
 import { parsePattern, type Pattern } from '../../core/show/pattern';
 import type { ShowPicture } from '../../core/show/picture';
-import { readShelf } from '../../core/shelf/read-shelf';
 import type { Shelf } from '../../core/shelf/shelf';
 import { startShelf } from '../../core/shelf/start-shelf';
-import type { Problem, Result } from '../../core/problem';
+import { good, type Problem, type Result } from '../../core/problem';
+import { inFile } from '../in-file';
+import { UNREADABLE } from '../read-job';
 import { readText } from '../read-text';
+import { findShelf } from '../shelf-option';
 import type { ExitCode, World } from '../world';
 
 export interface FoundShow {
@@ -20,7 +22,7 @@ export interface FoundShow {
 
 export interface NoShow {
   readonly ok: false;
-  /** 1: something in a file is wrong. 2: a file can't be read. */
+  /** 1: something in the pattern, which is a job, is wrong. 2: a file can't be read, or a table has errors. */
   readonly code: ExitCode;
   readonly problems: readonly Problem[];
 }
@@ -37,28 +39,23 @@ export async function findShow(
   const texts = {
     list: await readText(list, world, AS_TABLE),
     pattern: await readText(pattern, world, AS_JOB),
-    ...(shelf === undefined ? {} : { shelf: await readText(shelf, world, AS_TABLE) }),
   };
-  const unread = Object.values(texts).flatMap((text) => (text.ok ? [] : text.problems));
-  if (unread.length > 0 || !texts.list.ok || !texts.pattern.ok) return { ok: false, code: 2, problems: unread };
+  const own = shelf === undefined ? undefined : await findShelf(shelf, world);
+  if (!texts.list.ok || !texts.pattern.ok) {
+    return { ok: false, code: 2, problems: [texts.list, texts.pattern, own].flatMap((one) => one?.problems ?? []) };
+  }
   const pictures = inFile(list, readShow(texts.list.value));
   const mat = inFile(pattern, parsePattern(texts.pattern.value));
   const units = mat.ok ? mat.value.job.units : 'in';
-  const frames: Result<Shelf> = texts.shelf?.ok
-    ? inFile(shelf ?? '', readShelf(texts.shelf.value))
-    : { ok: true, value: startShelf(units === 'in' ? 'inch' : 'metric'), problems: [] };
+  const frames: Result<Shelf> = own ?? good(startShelf(units === 'in' ? 'inch' : 'metric'));
   const problems = [
     ...pictures.problems,
     ...mat.problems.filter(({ severity }) => severity === 'error'),
     ...frames.problems,
   ];
-  if (!pictures.ok || !mat.ok || !frames.ok) return { ok: false, code: 1, problems };
+  if (!pictures.ok || !mat.ok || !frames.ok) {
+    const isJob = mat.ok || !mat.problems.some(({ code }) => UNREADABLE.has(code));
+    return { ok: false, code: pictures.ok && frames.ok && isJob ? 1 : 2, problems };
+  }
   return { ok: true, pictures: pictures.value, pattern: mat.value, shelf: frames.value, problems };
-}
-
-/** With the file's name before each place, since there are several files. */
-function inFile<T>(name: string, result: Result<T>): Result<T> {
-  const file = name === '-' ? 'standard input' : name;
-  const problems = result.problems.map((one) => ({ ...one, at: one.at === '' ? file : `${file}, ${one.at}` }));
-  return { ...result, problems };
 }

@@ -48,7 +48,7 @@ function placeData(place: Place) {
   };
   if (!isHung(place))
     return { ...picture, state: place.state, why: place.why, ...(place.custom ? { custom: place.custom } : {}) };
-  const { state, blank, frame, cost, borders, window, outOfRange, written, problems } = place;
+  const { state, blank, frame, cost, borders, window, outOfRange, depth, written, problems } = place;
   return {
     ...picture,
     state,
@@ -58,6 +58,7 @@ function placeData(place: Place) {
     window,
     borders,
     outOfRange,
+    depth,
     ...(cost ? { cost: costData(cost) } : {}),
     job: written,
     problems,

@@ -27,10 +27,11 @@ export const frames: Verb<Options> = {
   name: 'frames',
   summary: 'rank the frames of your shelf by how they suit a job',
   more: `The job is laid out in every frame, both ways up, whatever frame it has of its own. Those in which
-every border lies in range ("borders": "range" in the job) come first; of these the one with the
-evenest border, then with the least board, the lowest price, and by name. Frames made to size
-stand beside them, with what they take and cost more. A price that is not known is not counted.
-resources/shelf.md tells how a shelf is written. Exit code 0 also where no frame will do.`,
+every border lies in range ("borders": "range" in the job) and all goes in as deep as it is named
+come first; of these the one with the evenest border, then with the least board, the lowest price,
+that is surest to be deep enough, and by name. Frames made to size stand beside them, with what they
+take and cost more. A price that is not known is not counted. resources/shelf.md
+tells how a shelf is written. Exit code 0 also where no frame will do.`,
   examples: [
     'npm run -s matwright -- frames resources/samples/2-fern-cyanotype.json --shelf resources/shelf.csv',
     'npm run -s matwright -- frames resources/samples/3-nine-linocuts.json --top 1',

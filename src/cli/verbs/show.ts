@@ -6,9 +6,12 @@ import { planShow } from '../../core/show/plan-show';
 import { readLength } from '../../core/units';
 import { writeTogether, type NamedBytes } from '../../host/write-together';
 import { makeFolder, removeEmpty } from '../../host/make-folder';
+import type { Problem } from '../../core/problem';
+import { placedIn } from '../in-file';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { machineProblem, refuse } from '../refuse';
+import { shelfOption } from '../shelf-option';
 import { findShow } from '../show/find-show';
 import { showData } from '../show/show-data';
 import { showFiles, type ShowFile } from '../../core/show/show-files';
@@ -52,7 +55,7 @@ Pictures that no frame takes are told with the reason; a length has to say its u
   takesFile: { name: 'PICTURES', what: 'the list of pictures, comma-separated, or - for standard input' },
   options: [
     new Option('--pattern <job>', 'the job that the mats are made after').makeOptionMandatory(),
-    new Option('--shelf <file>', 'the frames, boards and glazing there are (resources/shelf.md)'),
+    shelfOption('the frames, boards and glazing there are'),
     new Option('--most <count>', `sizes at most (default: ${TABLE_SIZES})`).argParser(readCount),
     new Option('--aim <aim>', 'the least cost, or the fewest sizes that hold every picture (default: cost)').choices(
       AIMS,
@@ -73,7 +76,10 @@ Pictures that no frame takes are told with the reason; a length has to say its u
     const found = await findShow(name, options, world);
     if (!found.ok) return refuse(found, json, world);
     const planned = planShow(found.pictures, found.pattern, found.shelf, optionsFrom(options));
-    if (!planned.ok) return refuse({ code: 1, problems: planned.problems }, json, world);
+    if (!planned.ok) {
+      const isOfTable = planned.problems.every(({ at }) => placeOf(at) !== 'pattern');
+      return refuse({ code: isOfTable ? 2 : 1, problems: ofFiles(planned.problems, name, options) }, json, world);
+    }
     const plan = planned.value;
     const written = out === undefined ? undefined : await writeInto(world, plan, out, options.replace ?? false);
     if (written && !written.ok) {
@@ -81,7 +87,7 @@ Pictures that no frame takes are told with the reason; a length has to say its u
       const told = code === 'exists' ? message.replace('Replace it', 'Write over it with --replace') : message;
       return refuse({ code: code === 'cancelled' ? 130 : 2, problems: [machineProblem(code, told)] }, json, world);
     }
-    const problems = [...found.problems, ...plan.problems];
+    const problems = [...found.problems, ...ofFiles(plan.problems, name, options)];
     if (json) {
       await world.say(
         jsonText({ ok: true, ...showData(plan), ...(written ? { files: written.value } : {}), problems }),
@@ -94,6 +100,16 @@ Pictures that no frame takes are told with the reason; a length has to say its u
     return 0;
   },
 };
+
+/** Which of the files a place in a plan's problem is in: lines are the list's, prices the shelf's. */
+function placeOf(at: string): 'list' | 'shelf' | 'pattern' {
+  return at.startsWith('line ') ? 'list' : at === 'price' ? 'shelf' : 'pattern';
+}
+
+function ofFiles(problems: readonly Problem[], list: string, { pattern, shelf = 'the shelf' }: Options): Problem[] {
+  const files = { list, shelf, pattern };
+  return problems.flatMap((one) => (one.at === '' ? one : placedIn(files[placeOf(one.at)], [one])));
+}
 
 function optionsFrom({
   aim,

@@ -1,5 +1,5 @@
 /** One frame of the shelf, one way up, and what a job comes to in it. */
-import type { PerSide, Size } from '../geometry/box';
+import { sizeOf, type PerSide, type Size } from '../geometry/box';
 import { layOut } from '../layout/lay-out';
 import type { Laid } from '../layout/laid';
 import type { Layout } from '../layout/layout';
@@ -9,8 +9,9 @@ import type { Problem } from '../problem';
 import type { Shelf, ShelfFrame } from '../shelf/shelf';
 import { costOf, usedIn, type Cost, type Used } from './cost';
 import { evennessOf, type Evenness } from './evenness';
+import { heldIn, type Held } from './held';
 import { frameOf, jobInFrame } from './job-in-frame';
-import { depthRemarks, layoutReasons, leanReason, outrightReasons, rangeReasons, type Reason } from './reasons';
+import { layoutReasons, leanReason, outrightReasons, rangeReasons, type Reason } from './reasons';
 import { weightingIn, type Weighting } from './weighting';
 import { hiddenIn, naturalSize, type Wish } from './wish';
 
@@ -20,7 +21,7 @@ export interface Candidate {
   readonly turned: boolean;
   /** Frame size (the blank) as it hangs. */
   readonly size: Size;
-  /** True where the job can be cut for it with every border in range. */
+  /** True where the job can be cut for it with every border in range, and goes in as deep as it is named. */
   readonly works: boolean;
   /** False where none of it is left. */
   readonly isThere: boolean;
@@ -28,14 +29,17 @@ export interface Candidate {
   readonly reasons: readonly Reason[];
   /** What to look at where it does. */
   readonly remarks: readonly string[];
+  /** How deep it lies in the frame; undefined where it isn't laid out. */
+  readonly held?: Omit<Held, 'reasons' | 'remarks'>;
   /** The job laid out in it; undefined where the windows can't be placed. It may have errors, which are among the reasons. */
   readonly layout?: Layout;
   /** Borders of the arrangement, as cut and as seen. */
   readonly borders?: { readonly cut: PerSide; readonly seen: PerSide };
   /** Borders out of range, measured as the job's are. */
   readonly misses: readonly Miss[];
-  /** By how much the border misses its range that misses it most, mm; where windows do not fit, of borders below nothing. */
+  /** By how much the border misses its range that misses it most, mm; where windows do not fit, of borders below nothing. Without a mat by how much its size is not the picture's. */
   readonly shortfall: number;
+  /** None without a mat. */
   readonly evenness?: Evenness;
   /** Whether all four borders are the same, so that the mat may be turned and the frame hang either way. */
   readonly hangsEitherWay: 'yes' | 'not weighted' | 'no';
@@ -51,18 +55,18 @@ export interface Candidate {
 export function candidateOf(wish: Wish, frame: ShelfFrame, turned: boolean, shelf: Shelf): Candidate {
   const size = turned ? { width: frame.size.height, height: frame.size.width } : frame.size;
   const job = jobInFrame(wish, frame, size);
-  const inFrame = job?.frame ?? frameOf(wish.job.frame, frame, size);
+  const inFrame = job?.frame ?? frameOf(wish.job, frame, size);
   const outright = outrightReasons(wish, inFrame, size);
+  const isFloat = outright.some(({ kind }) => kind === 'float frame');
   const isLargeEnough = !outright.some(({ kind }) => kind === 'picture too large' || kind === 'windows do not fit');
   const laid = job && isLargeEnough ? layOut(job) : undefined;
   const layout = laid && layoutIn(laid);
   const misses = layout ? missesIn(wish, layout) : [];
-  const reasons = [
-    ...outright,
-    ...(!job && isLargeEnough ? [leanReason(wish, size)] : []),
-    ...rangeReasons(misses, wish.job),
-    ...(laid ? layoutReasons(laid.problems) : []),
-  ];
+  const { reasons: depthReasons, remarks, ...held } = (job && layout && heldIn(job, layout, shelf)) ?? NOT_HELD;
+  // What takes no mat at all needs no word of how the mat would lie in it.
+  const inIt = [...rangeReasons(misses, wish.job), ...(laid ? layoutReasons(laid.problems) : []), ...depthReasons];
+  const reasons = [...outright, ...(!job && isLargeEnough ? [leanReason(wish, size)] : []), ...(isFloat ? [] : inIt)];
+  const isBare = wish.job.layers.length === 0;
   let weighting: Weighting | undefined;
   return {
     frame,
@@ -71,20 +75,27 @@ export function candidateOf(wish: Wish, frame: ShelfFrame, turned: boolean, shel
     works: reasons.length === 0,
     isThere: frame.count !== 0,
     reasons,
-    remarks: depthRemarks(wish.job, inFrame),
+    remarks,
+    ...('fit' in held ? { held } : {}),
     ...(layout ? { layout, borders: layout.borders } : {}),
     misses,
-    shortfall: layout ? Math.max(0, ...misses.map(({ by }) => by)) : shortfallOf(wish, size, hiddenIn(inFrame, wish.job.borders)), // prettier-ignore
-    ...(layout ? { evenness: evennessOf(layout.borders.seen, wish.root !== undefined) } : {}),
-    hangsEitherWay: layout ? eitherWay(wish, layout) : 'no',
+    shortfall: isBare
+      ? apartBy(wish, size)
+      : layout
+        ? Math.max(0, ...misses.map(({ by }) => by))
+        : shortfallOf(wish, size, hiddenIn(inFrame, wish.job.borders)),
+    ...(layout && !isBare ? { evenness: evennessOf(layout.borders.seen, wish.root !== undefined) } : {}),
+    hangsEitherWay: layout && !isBare ? eitherWay(wish, layout) : 'no',
     get weighting() {
-      return (weighting ??= job && layout ? weightingIn(wish, job) : { rules: [] });
+      return (weighting ??= job && layout && !isBare ? weightingIn(wish, job) : { rules: [] });
     },
     used: usedIn(wish.job, size, frame.comesWith),
     cost: costOf(framePrice(frame), wish.job, size, frame.comesWith, shelf),
     errors: laid && !laid.ok ? laid.problems.filter(({ severity }) => severity === 'error') : [],
   };
 }
+
+const NOT_HELD = { reasons: [], remarks: [] };
 
 function layoutIn(laid: Laid): Layout | undefined {
   return laid.ok ? laid.value : laid.sketch;
@@ -102,6 +113,12 @@ function shortfallOf(wish: Wish, size: Size, hidden: number): number {
   const { least } = wish.job.borders.range;
   const border = Math.min(size.width - natural.width, size.height - natural.height) / 2 - hidden;
   return Math.max(0, least - border);
+}
+
+/** By how much a size is not the picture's that is to lie in it without a mat. */
+function apartBy({ leaves: [first] }: Wish, size: Size): number {
+  const sheet = first?.picture && sizeOf(first.picture.sheet);
+  return sheet ? Math.max(Math.abs(size.width - sheet.width), Math.abs(size.height - sheet.height)) : 0;
 }
 
 function eitherWay({ root }: Wish, { borders: { cut } }: Layout): Candidate['hangsEitherWay'] {

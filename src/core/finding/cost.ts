@@ -1,8 +1,9 @@
 /** What a job takes of board and glazing in a frame, and what that costs as far as the shelf says. */
 import type { Size } from '../geometry/box';
 import type { Job, FramePart } from '../job/job';
-import { priceOfArea, sumOf, type Money, type Price } from '../money';
-import { ofKind, type Shelf, type ShelfBoard, type ShelfGlazing } from '../shelf/shelf';
+import { sumOf, type Money } from '../money';
+import { ofKind, type Shelf } from '../shelf/shelf';
+import { pieceOf } from './piece-price';
 
 /** Areas to be cut, mm². What comes with the frame is not among them. */
 export interface Used {
@@ -50,8 +51,8 @@ export function usedIn(job: Job, blank: Size, comesWith: readonly FramePart[]): 
   };
 }
 
-/** A layer that is cut behind the one above it is trimmed. */
-function layerSizes({ layers, cutting }: Job, blank: Size): Size[] {
+/** A layer that is cut behind the one above it is trimmed; from the top down. */
+export function layerSizes({ layers, cutting }: Job, blank: Size): Size[] {
   const trim = cutting.layers === 'behind' ? 2 * cutting.behindTrim : 0;
   const behind = { width: blank.width - trim, height: blank.height - trim };
   return layers.map((_, index) => (index === 0 ? blank : behind));
@@ -94,7 +95,7 @@ function withSum(parts: readonly CostPart[]): Cost {
 function boardPrice(called: string, piece: Size, shelf: Shelf): Omit<CostPart, 'what'> {
   const plain = (name: string) => name.trim().toLowerCase();
   const board = ofKind(shelf, 'board').find(({ name }) => plain(name) === plain(called));
-  return board ? pieceOf(board, piece) : { why: `no board called “${called}” on the shelf` };
+  return board ? { name: board.name, ...pieceOf(board, piece) } : { why: `no board called “${called}” on the shelf` };
 }
 
 /** The cheapest of its material, with or without the UV filter as the job has it. */
@@ -104,29 +105,11 @@ function glazingPrice(
   shelf: Shelf,
 ): Omit<CostPart, 'what'> {
   const such = ofKind(shelf, 'glazing').filter((one) => one.material === material && one.uvFilter === uvFilter);
-  const pieces = such.map((one) => pieceOf(one, piece));
+  const pieces = such.map((one): Omit<CostPart, 'what'> => ({ name: one.name, ...pieceOf(one, piece) }));
   const priced = pieces.filter(({ amount }) => amount !== undefined);
   const [first, ...rest] = priced;
   if (!first) return pieces[0] ?? { why: `no ${material}${uvFilter ? ' with a UV filter' : ''} on the shelf` };
   return rest.reduce((best, one) => (one.amount && best.amount && one.amount.lt(best.amount) ? one : best), first);
-}
-
-/** Of a sheet as much is counted as the piece takes of it; what is left of it goes back on the shelf. */
-function pieceOf({ name, price, size }: ShelfBoard | ShelfGlazing, piece: Size): Omit<CostPart, 'what'> {
-  if (!price) return { name, why: 'no price on the shelf' };
-  if (size && !holds(size, piece)) return { name, why: 'its sheets are too small' };
-  const amount = price.per === 'sheet' ? partOfSheet(price, piece, size) : priceOfArea(price, areaOf(piece));
-  return amount ? { name, amount } : { name, why: 'a price by the sheet, and no size of a sheet' };
-}
-
-function partOfSheet({ amount }: Price, piece: Size, size: Size | undefined): Money | undefined {
-  return size && amount.times(areaOf(piece)).div(areaOf(size));
-}
-
-function holds(sheet: Size, piece: Size): boolean {
-  const long = (size: Size) => Math.max(size.width, size.height);
-  const short = (size: Size) => Math.min(size.width, size.height);
-  return long(piece) <= long(sheet) + 1e-6 && short(piece) <= short(sheet) + 1e-6;
 }
 
 export function areaOf({ width, height }: Size): number {

@@ -2,6 +2,9 @@
 import type { Job } from '../job/job';
 import { rangeReasons } from './reasons';
 import { showFor, type Show } from '../layout/show';
+import { fitOf } from '../package/fit';
+import { mayNotFitWords, shallowWords, wantedDepthWords } from '../package/room-words';
+import { stackOf } from '../package/stack';
 import { roundedText, type Money } from '../money';
 import { SAME } from '../layout/solve-borders';
 import { boardArea } from './area-text';
@@ -30,6 +33,7 @@ export function customWords({ job, candidates }: Found, custom: Custom): string[
     ...rangeReasons(misses, job).map(({ words }) => words),
     ...(nearestAbove ? [`The nearest above on the shelf is ${nearestAbove.name}.`] : []),
     offerWords(custom, show),
+    ...depthWords(custom, show),
     usedWords(used, job),
     costWords(cost, true),
     ...(best && more ? [moreWords(more, candidateTitle(best), job, show)] : []),
@@ -37,7 +41,8 @@ export function customWords({ job, candidates }: Found, custom: Custom): string[
 }
 
 /** Whether equal borders are to be had without a frame made to size. */
-export function equalityWords({ candidates }: Found): string {
+export function equalityWords({ candidates, job }: Found): string {
+  if (job.layers.length === 0) return 'Without a mat a frame is made as large as the picture.';
   const best = bestOf(candidates);
   if (!best?.evenness) return 'Nothing on the shelf works, so there is nothing to hold a frame made to size against.';
   return best.evenness.by <= SAME
@@ -47,9 +52,17 @@ export function equalityWords({ candidates }: Found): string {
 
 function offerWords({ offers: [first], length }: Custom, show: Show): string {
   if (!first) return `It takes ${show.length(length)} of moulding as wide as the job's; there is none on the shelf.`;
-  const { moulding, isDeepEnough, amount } = first;
+  const { moulding, amount } = first;
   const price = amount ? `, ${roundedText(amount)}` : ', price not known';
-  return `It takes ${show.length(length)} of ${moulding.name}${price}, waste and work not counted${isDeepEnough ? '' : '; its rabbet is too shallow'}.`;
+  return `It takes ${show.length(length)} of ${moulding.name}${price}, waste and work not counted.`;
+}
+
+/** Of the moulding at hand what is against it; where there is none, or none that was measured, what it has to be. */
+function depthWords({ made, layout, offers: [first] }: Custom, show: Show): string[] {
+  const fit = fitOf(made, stackOf(made, layout));
+  const words = shallowWords(made, fit, show) ?? mayNotFitWords(made, fit, show);
+  if (words !== undefined) return [`${first ? `${first.moulding.name}: ` : ''}${words}.`];
+  return fit.verdict === 'depth unknown' ? [`Its rabbet has to be ${wantedDepthWords(made, fit.needs, show)}.`] : [];
 }
 
 function moreWords({ length, board, glazing, amount, notCounted }: More, best: string, job: Job, show: Show): string {

@@ -25,6 +25,8 @@ export type CustomKind =
 export interface Custom {
   readonly kind: CustomKind;
   readonly blank: Size;
+  /** The job as it is made: of the first offer, or of its own moulding. */
+  readonly made: Job;
   readonly layout: Layout;
   readonly borders: { readonly cut: PerSide; readonly seen: PerSide };
   readonly misses: readonly Miss[];
@@ -105,7 +107,7 @@ function fittedJob({ job, lean }: Wish, border: number): Job {
 function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf: Shelf): Custom | undefined {
   const offers = offersFor(job, shelf);
   const [first] = offers;
-  const made = first ? withMoulding(job, first.moulding) : job;
+  const made = first ? withMoulding(job, first.moulding) : toBeMade(job);
   const laid = layOut(made);
   if (!laid.ok) return undefined;
   const { frame, borders } = laid.value;
@@ -116,6 +118,7 @@ function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf
   return {
     kind,
     blank: frame.blank,
+    made,
     layout: laid.value,
     borders: { cut, seen },
     misses: rangeMisses(job.borders.measured === 'as seen' ? seen : cut, job.borders.range),
@@ -126,6 +129,12 @@ function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf
     ...(nearestAbove ? { nearestAbove } : {}),
     ...(best ? { more: moreThan({ blank: frame.blank, used, cost }, best) } : {}),
   };
+}
+
+/** Of a moulding that is nowhere: what is known of the depth of the job's own frame says nothing of another. */
+function toBeMade(job: Job): Job {
+  const { rabbetDepth: _d, ...frame } = job.frame;
+  return { ...job, frame };
 }
 
 function moreThan(custom: { readonly blank: Size; readonly used: Used; readonly cost: Cost }, best: Candidate): More {

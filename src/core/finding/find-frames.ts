@@ -64,10 +64,15 @@ function alwaysWrong(candidates: readonly Candidate[]): Problem[] {
   const laid = candidates.filter(({ layout }) => layout);
   const [first, ...rest] = laid;
   if (!first) return [];
-  return first.errors.filter(({ code, at }) =>
-    rest.every(({ errors }) => errors.some((error) => error.code === code && error.at === at)),
+  return first.errors.filter(
+    ({ code, at }) =>
+      !OF_THE_FRAME.has(code) &&
+      rest.every(({ errors }) => errors.some((error) => error.code === code && error.at === at)),
   );
 }
+
+/** Of a picture without a mat: that it is not of this frame's size. */
+const OF_THE_FRAME = new Set(['picture-falls-through', 'picture-larger-than-frame']);
 
 function noFrames(): Problem {
   return {

@@ -2,11 +2,11 @@
 import type { Job } from '../job/job';
 import { layOut } from '../layout/lay-out';
 import type { Layout } from '../layout/layout';
-import { SAME } from '../layout/solve-borders';
 import { priceOfLength, type Money } from '../money';
 import { ofKind, type Moulding, type Shelf } from '../shelf/shelf';
-import { contentsDepth } from './depth';
-import { frameToFit } from './job-in-frame';
+import { fitOf } from '../package/fit';
+import { stackOf } from '../package/stack';
+import { frameToFit, packageIn } from './job-in-frame';
 
 /** A moulding from which a frame is made. */
 export interface Offer {
@@ -14,7 +14,7 @@ export interface Offer {
   /** Length of moulding that it takes, mm: 2 x (width + height of the rabbet) + 8 x (moulding width - lip). */
   readonly length: number;
   readonly amount?: Money;
-  /** False where its rabbet is known to be too shallow. */
+  /** False where its rabbet is known to be too shallow as all is named. */
   readonly isDeepEnough: boolean;
 }
 
@@ -27,13 +27,12 @@ export function offersFor(job: Job, shelf: Shelf): Offer[] {
     if (!laid.ok) return [];
     const length = stickLength(laid.value);
     const amount = moulding.price && priceOfLength(moulding.price, length);
-    const { rabbetDepth } = moulding;
     return [
       {
         moulding,
         length,
         ...(amount ? { amount } : {}),
-        isDeepEnough: rabbetDepth === undefined || contentsDepth(made).least <= rabbetDepth + SAME,
+        isDeepEnough: fitOf(made, stackOf(made, laid.value)).verdict !== 'does not fit',
       },
     ];
   });
@@ -48,7 +47,8 @@ export function offersFor(job: Job, shelf: Shelf): Offer[] {
 
 export function withMoulding(job: Job, moulding: Moulding): Job {
   const { blank } = job.frame;
-  return { ...job, frame: { ...frameToFit(job.frame, moulding), ...(blank ? { blank } : {}) } };
+  const frame = { ...frameToFit(job, moulding), ...(blank ? { blank } : {}) };
+  return { ...job, frame, package: packageIn(job, frame) };
 }
 
 /** The whole stick round the rabbet, with what the mitres take: 2 x (w + h) + 8 x (moulding width - lip), mm. */

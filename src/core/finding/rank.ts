@@ -4,22 +4,27 @@ import type { Show } from '../layout/show';
 import type { Unit } from '../units';
 import { boardArea } from './area-text';
 import type { Candidate } from './candidate';
+import { SURETY, suretyOf } from './held';
 
 /**
  * What frames are put in order by, the first that tells two apart:
  *
  * 1. it works, and there is one; it works, but none is left; it does not work;
- * 2. of those that do not work: by how much the worst border misses its range, the least first;
+ * 2. of those that do not work: by how much the worst border misses its range, the least first; without a mat by how much
+ *    the frame's size is not the picture's;
  * 3. evenness: widest border less narrowest, as `Evenness` measures it, the least first (common practice, no source: ready-made
  *    sizes are chosen by how even the border comes out, not by their size);
  * 4. board used, the least first;
  * 5. price as far as it is known: first those of which fewer parts are unknown, then the lowest;
- * 6. name, by letters; and of one frame the way up in which its size is written.
+ * 6. how sure it is that it holds the job's depth, as `SURETY` has it: a frame that hides a canvas before one behind which it
+ *    stands out. That comes so late because clips are the usual way to hold a canvas, cost next to nothing and are seen from
+ *    beside alone, and because what may not fit is told in words (our own rule);
+ * 7. name, by letters; and of one frame the way up in which its size is written.
  *
  * Lengths count as the same within a millionth of a millimetre, areas within a thousandth of a square millimetre, so that
  * neither the unit that they were typed in nor the way up of the whole job changes the order.
  */
-type Step = 'works' | 'shortfall' | 'evenness' | 'board' | 'price' | 'name';
+type Step = 'works' | 'shortfall' | 'evenness' | 'board' | 'price' | 'depth' | 'name';
 
 const STEPS: readonly (readonly [Step, (a: Candidate, b: Candidate) => number])[] = [
   ['works', (a, b) => stateOf(a) - stateOf(b)],
@@ -27,6 +32,7 @@ const STEPS: readonly (readonly [Step, (a: Candidate, b: Candidate) => number])[
   ['evenness', (a, b) => steps(a.evenness?.by ?? FAR, LENGTH) - steps(b.evenness?.by ?? FAR, LENGTH)],
   ['board', (a, b) => steps(a.used.board, AREA) - steps(b.used.board, AREA)],
   ['price', comparePrices],
+  ['depth', (a, b) => surety(a) - surety(b)],
   ['name', (a, b) => byLetters(a.frame.name, b.frame.name) || Number(a.turned) - Number(b.turned)],
 ];
 
@@ -51,9 +57,11 @@ export function whyBefore(first: Candidate, second: Candidate, show: Show, unit:
     case 'evenness':
       return `its borders are more even by ${show.length((second.evenness?.by ?? 0) - (first.evenness?.by ?? 0))}`;
     case 'board':
-      return `it is as even, and takes ${boardArea(second.used.board - first.used.board, unit)} less board`;
+      return `${asEven(first)}takes ${boardArea(second.used.board - first.used.board, unit)} less board`;
     case 'price':
       return pricesApart(first, second);
+    case 'depth':
+      return `they come to the same in all else, and in this one the package ${SURETY[surety(first)]}, in the other it ${SURETY[surety(second)]}`;
     case 'name':
       return first.frame === second.frame
         ? 'it is the same the other way up'
@@ -77,11 +85,21 @@ function comparePrices({ cost: a }: Candidate, { cost: b }: Candidate): number {
   return a.counted.cmp(b.counted);
 }
 
-function pricesApart({ cost: first }: Candidate, { cost: second }: Candidate): string {
+function pricesApart(before: Candidate, after: Candidate): string {
+  const [first, second] = [before.cost, after.cost];
   if (first.notCounted.length !== second.notCounted.length || !first.counted || !second.counted) {
-    return 'it is as even, and more of its price is known';
+    return before.evenness ? 'it is as even, and more of its price is known' : 'more of its price is known';
   }
-  return `it is as even, and costs ${roundedText(second.counted.minus(first.counted))} less`;
+  return `${asEven(before)}costs ${roundedText(second.counted.minus(first.counted))} less`;
+}
+
+/** Without a mat there are no borders to be even. */
+function asEven({ evenness }: Candidate): string {
+  return evenness ? 'it is as even, and ' : 'it ';
+}
+
+function surety({ held }: Candidate): number {
+  return suretyOf(held) ?? SURETY.length;
 }
 
 function byLetters(one: string, other: string): number {

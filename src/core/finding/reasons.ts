@@ -1,11 +1,11 @@
 /** Why a frame does not suit a job, and what to look at where it does, in words with numbers. */
 import { sizeOf, type Size } from '../geometry/box';
+import { goesBare } from '../job/bare-kinds';
 import type { Frame, Job } from '../job/job';
 import { alike, bordersAt, SLACK, titled } from '../layout/limits/slack';
 import type { Miss } from '../layout/range-misses';
 import { showFor, type Show } from '../layout/show';
 import { isError, type Problem } from '../problem';
-import { contentsDepth } from './depth';
 import { hiddenIn, naturalSize, type Wish } from './wish';
 
 export interface Reason {
@@ -20,14 +20,14 @@ export interface Reason {
   readonly words: string;
 }
 
-/** What can be said before the job is laid out in the frame: its build, its depth, and what is larger than it. */
+/** What can be said before the job is laid out in the frame: its build, and what is larger than it. */
 export function outrightReasons(wish: Wish, frame: Frame, blank: Size): Reason[] {
   const show = showFor(wish.job);
-  const large = picturesTooLarge(wish, blank, show);
+  const isBare = wish.job.layers.length === 0;
+  const large = picturesTooLarge(wish, frame, blank, show);
   return [
     ...floatOnlyCanvas(wish.job, frame),
-    ...rabbetTooShallow(wish.job, frame, show),
-    ...(large.length > 0 ? large : windowsTooLarge(wish, frame, blank, show)),
+    ...(large.length > 0 || isBare ? large : windowsTooLarge(wish, frame, blank, show)),
   ];
 }
 
@@ -66,46 +66,29 @@ export function leanReason({ job, lean }: Wish, blank: Size): Reason {
   };
 }
 
-/** Where it is the thicker boards that would not go in, that is no reason yet, but worth a look. */
-export function depthRemarks(job: Job, { rabbetDepth, build }: Frame): string[] {
-  const { least, greatest } = contentsDepth(job);
-  const needed = greatest + job.package.fixing.room;
-  if (rabbetDepth === undefined || build === 'float' || least > rabbetDepth + SLACK) return [];
-  if (needed <= rabbetDepth + SLACK) return [];
-  const show = showFor(job);
-  return [
-    `The rabbet is ${show.length(rabbetDepth)} deep; glazing, mats, picture and backing with room for their fixing may need ${show.missing(needed, rabbetDepth)}.`,
-  ];
-}
-
 function floatOnlyCanvas({ pictures, layers }: Job, { build }: Frame): Reason[] {
   if (build !== 'float') return [];
-  const canvas = pictures.length > 0 && pictures.every(({ kind }) => kind === 'painting on canvas');
+  const canvas = pictures.length > 0 && pictures.every(({ kind }) => goesBare(kind));
   if (canvas && layers.length === 0) return [];
-  const why = canvas ? 'shows a canvas without a mat, and this job has one' : 'takes a canvas only: it has no lip to hold glazing and mat, and nothing else may lie open on its ledge'; // prettier-ignore
+  const why = canvas
+    ? 'shows a canvas or panel without a mat, and this job has one'
+    : 'takes a canvas or panel only: it has no lip to hold glazing and mat, and nothing else may lie open on its ledge';
   return [{ kind: 'float frame', words: `A float frame ${why}.` }];
 }
 
-function rabbetTooShallow(job: Job, { rabbetDepth, build }: Frame, show: Show): Reason[] {
-  const { least } = contentsDepth(job);
-  if (rabbetDepth === undefined || build === 'float' || least <= rabbetDepth + SLACK) return [];
-  return [
-    {
-      kind: 'rabbet too shallow',
-      words: `The rabbet is ${show.length(rabbetDepth)} deep, and glazing, mats, picture and backing are ${show.missing(least, rabbetDepth)}: they would stand out behind by ${show.length(least - rabbetDepth)}.`,
-    },
-  ];
-}
-
-function picturesTooLarge({ leaves, job }: Wish, blank: Size, show: Show): Reason[] {
+/** Without a mat it may fill the rabbet, with its play. */
+function picturesTooLarge({ leaves, job }: Wish, { allowance }: Frame, blank: Size, show: Show): Reason[] {
+  const isBare = job.layers.length === 0;
+  const play = isBare ? allowance : 0;
   const large = leaves.find(({ picture }) => {
     const sheet = picture && sizeOf(picture.sheet);
-    return sheet && (sheet.width > blank.width + SLACK || sheet.height > blank.height + SLACK);
+    return sheet && (sheet.width > blank.width + play + SLACK || sheet.height > blank.height + play + SLACK);
   });
   if (!large?.picture) return [];
   const { picture } = large;
   const name = titled(job.pictures[picture.index]?.title ?? '') || `${picture.index + 1} `;
-  const words = `The sheet of picture ${name}is ${show.size(sizeOf(picture.sheet))}, larger than ${show.size(blank)}.`;
+  const what = isBare ? `Picture ${name}` : `The sheet of picture ${name}`;
+  const words = `${what}is ${show.size(sizeOf(picture.sheet))}, larger than ${isBare ? 'a frame of ' : ''}${show.size(blank)}.`;
   return [{ kind: 'picture too large', words }];
 }
 
@@ -123,11 +106,18 @@ function windowsTooLarge(wish: Wish, frame: Frame, blank: Size, show: Show): Rea
 }
 
 /** Problems whose last clause says what to do about a frame that is not to be kept. */
-const ADVISING = new Set(['picture-larger-than-frame', 'window-off-the-board', 'weighting-too-large', 'border-leaves-nothing']); // prettier-ignore
+const ADVISING: Readonly<Record<string, string>> = {
+  'picture-larger-than-frame': '; ',
+  'window-off-the-board': '; ',
+  'weighting-too-large': '; ',
+  'border-leaves-nothing': '; ',
+  'picture-falls-through': '. ',
+};
 
 function withoutAdvice({ code, message }: Problem): string {
-  const end = message.lastIndexOf('; ');
-  return ADVISING.has(code) && end > 0 ? `${message.slice(0, end)}.` : message;
+  const clause = ADVISING[code];
+  const end = clause === undefined ? -1 : message.lastIndexOf(clause);
+  return end > 0 ? `${message.slice(0, end)}.` : message;
 }
 
 function capital(text: string): string {

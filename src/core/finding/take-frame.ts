@@ -19,6 +19,7 @@ export function editsToTake(job: Job, { frame: shelf, size }: Candidate): Edit[]
     set('frame.readyMade', undefined),
     set('frame.hung', undefined),
     set('frame.size', { width: length(size.width), height: length(size.height) }),
+    ...(job.frame.build === 'float' && shelf.build !== 'float' ? ['frame.lip', 'frame.allowance'].map((at) => set(at, undefined)) : []), // prettier-ignore
     ...(shelf.lip === undefined && shelf.face === undefined ? [] : [set('frame.lip', length(frame.lip))]),
     ...(shelf.face === undefined ? [] : [set('frame.mouldingWidth', length(frame.mouldingWidth))]),
     set('frame.rabbetDepth', length(shelf.rabbetDepth)),
@@ -29,7 +30,18 @@ export function editsToTake(job: Job, { frame: shelf, size }: Candidate): Edit[]
     set('frame.grooves', shelf.grooves.length > 0 ? shelf.grooves.map(length) : undefined),
     set('frame.weight', shelf.weight === undefined ? undefined : `${shelf.weight} kg`),
     set('frame.density', undefined),
+    set('frame.float.insideDepth', undefined),
+    ...fixingEdits(job, taken),
     ...lengths.map((key) => set(`borders.${key}`, length(borders[key]))),
     set('borders.rule', borders.rule),
+  ];
+}
+
+/** What is usual in the frame that is taken needs no word, and none of another frame may stand in its way. */
+function fixingEdits(before: Job, taken: Job): Edit[] {
+  const [was, now] = [before.package.fixing, taken.package.fixing];
+  return [
+    ...(was.kind === now.kind ? [] : [{ at: 'package.fixing.kind', value: undefined }]),
+    ...(was.room === now.room ? [] : [{ at: 'package.fixing.room', value: undefined }]),
   ];
 }

@@ -1,5 +1,4 @@
 /** What was found, in sentences: the same on the screen, at the command line and on paper. */
-import type { PerSide } from '../geometry/box';
 import type { BorderRule, Job } from '../job/job';
 import { BORDER_RULES } from '../job/written-borders';
 import { alike, SLACK } from '../layout/limits/slack';
@@ -7,6 +6,8 @@ import { showFor, type Show } from '../layout/show';
 import { SAME } from '../layout/solve-borders';
 import { roundedText } from '../money';
 import { boardArea } from './area-text';
+import { bareSentences, bareText, bareWanted } from './bare-words';
+import { bordersText } from './borders-text';
 import type { Candidate } from './candidate';
 import type { Cost, Used } from './cost';
 import { bestOf, type Found } from './find-frames';
@@ -22,24 +23,55 @@ export function candidateWords(found: Found, candidate: Candidate): string[] {
   if (!candidate.works) return [...candidate.reasons.map(({ words }) => words), ...wouldDo(candidate)];
   const { job } = found;
   return [
-    ...borderSentences(candidate.borders, job),
-    ...evennessWords(candidate, showFor(job)),
+    ...(isBare(job) ? bareWords(candidate, job) : matWords(candidate, job)),
+    ...candidate.remarks,
     ...rankWords(found, candidate),
-    ...eitherWayWords(candidate, showFor(job)),
-    weightingWords(candidate, job),
+    ...(isBare(job) ? [] : [...eitherWayWords(candidate, showFor(job)), weightingWords(candidate, job)]),
     usedWords(candidate.used, job),
     costWords(candidate.cost),
     ...shelfWords(candidate),
-    ...candidate.remarks,
   ];
 }
 
-/** `2 1/8 in all round`, or as many of the sides as differ. */
-export function bordersText({ left, top, right, bottom }: PerSide, { length }: Show): string {
-  const same = (one: number, other: number) => Math.abs(one - other) <= SAME;
-  const across = same(left, right) ? `${length(left)} at the sides` : `${length(left)} left, ${length(right)} right`;
-  const up = same(top, bottom) ? `${length(top)} at top and bottom` : `${length(top)} at the top, ${length(bottom)} at the bottom`; // prettier-ignore
-  return same(left, right) && same(top, bottom) && same(left, top) ? `${length(left)} all round` : `${across}, ${up}`;
+/** What is asked of a frame. */
+export function wantedWords(job: Job): string {
+  if (isBare(job)) return bareWanted(job);
+  const { rule, range, measured } = job.borders;
+  const { limit } = showFor(job);
+  const end = range.greatest === undefined ? ' or more' : ` to ${limit(range.greatest)}`;
+  return `Wanted: borders of ${limit(range.least)}${end}, measured ${measured}; rule “${rule}”${rule === 'equal' ? ', centred in a frame of given size' : ''}.`;
+}
+
+/** How many there are that will do, and which comes first. */
+export function foundWords({ candidates, job }: Found): string {
+  const works = candidates.filter((one) => one.works).length;
+  const of = `of ${candidates.length} sizes and turns`;
+  if (works === 0) return isBare(job) ? `None ${of} holds it.` : `None ${of} keeps every border in range and is deep enough.`; // prettier-ignore
+  const holds = works === 1 ? 'holds it' : 'hold it';
+  return isBare(job) ? `${works} ${of} ${holds}.` : `${works} ${of} ${holds} with every border in range; the most even first.`; // prettier-ignore
+}
+
+/** Whether anything but frames has a price, so that one may ask how it is reckoned. */
+export function isPriced({ candidates }: Found): boolean {
+  return candidates.some(({ cost }) => cost.parts.some(({ what, amount }) => what !== 'frame' && amount !== undefined));
+}
+
+/** The borders of a candidate in a few words, as cut; without a mat what covers the picture. */
+export function standsText({ layout, borders }: Candidate, job: Job): string {
+  if (isBare(job)) return layout ? bareText(layout, job) : '';
+  return borders ? bordersText(borders.cut, showFor(job)) : '';
+}
+
+function isBare({ layers }: Pick<Job, 'layers'>): boolean {
+  return layers.length === 0;
+}
+
+function bareWords({ layout }: Candidate, job: Job): string[] {
+  return layout ? bareSentences(layout, job) : [];
+}
+
+function matWords(candidate: Candidate, job: Job): string[] {
+  return [...borderSentences(candidate.borders, job), ...evennessWords(candidate, showFor(job))];
 }
 
 /** Both ways of measuring where the frame hides some of them. */
@@ -52,6 +84,7 @@ export function borderSentences(borders: Candidate['borders'], job: Pick<Job, 'u
 
 export function usedWords({ board, glazing, layers, mountBoard }: Used, { units }: Pick<Job, 'units'>): string {
   const area = (squareMm: number) => boardArea(squareMm, units);
+  if (board === 0) return glazing > 0 ? `To be cut: glazing ${area(glazing)}.` : 'There is nothing to cut.';
   const parts = [
     `${layers.length > 1 ? `${layers.length} layers` : 'mat'} ${area(board - mountBoard)}`,
     ...(mountBoard > 0 ? [`mount board ${area(mountBoard)}`] : []),
@@ -96,15 +129,17 @@ function rankWords({ candidates, job, nextSmaller, nextLarger }: Found, candidat
   if (candidate !== bestOf(candidates)) return why;
   return [
     ...why,
-    ...(nextLarger ? [`One size larger, ${candidateTitle(nextLarger)}, ${wouldLeave(nextLarger, show)}.`] : []),
-    ...(nextSmaller ? [`One size smaller, ${candidateTitle(nextSmaller)}, ${wouldLeave(nextSmaller, show)}.`] : []),
+    ...(nextLarger ? [`One size larger, ${candidateTitle(nextLarger)}, ${wouldLeave(nextLarger, job)}.`] : []),
+    ...(nextSmaller ? [`One size smaller, ${candidateTitle(nextSmaller)}, ${wouldLeave(nextSmaller, job)}.`] : []),
   ];
 }
 
-function wouldLeave({ borders, works, reasons }: Candidate, show: Show): string {
+function wouldLeave({ borders, works, reasons }: Candidate, job: Job): string {
   const [first] = reasons;
   const reason = first ? lowered(first.words) : '';
-  if (!borders) return `would not do: ${reason}`;
+  const show = showFor(job);
+  if (isBare(job) && works) return 'would do too';
+  if (!borders || isBare(job)) return `would not do: ${reason}`;
   return `would leave ${bordersText(borders.cut, show)}${works ? '' : `, and would not do: ${reason}`}`;
 }
 

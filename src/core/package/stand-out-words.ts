@@ -27,7 +27,7 @@ export function standOutWords(job: Job, found: StandOut, show: Show): string[] {
   ];
 }
 
-function depthWords({ contents, standOut }: StandOut, show: Show): string[] {
+export function depthWords({ contents, standOut }: StandOut, show: Show): string[] {
   if (!standOut) {
     return [
       `All that goes into the rabbet is ${show.limit(contents.nominal)} deep; a rabbet of so much hides it, and in one that is shallower it stands out by the difference.`,

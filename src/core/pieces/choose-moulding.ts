@@ -5,6 +5,7 @@ import { nearestWord } from '../nearest-word';
 import { bad, good, type Problem, type Result } from '../problem';
 import { ofKind, type Moulding, type Shelf } from '../shelf/shelf';
 import { lipOf } from './section';
+import { showFor } from '../layout/show';
 import { lengthText, showingOf } from '../units';
 
 /** By its name, without regard to capitals. */
@@ -48,16 +49,17 @@ export function mouldingProblems(
     ];
   }
   if (Math.abs(own - lip) < 1e-6) return [];
-  const message = `“${job.title}” is laid out for a lip of ${show(lip)}; that of “${moulding.name}” is ${value}, so its borders as seen will be others. Set the lip in the job.`;
+  const apart = showFor(job);
+  const message = `“${job.title}” is laid out for a lip of ${apart.missing(lip, own)}; that of “${moulding.name}” is ${apart.missing(own, lip)}, so its borders as seen will be others. Set the lip in the job.`;
   return [
     {
       code: 'moulding-differs',
       severity: 'note',
       at: 'frame.lip',
       message,
-      value,
-      limit: show(lip),
-      remedy: `a lip of ${value}`,
+      value: apart.missing(own, lip),
+      limit: apart.missing(lip, own),
+      remedy: `a lip of ${apart.limit(own)}`,
     },
   ];
 }

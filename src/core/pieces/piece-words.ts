@@ -67,7 +67,7 @@ export function costRows({ lines, counted, notCounted }: Costs): WordsRow[] {
     [
       'Counted',
       roundedText(counted),
-      notCounted.length === 0 ? 'everything is counted' : `without ${listed(notCounted.map(uncapital))}`,
+      `sheets whole, as they are bought${notCounted.length === 0 ? '' : `; without ${listed(notCounted.map(uncapital))}`}`,
     ],
   ];
 }

@@ -1,7 +1,7 @@
 /** The frames of a shelf that a show may choose from: by size, each as a job understands it, with what it costs. */
 import { nameOfSize } from '../frame/ready-made';
 import type { Size } from '../geometry/box';
-import type { Frame } from '../job/job';
+import type { Frame, Job } from '../job/job';
 import { readJob } from '../job/read';
 import { ofKind, type Shelf, type ShelfFrame } from '../shelf/shelf';
 import { sizeText, showingOf } from '../units';
@@ -13,6 +13,8 @@ export interface Candidate {
   readonly frame: ShelfFrame;
   /** As jobs have it, hanging each way; one of a square. */
   readonly ways: readonly Frame[];
+  /** How it is usual to hold things in it, where the pattern does not say. */
+  readonly fixing: Job['package']['fixing'];
   /** Of one picture in it, in whole parts; undefined of a frame without a price that pictures are bound to. */
   readonly parts?: number;
   /** Index of its size. */
@@ -46,8 +48,8 @@ export function candidatesOf(pattern: Pattern, shelf: Shelf, costs: Costs, bound
     const parts = costs.partsOf(frame);
     const isBound = bound.has(frame.name.toLowerCase());
     if ('why' in ways) leftOut.push({ frame, why: ways.why });
-    else if (typeof parts === 'number') found.push({ frame, ways: ways.frames, parts });
-    else if (isBound) found.push({ frame, ways: ways.frames });
+    else if (typeof parts === 'number') found.push({ frame, ...ways, parts });
+    else if (isBound) found.push({ frame, ...ways });
     else leftOut.push({ frame, why: parts.why });
   }
   const sorted = found.toSorted(inOrder);
@@ -64,15 +66,16 @@ export function candidatesOf(pattern: Pattern, shelf: Shelf, costs: Costs, bound
   return { sizes, frames, leftOut };
 }
 
-function waysOf(pattern: Pattern, frame: ShelfFrame): { readonly frames: readonly Frame[] } | { readonly why: string } {
-  if (frame.build === 'float') return { why: 'a float frame is for a canvas, which has no mat' };
+function waysOf(pattern: Pattern, frame: ShelfFrame): Pick<Candidate, 'ways' | 'fixing'> | { readonly why: string } {
+  if (frame.build === 'float') return { why: 'a float frame takes no mat, it is for a canvas or panel only' };
   const [stand] = pattern.job.pictures;
   const picture = { line: 0, title: '', sheet: stand?.sheet ?? frame.size, count: 1 };
   const read = readJob(writeMat(pattern, picture, { blank: upright(frame.size), frame }));
   if (!read.ok) return { why: read.problems.map(({ message }) => message).join(' ') };
-  const { frame: job } = read.value.job;
+  const { frame: way, package: held } = read.value.job;
   const { width, height } = upright(frame.size);
-  return { frames: fine(width) === fine(height) ? [job] : [job, { ...job, blank: { width: height, height: width } }] };
+  const turned = { ...way, blank: { width: height, height: width } };
+  return { ways: fine(width) === fine(height) ? [way] : [way, turned], fixing: held.fixing };
 }
 
 /** Thousandths of a millimetre: frames whose sides differ by less are of one size, whatever unit they were said in. */

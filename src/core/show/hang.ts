@@ -1,5 +1,7 @@
 /** Gives each picture of a show its place: the frame it takes among the sizes chosen, and the mat for that. */
-import { sizeOf } from '../geometry/box';
+import { sizeOf, type Size } from '../geometry/box';
+import { fitOf } from '../package/fit';
+import { stackOf } from '../package/stack';
 import { assert } from '../problem';
 import type { Candidates } from './candidates';
 import { copiesOf, type Piece, type ShowChoosing } from './choosing-for';
@@ -9,7 +11,7 @@ import { matFor } from './mat-for';
 import type { Pattern } from './pattern';
 import type { BarePlace, HungPlace, Place, ShowOptions } from './plan';
 import { Filler } from './search/fill';
-import { unevenness } from './trial';
+import { unevenness, type Trial } from './trial';
 import type { Fit, TriedPicture } from './try-pictures';
 import { whyLeft } from './why-left';
 import type { FrameChoice } from './written-mat';
@@ -101,12 +103,21 @@ function placeWithout(tried: TriedPicture, hanging: Hanging): HungPlace | BarePl
   if (tried.fits.size > 0 && !isTaken) {
     return { state: 'left', why: `None of the sizes chosen takes it; ${sizeThatWould(tried, hanging)} would.` };
   }
-  const custom = tried.trial && customSize(tried.trial, pattern.job);
-  if (options.allowCustom && custom) return hung(tried, { blank: custom }, hanging);
-  const why = isTaken
-    ? 'The frames on the shelf that take it are all used.'
-    : whyLeft(tried, candidates.frames, pattern.job);
-  return { state: 'left', why, ...(custom ? { custom } : {}) };
+  const { trial } = tried;
+  const custom = trial && customSize(trial, pattern.job);
+  if (options.allowCustom && custom)
+    return hung(tried, { blank: custom }, { pattern: deepEnough(pattern, trial, custom) });
+  const why = isTaken ? 'The frames on the shelf that take it are all used.' : whyLeft(tried, candidates, pattern.job);
+  const rabbet = custom && trial.depthMade(custom)?.needs;
+  return { state: 'left', why, ...(rabbet ? { custom: { ...custom, rabbet } } : {}) };
+}
+
+/** A frame that is made takes a moulding that is deep enough: what the pattern says of a shallower one is left out. */
+function deepEnough(pattern: Pattern, trial: Trial, blank: Size): Pattern {
+  const { frame } = pattern.written;
+  if (!frame || trial.depthMade(blank)?.verdict === 'fits') return pattern;
+  const { rabbetDepth: _d, mouldingDepth: _m, ...rest } = frame;
+  return { ...pattern, written: { ...pattern.written, frame: rest } };
 }
 
 /** The cheapest frame that it fits. */
@@ -124,7 +135,7 @@ function hung(
 ): HungPlace {
   const mat = matFor(pattern, picture, choice);
   assert(mat.ok, `${picture.title}: what suits a picture can be laid out`);
-  const { written, layout } = mat.value;
+  const { written, job, layout } = mat.value;
   return {
     state: choice.frame ? 'framed' : 'made to size',
     blank: choice.blank,
@@ -134,5 +145,6 @@ function hung(
     written,
     problems: mat.problems,
     outOfRange: fit?.outOfRange ?? false,
+    depth: fitOf(job, stackOf(job, layout)),
   };
 }

@@ -2,12 +2,14 @@
 import type { Size } from '../geometry/box';
 import type { Layout } from '../layout/layout';
 import type { WrittenJob } from '../job/written';
+import type { Fit } from '../package/fit';
+import type { Range } from '../package/range';
 import type { Problem } from '../problem';
 import type { ShelfFrame } from '../shelf/shelf';
 import type { Showing } from '../units';
 import type { FrameSize, LeftOut } from './candidates';
 import type { Cost } from './costs';
-import type { Range } from './pattern';
+import type { Range as BorderRange } from './pattern';
 import type { ShowPicture } from './picture';
 
 export const AIMS = ['cost', 'sizes'] as const;
@@ -23,7 +25,7 @@ export interface ShowOptions {
   /** Sizes at most, where the aim is cost; 6 unless said. */
   readonly most?: number;
   /** Borders in place of the pattern's range. */
-  readonly range?: Range;
+  readonly range?: BorderRange;
   /** True where counts on the shelf are limits; otherwise more can be ordered. */
   readonly onShelfOnly?: boolean;
   /** True where pictures that no frame takes get one made to size. */
@@ -72,14 +74,16 @@ export interface HungPlace {
   readonly problems: readonly Problem[];
   /** True of a frame that the list binds it to, with borders out of range. */
   readonly outOfRange: boolean;
+  /** Whether it goes into the frame's depth; `room` is none where nobody has measured that. */
+  readonly depth: Fit;
 }
 
 /** A picture without. */
 export interface BarePlace {
   readonly state: 'own' | 'left';
   readonly why: string;
-  /** A frame to be made that would do. */
-  readonly custom?: Size;
+  /** A frame to be made that would do, and how deep its rabbet has to be. */
+  readonly custom?: Size & { readonly rabbet: Range };
 }
 
 export type Place = {

@@ -1,7 +1,9 @@
 /** What a picture in a frame costs, as far as the shelf's prices say: the frame, its boards and its glazing. */
 import type { Size } from '../geometry/box';
 import type { Job } from '../job/job';
-import { NO_MONEY, priceOfArea, type Money } from '../money';
+import { layerSizes } from '../finding/cost';
+import { pieceOf } from '../finding/piece-price';
+import type { Money } from '../money';
 import { ofKind, type Shelf, type ShelfBoard, type ShelfFrame, type ShelfGlazing } from '../shelf/shelf';
 import { titled } from './words';
 
@@ -9,6 +11,8 @@ import { titled } from './words';
 interface Part {
   /** In words: `board “White”`. */
   readonly name: string;
+  /** How large a piece of it is in a frame of such a size. */
+  readonly sizeIn?: (blank: Size) => Size;
   /** Where the frame brings it along. */
   readonly comesWith?: 'glazing' | 'mount board';
   /** What there is of it with a price; nothing: it is not counted. */
@@ -24,8 +28,7 @@ export interface Prices {
 }
 
 /**
- * Boards are found by their names, glazing by its material and UV filter. A sheet costs each piece of it the same part of its
- * price: as many pieces count as lie on it all one way. What is sold by area counts by the frame size's area.
+ * Boards are found by their names, glazing by its material and UV filter; a piece costs what `pieceOf` says.
  */
 export function pricesOf(shelf: Shelf, job: Job): Prices {
   const parts = partsOf(shelf, job);
@@ -38,7 +41,7 @@ export function pricesOf(shelf: Shelf, job: Job): Prices {
       let amount = frame.price.amount;
       for (const part of priced) {
         if (part.comesWith && frame.comesWith.includes(part.comesWith)) continue;
-        const least = cheapest(part.sheets, frame.size);
+        const least = cheapest(part.sheets, part.sizeIn?.(frame.size) ?? frame.size);
         if (!least) return { ok: false, why: `no sheet of ${part.name} is as large` };
         amount = amount.plus(least);
       }
@@ -51,7 +54,11 @@ function partsOf(shelf: Shelf, job: Job): Part[] {
   const boards = ofKind(shelf, 'board');
   const named = (board: string) => boards.filter(({ name }) => name.toLowerCase() === board.toLowerCase());
   const { glazing, mountBoard } = job.package;
-  const layers = job.layers.map(({ board }) => ({ name: `board ${titled(board)}`, sheets: priced(named(board)) }));
+  const layers = job.layers.map(({ board }, index) => ({
+    name: `board ${titled(board)}`,
+    sizeIn: (blank: Size) => layerSizes(job, blank)[index] ?? blank,
+    sheets: priced(named(board)),
+  }));
   return [
     ...layers,
     ...(mountBoard
@@ -84,23 +91,11 @@ function priced<T extends ShelfBoard | ShelfGlazing>(sheets: readonly T[]): T[] 
   return sheets.filter(({ price, size }) => price && (price.per !== 'sheet' || size));
 }
 
-function cheapest(sheets: Part['sheets'], blank: Size): Money | undefined {
-  const amounts = sheets.flatMap((sheet) => costOfPiece(sheet, blank) ?? []);
+/** Undefined where every sheet is too small. */
+function cheapest(sheets: Part['sheets'], piece: Size): Money | undefined {
+  const amounts = sheets.flatMap((sheet) => {
+    const price = pieceOf(sheet, piece);
+    return 'amount' in price ? [price.amount] : [];
+  });
   return amounts.length === 0 ? undefined : amounts.reduce((a, b) => (b.lessThan(a) ? b : a));
-}
-
-/** Undefined where the sheet is too small. */
-function costOfPiece({ price, size }: ShelfBoard | ShelfGlazing, blank: Size): Money | undefined {
-  if (!price) return NO_MONEY;
-  const pieces = size && Math.max(piecesOf(size, blank), piecesOf(size, { width: blank.height, height: blank.width }));
-  if (pieces === 0) return undefined;
-  if (price.per !== 'sheet') return priceOfArea(price, blank.width * blank.height);
-  return pieces === undefined ? undefined : price.amount.div(pieces);
-}
-
-/** What doubles lose on their way, mm: a sheet of its own size holds one. */
-const LAST_BITS = 1e-6;
-
-function piecesOf(sheet: Size, { width, height }: Size): number {
-  return Math.floor((sheet.width + LAST_BITS) / width) * Math.floor((sheet.height + LAST_BITS) / height);
 }

@@ -1,6 +1,7 @@
 /** A show's plan as lists for spreadsheets: every picture with its frame and borders, and the frames to buy. */
 import { SIDES } from '../geometry/box';
 import { exactText } from '../job/exact-text';
+import { moneyText, roundedText } from '../money';
 import { csvText, type Cell } from '../tables/csv-text';
 import type { Unit } from '../units';
 import type { Cost } from './costs';
@@ -12,7 +13,7 @@ const HEADS = [
   'border left', 'border top', 'border right', 'border bottom', 'cost', 'job', 'note',
 ] as const; // prettier-ignore
 
-/** Lengths with their unit, nothing rounded; `fileOf` names the job's file of a place. */
+/** Lengths with their unit, to a millionth of a millimetre; `fileOf` names the job's file of a place. */
 export function printPlaces(plan: ShowPlan, fileOf: (place: HungPlace) => string): string {
   const rows = plan.places.map((place) => [
     titleText(place),
@@ -58,18 +59,22 @@ export function printToBuy({ toBuy, showing: { unit } }: ShowPlan): string {
     needed,
     there ?? '',
     toOrder,
-    frame.price?.amount.toFixed() ?? '',
+    frame.price ? moneyText(frame.price.amount) : '',
     price ? costCell(price, unit) : '',
   ]);
   return csvText([['frame', 'width', 'height', 'needed', 'on the shelf', 'to order', 'price each', 'price'], ...rows]);
 }
 
-/** Exact: a sum of money, or a length. */
+/** A sum of money as it is told elsewhere, rounded half up to the cent; or a length. */
 function costCell(cost: Cost, unit: Unit): Cell {
-  return cost.by === 'money' ? cost.amount.toFixed() : lengthIn(unit)(cost.length);
+  return cost.by === 'money' ? roundedText(cost.amount) : lengthIn(unit)(cost.length);
 }
 
-/** Quoted, so that no spreadsheet takes a fraction for a date. */
+/** Inches where a rule has a mark for them, else millimetres. Quoted, so that no spreadsheet takes a fraction for a date. */
 function lengthIn(unit: Unit): (mm: number) => Cell {
-  return (mm) => ({ quoted: `${exactText(mm, unit)} ${unit}` });
+  return (mm) => {
+    const text = exactText(mm, unit);
+    const said = unit === 'in' && text.includes('.') ? `${exactText(mm, 'mm')} mm` : `${text} ${unit}`;
+    return { quoted: said };
+  };
 }

@@ -1,5 +1,8 @@
 /** A show's plan in words: for the command line, the screen and lists alike. */
+import { RECKONED } from '../finding/piece-price';
 import type { PerSide } from '../geometry/box';
+import { showFor, type Show } from '../layout/show';
+import { wantedDepthText } from '../package/room-words';
 import { showSetting, showTogether, sizeText, type Shown } from '../units';
 import { costText } from './costs';
 import type { Choice, HungPlace, Place, ShowPlan, SizeUse, TradeOffRow } from './plan';
@@ -20,7 +23,8 @@ export function askedText(plan: ShowPlan): string {
   const limit = (mm: number) => showSetting(mm, showing).withUnit;
   const to = range.greatest === undefined ? 'up, without an upper end' : `to ${limit(range.greatest)}`;
   const beside = counted.length === 0 ? '' : `, with ${listed(counted)}`;
-  const costs = by === 'money' ? `Costs are the frames’ prices${beside}.` : '';
+  const costs =
+    by === 'money' ? `Costs are the frames’ prices${beside}.${counted.length > 0 ? ` ${RECKONED}` : ''}` : '';
   return `${numbered(pictures, 'picture')}, ${numbered(sizes.length, 'size')} of frames to choose from; borders from ${limit(range.least)} ${to}, ${range.measured}. ${costs}`.trim();
 }
 
@@ -65,9 +69,14 @@ export function hangsText({ blank }: Pick<HungPlace, 'blank'>): string {
   return blank.width > blank.height ? 'lying' : 'upright';
 }
 
-/** What it hangs in: the frame's name, or the size that it is made to. */
+/** What it hangs in: the frame's name, or the size and depth that it is made to. */
 export function frameText(place: HungPlace, { showing }: Pick<ShowPlan, 'showing'>): string {
-  return place.frame?.name ?? `made to size, ${sizeText(place.blank, showing)}`;
+  if (place.frame) return place.frame.name;
+  return `made to size, ${sizeText(place.blank, showing)}, rabbet ${wantedDepthText(place.depth.needs, showIn(showing))}`;
+}
+
+function showIn({ unit, inchStep, metricStep }: ShowPlan['showing']): Show {
+  return showFor({ units: unit, steps: { in: inchStep, mm: metricStep } });
 }
 
 /** Borders as the range is measured. */
@@ -104,8 +113,9 @@ export function whyText(
   place: Extract<Place, { state: 'own' | 'left' }>,
   { showing }: Pick<ShowPlan, 'showing'>,
 ): string {
-  const custom = place.custom ? ` A frame made to ${sizeText(place.custom, showing)} would do.` : '';
-  return place.why + custom;
+  const { custom, why } = place;
+  if (!custom) return why;
+  return `${why} A frame made to ${sizeText(custom, showing)} with a rabbet ${wantedDepthText(custom.rabbet, showIn(showing))} would do.`;
 }
 
 /** `6 of 8x10 in; 4 on the shelf, 2 to order; 87.00`. */

@@ -1,12 +1,22 @@
 /** What is worth a look in the plan of a show: frames and pictures left out, costs that are not counted, what is not proven. */
+import { alike } from '../layout/limits/slack';
+import { showFor } from '../layout/show';
 import type { Problem } from '../problem';
-import type { ShowPlan } from './plan';
+import type { HungPlace, ShowPlan } from './plan';
+import { isHung } from './print-list';
 import { titled } from './words';
 
 type Planned = Omit<ShowPlan, 'problems'>;
 
 export function worthTelling(plan: Planned): Problem[] {
-  return [...picturesLeft(plan), ...outOfRange(plan), ...notProven(plan), ...framesLeftOut(plan), ...notCounted(plan)];
+  return [
+    ...picturesLeft(plan),
+    ...outOfRange(plan),
+    ...depths(plan),
+    ...notProven(plan),
+    ...framesLeftOut(plan),
+    ...notCounted(plan),
+  ];
 }
 
 function picturesLeft({ places }: Planned): Problem[] {
@@ -35,6 +45,43 @@ function outOfRange({ places }: Planned): Problem[] {
       },
     ];
   });
+}
+
+/** By frame, since it is frames that are measured; how deep one has to be is said of the picture that asks for most. */
+function depths({ places, showing }: Planned): Problem[] {
+  const { unit, inchStep, metricStep } = showing;
+  const show = showFor({ units: unit, steps: { in: inchStep, mm: metricStep } });
+  const framed = places.filter(isHung).filter(({ frame }) => frame !== undefined);
+  const tight = alike(
+    framed.filter(({ depth }) => depth.verdict === 'may not fit'),
+    ({ frame }) => frame?.name ?? '',
+  ).map((group): Problem => {
+    const { frame, depth, picture } = deepest(group);
+    const [which, more] = [titled(picture.title), group.length > 1 ? `, the deepest of ${group.length} in it` : ''];
+    return {
+      code: 'show-depth-tight',
+      severity: 'warning',
+      at: '',
+      message: `${titled(frame?.name ?? '')} holds ${which}${more}, as all is named, but with all at its thickest ${show.missing(depth.needs.greatest, depth.room?.depth ?? 0)} is needed where it is ${show.limit(depth.room?.depth ?? 0)} deep: measure what you have.`,
+    };
+  });
+  const unknown = framed.filter(({ depth }) => depth.verdict === 'depth unknown');
+  if (unknown.length === 0) return tight;
+  const names = [...new Set(unknown.map(({ frame }) => titled(frame?.name ?? '')))];
+  const most = deepest(unknown).depth.needs;
+  return [
+    ...tight,
+    {
+      code: 'show-depth-unknown',
+      severity: 'note',
+      at: '',
+      message: `How deep the rabbet of ${listed(names)} is, the shelf does not say: measure it. Up to ${show.limit(most.nominal)} is needed as all is named, ${show.limit(most.greatest)} with all at its thickest.`,
+    },
+  ];
+}
+
+function deepest<T extends HungPlace>(places: readonly T[]): T {
+  return places.reduce((a, b) => (b.depth.needs.greatest > a.depth.needs.greatest ? b : a));
 }
 
 function notProven({ chosen, fewest }: Planned): Problem[] {

@@ -8,6 +8,8 @@ import { layOut } from '../layout/lay-out';
 import { SLACK } from '../layout/limits/slack';
 import { hiddenBorder } from '../layout/frame-sizes';
 import { solveBlank } from '../layout/solve-blank';
+import { fitOf, type Fit } from '../package/fit';
+import { stackOf, type Stack } from '../package/stack';
 import type { Problem } from '../problem';
 
 /** Borders as the range is measured, mm, or what keeps a layout from being made. */
@@ -25,6 +27,8 @@ export class Trial {
   /** The size of the windows together, where no frame changes it; undefined where each frame has to be laid out. */
   readonly #content: Size | undefined;
   readonly #sound = new Map<string, boolean>();
+  /** By how it is held; the same in every frame, since no border changes what lies behind a window. */
+  readonly #stacks = new Map<string, Stack>();
 
   /** @param job of the picture, in a frame of any given size. */
   constructor(job: Job) {
@@ -62,6 +66,32 @@ export class Trial {
     if (!solved.ok) return failedBy(solved.problems);
     const { across, up } = solved.value;
     return { ok: true, borders: { left: across.start, right: across.end, top: up.start, bottom: up.end } };
+  }
+
+  /** Whether the package goes into the depth of such a frame; undefined where it can't be laid out in it. */
+  depthIn(frame: Frame, fixing: Job['package']['fixing']): Fit | undefined {
+    const job = { ...this.#job, frame, package: { ...this.#job.package, fixing } };
+    const stack = this.#stackOf(job);
+    return stack && fitOf(job, stack);
+  }
+
+  /** The same of a frame that is made to size; its room is the depth of the pattern's own moulding, where that is known. */
+  depthMade(blank: Size): Fit | undefined {
+    const { frame, package: held } = this.#job;
+    return this.depthIn({ ...frame, blank }, held.fixing);
+  }
+
+  #stackOf(job: Job): Stack | undefined {
+    const { kind, room } = job.package.fixing;
+    const key = `${kind} ${room}`;
+    const known = this.#stacks.get(key);
+    if (known) return known;
+    const laid = layOut(job);
+    const layout = laid.ok ? laid.value : laid.sketch;
+    if (!layout) return undefined;
+    const stack = stackOf(job, layout);
+    this.#stacks.set(key, stack);
+    return stack;
   }
 
   /** The same of a layout without errors. */

@@ -59,21 +59,28 @@ export function tryPicture(pattern: Pattern, picture: ShowPicture, candidates: r
 }
 
 /** The more even way round; of two alike the first, upright. */
-function bestFit(trial: Trial, { ways }: Candidate): Fit | undefined {
+function bestFit(trial: Trial, { ways, fixing }: Candidate): Fit | undefined {
   const fits = ways.flatMap((frame) => {
     const borders = trial.suits(frame);
-    return borders ? [{ frame, borders }] : [];
+    return borders && isDeepEnough(trial, frame, fixing) ? [{ frame, borders }] : [];
   });
   return moreEven(fits);
 }
 
-/** What its list binds it to holds a picture whatever the borders, as long as the mat can be cut. */
-function boundFit(trial: Trial, { ways }: Candidate): Fit | undefined {
+/** What its list binds it to holds a picture whatever the borders, as long as the mat can be cut and all of it goes in. */
+function boundFit(trial: Trial, { ways, fixing }: Candidate): Fit | undefined {
   const fits = ways.flatMap((frame) => {
     const tried = trial.laidOut(frame);
-    return tried.ok ? [{ frame, borders: tried.borders, outOfRange: true as const }] : [];
+    const goesIn = tried.ok && isDeepEnough(trial, frame, fixing);
+    return goesIn ? [{ frame, borders: tried.borders, outOfRange: true as const }] : [];
   });
   return moreEven(fits);
+}
+
+/** As all is named; nothing is worked out where nobody has measured the frame. */
+function isDeepEnough(trial: Trial, frame: Frame, fixing: Candidate['fixing']): boolean {
+  if (frame.rabbetDepth === undefined && frame.grooves.length === 0) return true;
+  return trial.depthIn(frame, fixing)?.verdict !== 'does not fit';
 }
 
 /** Borders as even as one another within what doubles lose, mm. */

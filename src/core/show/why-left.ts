@@ -3,7 +3,9 @@ import { SIDES, type PerSide, type Side, type Size } from '../geometry/box';
 import type { Frame, Job } from '../job/job';
 import { SLACK } from '../layout/limits/slack';
 import { showFor } from '../layout/show';
-import type { Candidate } from './candidates';
+import { shallowWords } from '../package/room-words';
+import type { Candidate, Candidates } from './candidates';
+import type { ShelfFrame } from '../shelf/shelf';
 import type { Trial } from './trial';
 import type { TriedPicture } from './try-pictures';
 import { titled } from './words';
@@ -16,8 +18,8 @@ interface Nearest {
   readonly why: string;
 }
 
-/** @param job of the pattern. @param candidates what was tried: all, or the one that the list binds it to. */
-export function whyLeft({ picture, trial }: TriedPicture, candidates: readonly Candidate[], job: Job): string {
+/** @param job of the pattern. */
+export function whyLeft({ picture, trial }: TriedPicture, { frames, leftOut }: Candidates, job: Job): string {
   if (!trial) return 'No job can be made of it.';
   const { natural } = trial;
   if (natural && !(natural.width > 0 && natural.height > 0)) {
@@ -25,7 +27,12 @@ export function whyLeft({ picture, trial }: TriedPicture, candidates: readonly C
     if (!laid.ok && laid.problem) return laid.problem.message;
   }
   const named = picture.frame?.toLowerCase();
-  const asked = named === undefined ? candidates : candidates.filter(({ frame }) => frame.name.toLowerCase() === named);
+  const isNamed = ({ frame }: { readonly frame: ShelfFrame }) => frame.name.toLowerCase() === named;
+  const asked = named === undefined ? frames : frames.filter(isNamed);
+  const refused = leftOut.find(isNamed);
+  if (asked.length === 0 && refused) {
+    return `The frame it is bound to, ${titled(refused.frame.name)}, can’t be taken: ${refused.why.replace(/\.$/, '')}.`;
+  }
   const nearest = asked
     .flatMap((candidate) => candidate.ways.map((frame) => missOf(trial, candidate, frame, job)))
     .reduce<Nearest | undefined>((best, one) => (best && best.by <= one.by ? best : one), undefined);
@@ -43,12 +50,19 @@ function missOf(trial: Trial, candidate: Candidate, frame: Frame, job: Job): Nea
   if (miss && miss.by > SLACK) return { candidate, frame, ...miss };
   const laid = trial.laidOut(frame);
   const problem = !tried.ok ? tried.problem : !laid.ok ? laid.problem : undefined;
+  const shallow = problem ? undefined : shallowIn(trial, candidate, frame, job);
+  if (shallow !== undefined) return { candidate, frame, by: 0, why: `will not do: ${shallow}` };
   return {
     candidate,
     frame,
     by: borders ? 0 : Infinity,
     why: `will not do: ${problem?.message ?? 'it can’t be laid out'}`,
   };
+}
+
+function shallowIn(trial: Trial, { fixing }: Candidate, frame: Frame, job: Job): string | undefined {
+  const fit = trial.depthIn(frame, fixing);
+  return fit && shallowWords({ package: { ...job.package, fixing } }, fit, showFor(job));
 }
 
 /** Where the rule has no answer: halves of what is left, which may be less than nothing. */

@@ -55,7 +55,7 @@ describe('costs', () => {
     expect(rows).toEqual([
       ['Glazing', '3.91', '1 of 16 x 20 in'],
       ['Dust cover', 'not counted', 'not among the things of a shelf'],
-      ['Counted', '3.91', 'without dust cover'],
+      ['Counted', '3.91', 'sheets whole, as they are bought; without dust cover'],
     ]);
   });
 });

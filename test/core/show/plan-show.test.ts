@@ -206,6 +206,14 @@ describe('pictures bound to a frame', () => {
     expect(whyOf(answer, 'Fern')).toContain('The frame it is bound to, “Small”');
   });
 
+  it('are told that a float frame takes no mat', () => {
+    const float = shelf('name,width,height,build,price\nFloat 16x20,16 in,20 in,float,9\nLarge,11 in,14 in,,16\n');
+    const answer = plan(bound('float 16x20'), plain, float);
+    expect(whyOf(answer, 'Fern')).toBe(
+      'The frame it is bound to, “Float 16x20”, can’t be taken: a float frame takes no mat, it is for a canvas or panel only.',
+    );
+  });
+
   it('a name that is not on the shelf is an error with its place', () => {
     const result = planShow(bound('Larg'), plain, from);
     expect(result).toMatchObject({ ok: false, problems: [{ code: 'show-frame-unknown', at: 'line 2, column frame' }] });
