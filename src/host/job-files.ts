@@ -19,7 +19,10 @@ export async function readJob(path: string): Promise<Reply<JobFile>> {
   if (!read.ok) return read;
   const text = decodeText(read.value);
   if (text === undefined) {
-    return failed('not-readable', `“${path}” is not text in UTF-8. A job is JSON, a table is comma-separated values; save it as UTF-8.`);
+    return failed(
+      'not-readable',
+      `“${path}” is not text in UTF-8. A job is JSON, a table is comma-separated values; save it as UTF-8.`,
+    );
   }
   return done({ path, text, stamp: stampOf(read.value) });
 }

@@ -2,6 +2,7 @@
 import type { Job } from '../job/job';
 import { showFor } from '../layout/show';
 import type { Edit } from '../problem';
+import { colourOf } from '../shelf/colour-of';
 import type { Candidate } from './candidate';
 import { jobInFrame } from './job-in-frame';
 import { wishOf } from './wish';
@@ -14,8 +15,10 @@ export function editsToTake(job: Job, { frame: shelf, size }: Candidate): Edit[]
   const { exact } = showFor(job);
   const length = (mm: number | undefined) => (mm === undefined ? undefined : exact(mm));
   const set = (at: string, value: unknown): Edit => ({ at, value });
+  const colour = shelf.colour === undefined ? undefined : colourOf(shelf.colour);
   const lengths = ['all', 'sides', 'left', 'right', 'top', 'bottom'] as const;
   return [
+    set('frame.name', shelf.name),
     set('frame.readyMade', undefined),
     set('frame.hung', undefined),
     set('frame.size', { width: length(size.width), height: length(size.height) }),
@@ -24,6 +27,7 @@ export function editsToTake(job: Job, { frame: shelf, size }: Candidate): Edit[]
     ...(shelf.face === undefined ? [] : [set('frame.mouldingWidth', length(frame.mouldingWidth))]),
     set('frame.rabbetDepth', length(shelf.rabbetDepth)),
     set('frame.mouldingDepth', length(shelf.depth)),
+    ...(colour === undefined ? [] : [set('frame.colour', colour)]),
     set('frame.build', shelf.build),
     set('frame.corners', shelf.corners),
     set('frame.comesWith', shelf.comesWith.length > 0 ? shelf.comesWith : undefined),

@@ -59,6 +59,8 @@ export interface Frame {
   readonly mouldingDepth?: number;
   readonly rabbetDepth?: number;
   readonly colour: string;
+  /** What it is called on the shelf: a frame, or the moulding it is made of. */
+  readonly name?: string;
   readonly build: FrameBuild;
   readonly corners: FrameCorners;
   readonly comesWith: readonly FramePart[];

@@ -46,6 +46,7 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
   return {
     ...(blank ? { blank } : {}),
     ...(written.readyMade === undefined ? {} : { readyMade: written.readyMade }),
+    ...(written.name === undefined ? {} : { name: written.name }),
     ...(hung && blank !== said ? { turned: hung } : {}),
     allowance,
     lip,

@@ -31,6 +31,11 @@ export const frame = z
       .enum(['portrait', 'landscape'])
       .optional()
       .describe('Which way a ready-made frame hangs. Default: as its name has it.'),
+    name: z
+      .string()
+      .max(200)
+      .optional()
+      .describe('What it is called on your shelf: a frame, whose price then counts, or the moulding it is made of.'),
     allowance: length
       .optional()
       .describe('Total play between the package and the rabbet walls. Default 1/8 in (3 mm in a metric job).'),

@@ -26,6 +26,12 @@ export function chooseMoulding(name: string, shelf: Shelf | undefined): Result<M
   ]);
 }
 
+/** The moulding of the shelf that the job's frame is said to be made of. */
+export function ownMoulding({ frame: { name } }: Job, shelf: Shelf | undefined): Moulding | undefined {
+  if (name === undefined) return undefined;
+  return ofKind(shelf ?? [], 'moulding').find((one) => one.name.toLowerCase() === name.trim().toLowerCase());
+}
+
 /** Of one job: too narrow for its lip, or another than the one its borders as seen were worked out for. */
 export function mouldingProblems(
   moulding: Moulding,

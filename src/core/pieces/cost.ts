@@ -1,4 +1,5 @@
 /** What the pieces of a frame cost by the shelf's prices: each amount with what it is for; what has no price is not counted. */
+import type { Size } from '../geometry/box';
 import type { Job } from '../job/job';
 import { moneyText, NO_MONEY, priceOfLength, sumOf, type Money } from '../money';
 import { ofKind, type Moulding, type Shelf, type ShelfBoard, type ShelfGlazing } from '../shelf/shelf';
@@ -38,7 +39,7 @@ export function costsOf(
     ...groups(pieces.filter(({ comesWithFrame }) => !comesWithFrame)).map((group) =>
       pieceCost(job, shelf, group, showing),
     ),
-    mouldingCost(frame, moulding, showing),
+    frameCost(job, shelf, moulding) ?? mouldingCost(frame, moulding, showing),
   ];
   return {
     lines,
@@ -80,6 +81,9 @@ function sold(job: Job, shelf: Shelf, { kind, material }: Piece): (ShelfBoard | 
     : ofKind(shelf, 'board').filter((board) => board.name.toLowerCase() === name);
 }
 
+/** Of a size that was read in another unit, mm. */
+const LAST_BITS = 1e-6;
+
 /** Sheets of one nominal thickness differ by no more, mm. */
 const ALIKE = 0.15;
 
@@ -95,9 +99,33 @@ function missing(piece: Piece | undefined): string {
   return `no board called “${piece?.material ?? ''}” is on the shelf`;
 }
 
+/** Of a frame that is bought ready-made; undefined where it is none of the shelf. */
+function frameCost(
+  { frame: { name, blank } }: Job,
+  shelf: Shelf,
+  moulding: Moulding | undefined,
+): CostLine | undefined {
+  if (name === undefined || moulding) return undefined;
+  const bought = ofKind(shelf, 'frame').find((one) => one.name.toLowerCase() === name.trim().toLowerCase());
+  if (!bought) return undefined;
+  const what = 'Frame';
+  if (!isOfSize(bought.size, blank)) return { what, basis: `“${bought.name}” is of another size` };
+  if (!bought.price) return { what, basis: `“${bought.name}” has no price` };
+  return { what, amount: bought.price.amount, basis: `“${bought.name}”, ready-made` };
+}
+
+/** Either way up. A frame that is made to fit has no size of its own. */
+function isOfSize(size: Size, blank: Size | undefined): boolean {
+  const isAlike = (one: number, other: number | undefined) => Math.abs(one - (other ?? NaN)) < LAST_BITS;
+  return (
+    (isAlike(size.width, blank?.width) && isAlike(size.height, blank?.height)) ||
+    (isAlike(size.width, blank?.height) && isAlike(size.height, blank?.width))
+  );
+}
+
 function mouldingCost({ stick, section }: FrameMoulding, moulding: Moulding | undefined, showing: Showing): CostLine {
   const what = 'Moulding';
-  if (!moulding) return { what, basis: 'no moulding of the shelf is chosen' };
+  if (!moulding) return { what, basis: 'it is called neither a frame nor a moulding of the shelf' };
   const amount = moulding.price && priceOfLength(moulding.price, stick);
   if (!moulding.price || !amount) return { what, basis: `“${section.name}” has no price` };
   const { amount: price, per } = moulding.price;

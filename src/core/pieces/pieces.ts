@@ -8,7 +8,7 @@ import { showingOf } from '../units';
 import { costsOf, type Costs } from './cost';
 import { jobPieces, type JobPieces } from './job-pieces';
 import { DEFAULT_KERF } from './kerf';
-import { chooseMoulding, mouldingProblems } from './choose-moulding';
+import { chooseMoulding, mouldingProblems, ownMoulding } from './choose-moulding';
 import type { Section } from './section';
 import { spacerProblems } from './spacers';
 import { stickProblems } from './stick-problems';
@@ -23,7 +23,7 @@ export interface PiecesAsk {
   /** At least one; their rails are cut from the same sticks where they are of one moulding. */
   readonly jobs: readonly LaidJob[];
   readonly shelf?: Shelf;
-  /** Name of a moulding of the shelf, in place of the jobs' own measures. */
+  /** Name of a moulding of the shelf, in place of the jobs' own. */
   readonly moulding?: string;
   /** What one saw cut takes off a stick, mm. Default 1/8 in, or 3 mm where the first job is metric. */
   readonly kerf?: number;
@@ -61,14 +61,21 @@ export interface Pieces {
 export function piecesOf({ jobs, shelf, moulding: name, kerf: given, stick: length }: PiecesAsk): Result<Pieces> {
   const chosen = name === undefined ? good(undefined) : chooseMoulding(name, shelf);
   if (!chosen.ok) return chosen;
-  const moulding = chosen.value;
+  /** Named for all, or else what each job's frame is said to be made of. */
+  const mouldingFor = (job: Job) => chosen.value ?? ownMoulding(job, shelf);
   const kerf = given ?? DEFAULT_KERF[jobs[0]?.job.units ?? 'in'];
-  const wrong = moulding ? jobs.flatMap((one) => mouldingProblems(moulding, one)) : [];
+  const wrong = jobs.flatMap((one) => {
+    const moulding = mouldingFor(one.job);
+    return moulding ? mouldingProblems(moulding, one) : [];
+  });
   if (wrong.some(isError)) return bad(wrong);
-  const frames = jobs.map((one) => framePieces(one, { moulding, kerf, shelf }));
-  const stick = length ?? moulding?.stick;
-  const planned =
-    stick === undefined ? [] : groupsOf(frames).map((group) => planGroup(group, frames, jobs, stick, moulding));
+  const frames = jobs.map((one) => framePieces(one, { moulding: mouldingFor(one.job), kerf, shelf }));
+  const planned = groupsOf(frames).flatMap((group) => {
+    const job = jobs[group[0] ?? 0]?.job;
+    const moulding = job && mouldingFor(job);
+    const stick = length ?? moulding?.stick;
+    return stick === undefined ? [] : [planGroup(group, frames, jobs, stick, moulding)];
+  });
   const problems = [
     ...wrong,
     ...jobs.flatMap(({ job }, index) => spacerProblems(job, frames[index]?.moulding)),

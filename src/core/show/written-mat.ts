@@ -4,6 +4,7 @@ import type { Size } from '../geometry/box';
 import { exactText } from '../job/exact-text';
 import type { WrittenJob, WrittenPicture } from '../job/written';
 import type { WrittenFrame } from '../job/written-frame';
+import { colourOf } from '../shelf/colour-of';
 import type { ShelfFrame } from '../shelf/shelf';
 import type { Unit } from '../units';
 import type { Pattern } from './pattern';
@@ -83,6 +84,8 @@ function writtenFrame(pattern: WrittenFrame, { blank, frame }: FrameChoice, unit
     rabbetDepth: length(frame.rabbetDepth) ?? rabbetDepth,
     // Of another moulding it says nothing beside a rabbet of its own.
     mouldingDepth: length(frame.depth) ?? (frame.rabbetDepth === undefined ? mouldingDepth : undefined),
+    name: frame.name,
+    colour: (frame.colour === undefined ? undefined : colourOf(frame.colour)) ?? colour,
     build: frame.build === 'open back' ? undefined : frame.build,
     corners: frame.corners === 'mitred' ? undefined : frame.corners,
     comesWith: frame.comesWith.length > 0 ? [...frame.comesWith] : undefined,

@@ -68,8 +68,6 @@ export class Look {
   trial = $state.raw<MeasuredTrial>();
   /** The show that was last planned; it stays when another job gives its mat. */
   show = $state.raw<AskedShow>();
-  /** A moulding of the shelf that the frame's pieces are shown in, in place of the job's own measures. */
-  moulding = $state('');
   /** The folder last chosen from. */
   folder = $state<string>();
   problemsOpen = $state(false);

@@ -312,6 +312,7 @@ describe('patterns', () => {
     );
     const [fern] = plan(pictures('Fern,8 in,10 in', 'Moss,10 in,8 in'), plain, rich).places.filter(isHung);
     expect(fern?.written.frame).toEqual({
+      name: 'Deep',
       readyMade: '11x14 in',
       lip: '3/8 in',
       mouldingWidth: '1 in',
