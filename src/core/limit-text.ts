@@ -20,14 +20,22 @@ export function limitText(mm: number, bound: 'least' | 'most', showing: Showing)
   return signed(within / grain, unit);
 }
 
-/** What missed a limit, as finely as it takes to tell it from what the limit shows as. */
-export function missedText(mm: number, limit: string, showing: Showing): string {
+/** A limit and what missed it, each as finely as it takes to see that it did. */
+export interface Missed {
+  readonly value: string;
+  readonly limit: string;
+}
+
+export function missedLimit(mm: number, limit: number, bound: 'least' | 'most', showing: Showing): Missed {
+  const told = limitText(limit, bound, showing);
   const exact = onMark(mm, showing);
-  if (exact && exact.withUnit !== limit) return exact.withUnit;
+  if (exact) return { value: exact.withUnit, limit: told };
   const { unit } = showing;
   for (let digits: number = DIGITS[unit]; ; digits += 1) {
-    const text = signed(Number(decimalText(mm, unit, digits)), unit);
-    if (digits >= MOST_DIGITS || (text !== limit && text !== signed(0, unit))) return text;
+    const rounded = Number(decimalText(mm, unit, digits));
+    const value = signed(rounded, unit);
+    const isBeside = Math.sign(rounded * ONE[unit] - limit) === Math.sign(mm - limit) && value !== told;
+    if (digits >= MOST_DIGITS || isBeside) return { value, limit: told };
   }
 }
 

@@ -1,5 +1,5 @@
 /** Measures of a moulding that can't be together: one rule for the frame of a job and for what lies on a shelf. */
-import { limitText, missedText } from '../limit-text';
+import { missedLimit, type Missed } from '../limit-text';
 import type { Problem } from '../problem';
 import type { Showing } from '../units';
 
@@ -28,10 +28,7 @@ export interface ProfileFault extends Required<Pick<Problem, 'code' | 'value' | 
 
 export function profileFaults(profile: Profile, showing: Showing): ProfileFault[] {
   const { width = NaN, lip = NaN, depth = NaN, rabbetDepth = NaN, insideDepth = NaN, grooves = [] } = profile;
-  const told = (mm: number, limit: number, bound: 'least' | 'most') => {
-    const text = limitText(limit, bound, showing);
-    return { value: missedText(mm, text, showing), limit: text };
-  };
+  const told = (mm: number, limit: number, bound: 'least' | 'most') => missedLimit(mm, limit, bound, showing);
   const shallower = (inside: number, what: string): ProfileFault[] => {
     if (!(depth < inside)) return [];
     const { value, limit } = told(depth, inside, 'least');
@@ -57,9 +54,7 @@ export function profileFaults(profile: Profile, showing: Showing): ProfileFault[
   ];
 }
 
-type Told = Pick<ProfileFault, 'value' | 'limit'>;
-
-function narrower({ value, limit }: Told): ProfileFault {
+function narrower({ value, limit }: Missed): ProfileFault {
   return {
     code: 'moulding-narrower-than-lip',
     of: 'width',
@@ -70,7 +65,7 @@ function narrower({ value, limit }: Told): ProfileFault {
   };
 }
 
-function behind({ value, limit }: Told, what: string, index: number): ProfileFault {
+function behind({ value, limit }: Missed, what: string, index: number): ProfileFault {
   return {
     code: 'groove-behind-frame',
     of: 'grooves',

@@ -1,7 +1,7 @@
 /** Reads single written values of a job, collecting a problem with its path for each that cannot be right. */
 import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
 import { isoSize } from '../frame/iso-216';
-import { limitText, missedText } from '../limit-text';
+import { missedLimit } from '../limit-text';
 import { readMass } from '../mass';
 import type { Problem } from '../problem';
 import {
@@ -164,8 +164,7 @@ export class Reader {
     // A limit may be a sum or a difference of other lengths; its last bits are nobody's fault.
     if ((above ? mm > least : mm >= least - LAST_BITS) && mm <= most + LAST_BITS) return mm;
     const low = mm <= least;
-    const limit = limitText(low ? least : most, low ? 'least' : 'most', this.showing);
-    const value = missedText(mm, limit, this.showing);
+    const { value, limit } = missedLimit(mm, low ? least : most, low ? 'least' : 'most', this.showing);
     const words = low ? (above ? `more than ${limit}` : `${limit} or more`) : `${limit} or less`;
     this.say({
       code: 'length-out-of-range',

@@ -2,7 +2,7 @@
 import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import type { Show } from '../layout/show';
-import { limitText, missedText } from '../limit-text';
+import { missedLimit } from '../limit-text';
 import type { Problem } from '../problem';
 import { showingOf } from '../units';
 import { fixingScrews } from './fixing-screws';
@@ -40,8 +40,9 @@ function wrongOf(
 ): Problem {
   const showing = showingOf(job);
   const isLong = wrong === 'too long';
-  const limit = limitText(isLong ? longest : shortest, isLong ? 'most' : 'least', showing);
-  const value = missedText(screw, limit, showing);
+  const { value, limit } = isLong
+    ? missedLimit(screw, longest, 'most', showing)
+    : missedLimit(screw, shortest, 'least', showing);
   const whole = passes === undefined ? into : `${into}, through ${passes}`;
   const shared = { severity: 'warning', at: 'package.fixing.screw', value, limit } as const;
   if (!isLong) {

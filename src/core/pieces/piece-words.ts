@@ -61,6 +61,10 @@ export function weightRows({ items, counted, notCounted }: Weighed, unit: Unit):
   ];
 }
 
+/** How costs come about, in one line. */
+const BASIS =
+  'whole sheets where the price is by the sheet, else the area as cut; of the moulding its length with the saw cuts';
+
 export function costRows({ lines, counted, notCounted }: Costs): WordsRow[] {
   return [
     ...lines.map(({ what, amount, basis }): WordsRow => [what, amount ? roundedText(amount) : 'not counted', basis]),
@@ -69,6 +73,7 @@ export function costRows({ lines, counted, notCounted }: Costs): WordsRow[] {
       roundedText(counted),
       notCounted.length === 0 ? 'everything is counted' : `without ${listed(notCounted.map(uncapital))}`,
     ],
+    ['Basis', 'what it takes', BASIS],
   ];
 }
 

@@ -56,6 +56,7 @@ describe('costs', () => {
       ['Glazing', '3.91', '1 of 16 x 20 in'],
       ['Dust cover', 'not counted', 'not among the things of a shelf'],
       ['Counted', '3.91', 'without dust cover'],
+      ['Basis', 'what it takes', expect.stringMatching(/^whole sheets where the price is by the sheet/)],
     ]);
   });
 });
