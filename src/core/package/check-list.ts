@@ -36,7 +36,7 @@ export interface Checked {
 export function checkList(checked: Checked): CheckItem[] {
   const show = showFor(checked.job);
   return [
-    ...partItems(checked.job, checked.layout, show),
+    ...partItems(checked.job, checked.layout, show, (checked.standOut?.standOut?.nominal ?? 0) > SLACK),
     ...(checked.standOut ? clipItems(checked, checked.standOut, show) : []),
     ...screwItems(checked, show),
     ...rabbetItems(checked, show),

@@ -23,16 +23,21 @@ export function fitWords(job: Job, fit: Fit, show: Show): string[] {
 }
 
 function verdictWords(verdict: Fit['verdict'], room: Room, { worst, nominal }: Free, show: Show): string {
-  if (verdict === 'fits') return `It goes into ${room.name} even with all at its thickest.`;
+  const inGroove = room.kind === 'groove';
+  const goes = inGroove ? `What lies before the back goes in front of ${room.name}` : `It goes into ${room.name}`;
+  if (verdict === 'fits') return `${goes} even with all at its thickest.`;
   if (verdict === 'may not fit') {
-    return `It goes into ${room.name} as all is named, but at its thickest it is ${show.limit(-worst)} too deep and would squeeze the picture.`;
+    return `${goes} as all is named, but at its thickest it is ${show.limit(-worst)} too deep and would squeeze the picture.`;
   }
   if (verdict === 'held behind') {
     return nominal >= 0
       ? `It may stand out up to ${show.limit(-worst)} behind the frame, where clips hold it.`
       : `It stands out ${show.limit(-nominal)} behind the frame, where clips hold it.`;
   }
-  return `It does not go into ${room.name}: it is ${show.limit(-nominal)} too deep as all is named, ${show.limit(-worst)} at its thickest. Forced in, it would squeeze the picture by as much.`;
+  const fails = inGroove
+    ? `What lies before the back does not go in front of ${room.name}`
+    : `It does not go into ${room.name}`;
+  return `${fails}: it is ${show.limit(-nominal)} too deep as all is named, ${show.limit(-worst)} at its thickest. Forced in, it would squeeze the picture by as much.`;
 }
 
 /** The sum: depth less stack. */

@@ -59,7 +59,8 @@ export function hasFixings(job: Job): boolean {
   return isOwn(job, 'fixings') || (job.frame.comesWith.includes('fixings') && !isBackLeftOut(job));
 }
 
-export function partItems(job: Job, layout: Layout, show: Show): CheckItem[] {
+/** @param standsOut true where something lies behind the frame’s back, over which no paper lies flat. */
+export function partItems(job: Job, layout: Layout, show: Show, standsOut: boolean): CheckItem[] {
   const blank = show.size(layout.frame.blank);
   const { comesWith, build } = job.frame;
   return FRAME_PARTS.map((part): CheckItem => {
@@ -74,6 +75,9 @@ export function partItems(job: Job, layout: Layout, show: Show): CheckItem[] {
     }
     if (part === 'fixings' && isBackLeftOut(job)) {
       return { state: 'needed', what: part, words: `${wanted}; what the frame has holds its back` };
+    }
+    if (part === 'dust cover' && standsOut) {
+      return { state: 'look', what: part, words: 'no paper lies flat over what stands out: leave it out' };
     }
     const own = isOwn(job, part);
     if (!own && !comesWith.includes(part)) return { state: 'needed', what: part, words: wanted };

@@ -159,6 +159,7 @@ describe('other kinds', () => {
       state: 'needed',
       measures: { total: 4, step: 9.525 },
     });
+    expect(states(list(canvas))).toMatchObject({ 'dust cover': 'look' });
   });
 
   it.each(['mitred', 'closed'] as const)('%s corners are looked at as such', (corners) => {
