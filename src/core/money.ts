@@ -7,7 +7,9 @@ export type Money = Decimal;
 export type MoneyReading =
   { readonly ok: true; readonly value: Money } | { readonly ok: false; readonly message: string };
 
-const PLAIN = /^\d{1,12}(?:[.,]\d{1,6})?$/;
+/** Digits before the decimal mark, and behind it. */
+const MOST_DIGITS = { before: 12, behind: 6 };
+const PLAIN = /^(\d+)(?:[.,](\d+))?$/;
 
 /** Reads `12`, `12.50` or `12,50`; refuses signs of currencies, thousands marks and what could mean two things. */
 export function readMoney(written: string): MoneyReading {
@@ -15,8 +17,15 @@ export function readMoney(written: string): MoneyReading {
   if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$|^\d{1,3}(?:\.\d{3})+,\d+$/.test(text)) {
     return refuse(`“${text.slice(0, 40)}” has a mark between thousands, or means a fraction; write 1250 or 1250.00`);
   }
-  if (!PLAIN.test(text)) {
+  const [, before, behind = ''] = PLAIN.exec(text) ?? [];
+  if (before === undefined) {
     return refuse(`“${text.slice(0, 40)}” is not an amount; write a plain number like 12.50, without currency`);
+  }
+  if (before.replace(/^0+/, '').length > MOST_DIGITS.before) {
+    return refuse(`“${text.slice(0, 40)}” is too large an amount; the greatest is ${'9'.repeat(MOST_DIGITS.before)}`);
+  }
+  if (behind.length > MOST_DIGITS.behind) {
+    return refuse(`“${text.slice(0, 40)}” has too many decimals; an amount has ${MOST_DIGITS.behind} at the most`);
   }
   return { ok: true, value: new Decimal(text.replace(',', '.')) };
 }
@@ -36,9 +45,14 @@ export function moneyText(amount: Money): string {
   return amount.toFixed(Math.max(2, amount.decimalPlaces()));
 }
 
-/** Rounded half up to two places: for sums of areas and lengths times prices. */
+/**
+ * Rounded half up to two places: for sums of areas and lengths times prices. What would round to nothing keeps its first
+ * two figures, since something that costs little is not free.
+ */
 export function roundedText(amount: Money): string {
-  return amount.toFixed(2, Decimal.ROUND_HALF_UP);
+  const rounded = amount.toDecimalPlaces(2, Decimal.ROUND_HALF_UP);
+  if (!rounded.isZero() || amount.isZero()) return rounded.toFixed(2);
+  return amount.toSignificantDigits(2, Decimal.ROUND_HALF_UP).toFixed();
 }
 
 /** The amount in whole parts, `places` decimals each, rounded half up: for searches, which need whole numbers. */

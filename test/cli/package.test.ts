@@ -46,7 +46,7 @@ describe('package', () => {
       join(folder, 'shelf.csv'),
       'kind,name,step,length\nclip,Long clip,12 mm,\nclip,Short clip,6 mm,\nscrew,Fine screw,,6.5 mm\nscrew,Stout screw,,16 mm\n',
     );
-    const { code, out } = await run(canvas, '--shelf', 'shelf.csv', '--wall-gap', '15');
+    const { code, out } = await run(canvas, '--shelf', 'shelf.csv', '--wall-gap', '15 mm');
     expect(code).toBe(0);
     // The mat of 1.5 mm lies before it.
     expect(out).toContain('stands out 10.5 mm');
@@ -73,7 +73,10 @@ describe('package', () => {
 
   it.each([
     [['--wall-gap', 'wide'], '[length-unreadable]'],
+    [['--wall-gap', '2'], 'write "2 in" or "2 mm"'],
+    [['--wall-gap', '-1 mm'], '[length-out-of-range]'],
     [['--rabbet', '16'], '[size-unreadable]'],
+    [['--rabbet', '16 x 20'], 'write "16 x 20 in" or "16 x 20 mm"'],
     [['--shelf', 'nowhere.csv'], '[not-found]'],
   ])('%j is refused', async (words, hint) => {
     const { code, out, err } = await run(job, ...words);

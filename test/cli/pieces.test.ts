@@ -102,7 +102,8 @@ describe('several jobs', () => {
 describe('what is refused', () => {
   it.each([
     [['--kerf', '1/8'], '[length-unreadable]'],
-    [['--stick', '0 in'], '[length-unreadable]'],
+    [['--kerf', '5'], 'write "5 in" or "5 mm"'],
+    [['--stick', '0 in'], 'it must be more than 0 in'],
     [['--stick', 'long'], '[length-unreadable]'],
     [['--moulding', 'Ash, plain'], '[moulding-unknown]'],
     [[...SHELF, '--moulding', 'Elm'], '[moulding-unknown]'],

@@ -10,7 +10,13 @@ interface Area {
 }
 
 const core = ['src/core/units.ts', 'src/core/problem.ts'];
-const measures = [...core, 'src/core/mass.ts', 'src/core/nearest-word.ts', 'src/core/kept-list.ts'];
+const measures = [
+  ...core,
+  'src/core/mass.ts',
+  'src/core/nearest-word.ts',
+  'src/core/limit-text.ts',
+  'src/core/kept-list.ts',
+];
 
 /** What is worked out of a job that is laid out may know all that a layout comes from. */
 const afterLayout = [...measures, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'];
@@ -20,6 +26,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/units.ts': { from: ['src/core/problem.ts'], packages: [] },
   'src/core/problem.ts': { from: [], packages: [] },
   'src/core/nearest-word.ts': { from: [], packages: [] },
+  'src/core/limit-text.ts': { from: ['src/core/units.ts'], packages: [] },
   'src/core/kept-list.ts': { from: [], packages: [] },
   'src/core/file-name.ts': { from: [], packages: [] },
   'src/core/mass.ts': { from: core, packages: [] },

@@ -1,12 +1,12 @@
 /** `package`: what goes into the frame behind one another, whether it fits, and what is still needed. */
 import { Option } from 'commander';
-import { Reader } from '../../core/job/reader';
 import type { Job } from '../../core/job/job';
 import { answerPackage, type PackageAsk } from '../../core/package/answer';
-import { bad, bySeverity, good, isError, type Problem, type Result } from '../../core/problem';
+import { bad, bySeverity, good, type Result } from '../../core/problem';
 import type { Shelf } from '../../core/shelf/shelf';
 import { startShelf } from '../../core/shelf/start-shelf';
 import { packageText } from '../description/package';
+import { lengthOption, sizeOption } from '../length-option';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { findJob } from '../read-job';
@@ -28,7 +28,8 @@ export const packageVerb: Verb<Options> = {
   more: `The stack from the front with what each item may be at least and at most, the depth left free, and
 what to change where it doesn't fit; the air before the picture; how a canvas stands out behind and
 is held, or lies in a float frame; and a check list for the kind of frame. Clips, screws and panes
-are chosen from the shelf; without one, clips of the steps that are generally had.`,
+are chosen from the shelf; without one, clips of the steps that are generally had. Lengths have to
+say their unit.`,
   examples: [
     'npm run -s matwright -- package resources/samples/1-sea-chart.json',
     'npm run -s matwright -- package resources/samples/2-fern-cyanotype.json --rabbet "16 x 20 in" --json',
@@ -60,16 +61,18 @@ are chosen from the shelf; without one, clips of the steps that are generally ha
   },
 };
 
-/** A number without a unit is in the job's. */
 async function readAsk(job: Job, { shelf, wallGap, rabbet }: Options, world: World): Promise<Result<PackageAsk>> {
-  const reader = new Reader(job.units, job.steps);
-  const gap = reader.optionalLength(wallGap, '--wall-gap', { name: 'Distance from the wall', least: 0, most: 500 });
-  const measured = rabbet === undefined ? undefined : reader.size(rabbet, '--rabbet', 'the rabbet');
+  const gap = lengthOption('--wall-gap', wallGap, { name: 'Distance from the wall', least: 0, most: 500 });
+  const measured = sizeOption('--rabbet', rabbet, 'the rabbet');
   const read = await readShelfOr(job, shelf, world);
-  const problems: Problem[] = [...reader.problems, ...read.problems];
-  if (!read.ok || problems.some(isError)) return bad(problems);
+  const problems = [gap, measured, read].flatMap((one) => one.problems);
+  if (!read.ok || !gap.ok || !measured.ok) return bad(problems);
   return good(
-    { shelf: read.value, ...(gap === undefined ? {} : { wallGap: gap }), ...(measured ? { measured } : {}) },
+    {
+      shelf: read.value,
+      ...(gap.value === undefined ? {} : { wallGap: gap.value }),
+      ...(measured.value ? { measured: measured.value } : {}),
+    },
     problems,
   );
 }

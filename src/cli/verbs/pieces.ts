@@ -4,7 +4,8 @@ import { cutsListCsv } from '../../core/pieces/cuts-list-csv';
 import { piecesOf, type Pieces } from '../../core/pieces/pieces';
 import { bad, good, type Problem, type Result } from '../../core/problem';
 import type { Shelf } from '../../core/shelf/shelf';
-import { readLength, showingOf } from '../../core/units';
+import { showingOf } from '../../core/units';
+import { lengthOption } from '../length-option';
 import { jsonOption } from '../options';
 import { piecesText } from '../print/pieces';
 import { jsonText, problemsText } from '../print/problems';
@@ -75,6 +76,9 @@ function answer(
   return piecesText(made, jobs.map(({ job }) => job), notes.filter(({ severity }) => severity === 'note').map(({ message }) => message), width); // prettier-ignore
 }
 
+/** No blade is thicker, mm. */
+const MOST_KERF = 50;
+
 interface Asked {
   readonly shelf?: Shelf;
   readonly moulding?: string;
@@ -84,28 +88,17 @@ interface Asked {
 
 async function ask({ shelf, moulding, kerf, stick }: Options, world: World): Promise<Result<Asked>> {
   const read = shelf === undefined ? good(undefined) : await findShelf(shelf, world);
-  const lengths = [lengthOption('kerf', kerf, true), lengthOption('stick', stick, false)];
-  const problems = [...read.problems, ...lengths.flatMap((one) => one.problems)];
-  if (!read.ok || lengths.some(({ ok }) => !ok)) return bad(problems);
-  const values = Object.assign({}, ...lengths.map((one) => (one.ok ? one.value : {}))) as Pick<Asked, 'kerf' | 'stick'>;
+  const saw = lengthOption('--kerf', kerf, { name: 'What a saw cut takes', least: 0, most: MOST_KERF });
+  const long = lengthOption('--stick', stick, { name: 'Length of a stick', least: 0, above: true });
+  const problems = [read, saw, long].flatMap((one) => one.problems);
+  if (!read.ok || !saw.ok || !long.ok) return bad(problems);
   return good(
-    { ...(read.value ? { shelf: read.value } : {}), ...(moulding === undefined ? {} : { moulding }), ...values },
+    {
+      ...(read.value ? { shelf: read.value } : {}),
+      ...(moulding === undefined ? {} : { moulding }),
+      ...(saw.value === undefined ? {} : { kerf: saw.value }),
+      ...(long.value === undefined ? {} : { stick: long.value }),
+    },
     problems,
   );
-}
-
-/** A length that says its unit; nothing where none is written. */
-function lengthOption(
-  name: 'kerf' | 'stick',
-  written: string | undefined,
-  mayBeNothing: boolean,
-): Result<Partial<Asked>> {
-  if (written === undefined) return good({});
-  const reading = readLength(written, 'mm');
-  const isRight =
-    reading.ok && reading.mm >= 0 && (mayBeNothing || reading.mm > 0) && (!reading.bare || reading.mm === 0);
-  if (isRight) return good({ [name]: reading.mm });
-  const remedy = `a length ${mayBeNothing ? '' : 'above nothing '}with its unit, such as ${name === 'kerf' ? '"1/8 in" or "3 mm"' : '"10 ft" or "3000 mm"'}`;
-  const why = reading.ok ? `“${written.slice(0, 40)}” will not do` : reading.message;
-  return bad([{ code: 'length-unreadable', severity: 'error', at: `--${name}`, message: `--${name}: ${why}; write ${remedy}.`, value: written.slice(0, 40), remedy }]); // prettier-ignore
 }

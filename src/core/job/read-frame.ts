@@ -3,6 +3,7 @@ import { findReadyMade, READY_MADE_SIZES } from '../frame/ready-made';
 import type { Size } from '../geometry/box';
 import { defaultLength, DEFAULT_FRAME_COLOUR, type DefaultLength } from './defaults';
 import type { Frame } from './job';
+import { profileFaults, type Profile } from './profile';
 import { openFront, readFloat } from './read-float';
 import type { Reader } from './reader';
 import type { WrittenFrame } from './written-frame';
@@ -20,16 +21,6 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
   };
   const { allowance, lip } = written.build === 'float' ? openFront(written, float, reader) : closed;
   const mouldingWidth = part('mouldingWidth', 'Moulding width', 'mouldingWidth', 500);
-  if (mouldingWidth < lip) {
-    reader.say({
-      code: 'moulding-narrower-than-lip',
-      at: 'frame.mouldingWidth',
-      message: `The moulding is ${reader.show(mouldingWidth)} wide, narrower than its own lip of ${reader.show(lip)}.`,
-      value: reader.show(mouldingWidth),
-      limit: reader.show(lip),
-      remedy: 'measure the face of the moulding from its outer edge to the sight edge',
-    });
-  }
   const rabbetDepth = reader.optionalLength(written.rabbetDepth, 'frame.rabbetDepth', {
     name: 'Rabbet depth',
     least: 0,
@@ -38,10 +29,13 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
   });
   const mouldingDepth = reader.optionalLength(written.mouldingDepth, 'frame.mouldingDepth', {
     name: 'Moulding depth',
-    least: rabbetDepth ?? 0,
-    above: rabbetDepth === undefined,
+    least: 0,
+    above: true,
     most: 500,
   });
+  const grooves = readGrooves(written, reader);
+  const profile = { width: mouldingWidth, lip, depth: mouldingDepth, rabbetDepth, grooves };
+  tellProfile({ ...profile, ...(written.build === 'float' ? { insideDepth: float.insideDepth } : {}) }, reader);
   const weight = reader.optionalMass(written.weight, 'frame.weight', 'Weight of the frame');
   return {
     ...(blank ? { blank } : {}),
@@ -57,18 +51,27 @@ export function readFrame(written: WrittenFrame, reader: Reader): Frame {
     build: written.build ?? 'open back',
     corners: written.corners ?? 'mitred',
     comesWith: [...new Set(written.comesWith)],
-    grooves: readGrooves(written, reader),
+    grooves: grooves.toSorted((a, b) => a - b),
     float,
     ...(weight === undefined ? {} : { weight }),
     ...(written.density === undefined ? {} : { density: written.density }),
   };
 }
 
+/** In the order in which they are written. */
 function readGrooves({ grooves = [] }: WrittenFrame, reader: Reader): number[] {
   const limits = { name: 'Distance to the groove', least: 0, above: true, most: 500 };
-  return grooves
-    .map((groove, index) => reader.length(groove, `frame.grooves[${index}]`, limits, NaN))
-    .toSorted((a, b) => a - b);
+  return grooves.map((groove, index) => reader.length(groove, `frame.grooves[${index}]`, limits, NaN));
+}
+
+const MEASURES = { width: 'mouldingWidth', depth: 'mouldingDepth', grooves: 'grooves' } as const;
+
+/** @param profile with its grooves as they are written. */
+function tellProfile(profile: Profile, reader: Reader): void {
+  for (const { of, index, words, ...fault } of profileFaults(profile, reader.showing)) {
+    const message = `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+    reader.say({ ...fault, at: `frame.${MEASURES[of]}${index === undefined ? '' : `[${index}]`}`, message });
+  }
 }
 
 function readBlank(written: WrittenFrame, reader: Reader): Size | undefined {

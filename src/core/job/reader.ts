@@ -1,13 +1,13 @@
 /** Reads single written values of a job, collecting a problem with its path for each that cannot be right. */
 import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
 import { isoSize } from '../frame/iso-216';
+import { missedLimit } from '../limit-text';
 import { readMass } from '../mass';
 import type { Problem } from '../problem';
 import {
   MM_PER_INCH,
   readLength,
   showingOf,
-  showSetting,
   sizeText,
   spokenLength,
   unitWord,
@@ -164,13 +164,13 @@ export class Reader {
     // A limit may be a sum or a difference of other lengths; its last bits are nobody's fault.
     if ((above ? mm > least : mm >= least - LAST_BITS) && mm <= most + LAST_BITS) return mm;
     const low = mm <= least;
-    const limit = showSetting(low ? least : most, this.showing).withUnit;
+    const { value, limit } = missedLimit(mm, low ? least : most, low ? 'least' : 'most', this.showing);
     const words = low ? (above ? `more than ${limit}` : `${limit} or more`) : `${limit} or less`;
     this.say({
       code: 'length-out-of-range',
       at,
-      message: `${name} is ${this.show(mm)}; it must be ${words}.`,
-      value: this.show(mm),
+      message: `${name} is ${value}; it must be ${words}.`,
+      value,
       limit,
       remedy: words,
     });

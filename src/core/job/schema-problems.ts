@@ -3,6 +3,7 @@ import type * as z from 'zod';
 import type { Problem } from '../problem';
 import { nearestWord } from '../nearest-word';
 import { knownKeys } from './known-keys';
+import { quoted } from './quoted';
 
 type Issue = z.core.$ZodIssue;
 
@@ -168,8 +169,7 @@ function describe(value: unknown): string {
   if (value === null) return 'null';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object') return 'a group in { }';
-  if (typeof value === 'string')
-    return value.length > 40 ? `a text of ${value.length} characters` : JSON.stringify(value);
+  if (typeof value === 'string') return value.length > 40 ? `a text of ${value.length} characters` : quoted(value);
   return String(value);
 }
 

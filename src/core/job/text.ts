@@ -2,6 +2,7 @@
 import { bad, type Problem, type Result } from '../problem';
 import { jsonFault } from './json-fault';
 import { repeatedKeys } from './json-repeats';
+import { quoted } from './quoted';
 import { readJob, type OpenedJob } from './read';
 import type { WrittenJob } from './written';
 
@@ -95,5 +96,18 @@ function notJson(text: string): string {
   const place = `line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
   return position >= text.trimEnd().length
     ? `The file breaks off at ${place}: it is not whole JSON.`
-    : `The file is not JSON at ${place}: ${JSON.stringify(text.slice(position, position + 12))} should not be there.`;
+    : `The file is not JSON at ${place}: ${standing(text.slice(position))} should not be there.`;
+}
+
+/** What stands at the beginning of a text, as it stands there; a sign that can't be seen by its name. */
+function standing(text: string): string {
+  const [seen = ''] = /^[^\p{Cc}]{0,12}/u.exec(text) ?? [];
+  if (seen !== '') return quoted(seen);
+  const names: Readonly<Record<string, string>> = {
+    '\n': 'the end of the line',
+    '\r': 'the end of the line',
+    '\t': 'a tab',
+  };
+  const [sign = ''] = text;
+  return names[sign] ?? `the sign U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
 }

@@ -11,6 +11,7 @@ import type { CheckItem } from './check-item';
 import { checkList } from './check-list';
 import { fitOf, squeezeOf, type Fit } from './fit';
 import { fitWords } from './fit-words';
+import { fixingScrews } from './fixing-screws';
 import { floatOf, type FloatFit } from './float';
 import { floatWords } from './float-words';
 import { matOnPictures, type MatOnPicture } from './pressure';
@@ -55,6 +56,7 @@ export function answerPackage(job: Job, layout: Layout, ask: PackageAsk): Packag
   const squeezed = squeezeOf(fit);
   const standOut = standOutOf(job, layout, stack, { shelf, wallGap: ask.wallGap ?? job.hanging.bumpers });
   const float = floatOf(job, layout, shelf);
+  const screws = fixingScrews(job, layout, shelf);
   return {
     stack,
     fit: { ...fit, words: fitWords(job, fit, show) },
@@ -69,6 +71,7 @@ export function answerPackage(job: Job, layout: Layout, ask: PackageAsk): Packag
       layout,
       stack,
       fit,
+      screws,
       ...(standOut ? { standOut } : {}),
       ...(float ? { float } : {}),
       ...(measured ? { measured } : {}),

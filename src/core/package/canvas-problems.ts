@@ -1,12 +1,10 @@
-/** Canvases and panels: what stands out behind, what was not said, and screws that are too long. */
+/** Canvases and panels: what stands out behind, and what was not said. */
 import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import type { Show } from '../layout/show';
 import type { Problem } from '../problem';
 import { carriesItself, lyingPictures } from './pictures';
 import { SLACK } from './range';
-import { screwWrong } from './screw-problem';
-import { wrongLength } from './screws';
 import type { Stack } from './stack';
 import { standOutOf } from './stand-out';
 
@@ -35,8 +33,6 @@ function depthTaken({ pictures }: Job, index: number, show: Show): Problem {
 function standsOut(job: Job, layout: Layout, stack: Stack, show: Show): Problem[] {
   const found = standOutOf(job, layout, stack, { shelf: [], wallGap: job.hanging.bumpers });
   if (!found) return [];
-  const { screw } = job.package.fixing;
-  const wrong = screw === undefined ? undefined : wrongLength(screw, found.intoFrame);
   const { standOut, contents } = found;
   return [
     ...(standOut && standOut.nominal > SLACK
@@ -52,6 +48,5 @@ function standsOut(job: Job, layout: Layout, stack: Stack, show: Show): Problem[
           },
         ]
       : []),
-    ...(screw !== undefined && wrong ? [screwWrong(screw, wrong, found.intoFrame, show)] : []),
   ];
 }

@@ -24,9 +24,11 @@ const THINNEST: Readonly<Record<BackingMaterial, number>> = {
 export function backingChange(trouble: Trouble): Change[] {
   const { job, fit } = trouble;
   const { backing } = job.package;
-  if (!backing || fit.room.kind === 'groove') return [];
+  // In a groove the back lies behind the room that the rest goes into, and needs wood behind it in turn.
+  const left = fit.room.kind === 'groove' ? (fit.behind?.worst ?? Infinity) - 2 * SLACK : fit.free.worst;
+  if (!backing || left >= 0) return [];
   const show = showFor(job);
-  const room = backing.thickness.greatest + fit.free.worst;
+  const room = backing.thickness.greatest + left;
   const sure = ([backing.material, 'mat board'] as const)
     .map((material) => ({ material, thickness: show.stepDown(thickestWithin(material, room)) }))
     .find(({ material, thickness }) => thickness >= THINNEST[material]);

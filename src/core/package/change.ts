@@ -3,7 +3,8 @@ import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import type { Edit } from '../problem';
 import type { Shelf } from '../shelf/shelf';
-import type { Fit, Free, Room } from './fit';
+import type { Fit } from './fit';
+import type { Free, Room } from './room';
 
 export type RemedyKind = 'backing' | 'glazing' | 'spacer' | 'layer' | 'deeper' | 'built up' | 'clips';
 

@@ -5,14 +5,18 @@ import type { Layout } from '../layout/layout';
 import { showFor, type Show } from '../layout/show';
 import type { CheckItem } from './check-item';
 import { cornerItems } from './corners';
-import { grooveFits, type Fit } from './fit';
-import { grooveWords } from './fit-words';
+import { SCREW_OF } from './fixing-screws';
+import type { Fit } from './fit';
+import { between, grooveWords } from './fit-words';
 import type { FloatFit } from './float';
 import { floatWords } from './float-words';
-import { partItems } from './parts';
+import { bestGroove, grooveFits, type GrooveFit } from './groove-fit';
+import { hasFixings, isBackLeftOut, partItems } from './parts';
 import { depthItem, sizeItem } from './rabbet-items';
 import { SLACK } from './range';
 import type { Stack } from './stack';
+import { screwWords } from './screw-words';
+import type { ScrewLimits } from './screws';
 import type { StandOut } from './stand-out';
 import { clipWords, countWords } from './stand-out-words';
 
@@ -24,6 +28,7 @@ export interface Checked {
   readonly fit: Fit;
   readonly standOut?: StandOut;
   readonly float?: FloatFit;
+  readonly screws: ScrewLimits;
   /** The rabbet of the frame in hand, as it was measured. */
   readonly measured?: Size;
 }
@@ -31,8 +36,9 @@ export interface Checked {
 export function checkList(checked: Checked): CheckItem[] {
   const show = showFor(checked.job);
   return [
-    ...partItems(checked.job, checked.layout, show),
-    ...(checked.standOut ? clipItems(checked.standOut, show) : []),
+    ...partItems(checked.job, checked.layout, show, (checked.standOut?.standOut?.nominal ?? 0) > SLACK),
+    ...(checked.standOut ? clipItems(checked, checked.standOut, show) : []),
+    ...screwItems(checked, show),
     ...rabbetItems(checked, show),
     ...BY_BUILD[checked.job.frame.build](checked, show),
     ...cornerItems(checked.job, checked.layout, show),
@@ -51,22 +57,43 @@ function rabbetItems({ job, layout, fit, measured }: Checked, show: Show): Check
   return [sizeItem(layout, measured, show), ...(fit.room?.kind === 'groove' ? [] : [depthItem(job, fit, show)])];
 }
 
-function clipItems({ standOut, clips, count }: StandOut, show: Show): CheckItem[] {
-  if (!standOut) return [];
+/** Where clips are what holds it. */
+function clipItems({ job }: Checked, { standOut, clips, count }: StandOut, show: Show): CheckItem[] {
+  if (!standOut || job.package.fixing.kind !== 'offset clips') return [];
   const wanted = Math.max(0, standOut.nominal);
   return [
     {
-      state: clips && clips.over >= -SLACK ? 'needed' : 'look',
+      state: !hasFixings(job) && clips && clips.over >= -SLACK ? 'needed' : 'look',
       what: 'offset clips',
-      words: `${clipWords(wanted, clips, show)} ${countWords(count, show)}`,
+      words: `${clipWords(standOut.nominal, clips, show)} ${countWords(count, show)}`,
       measures: { wanted, total: count.total, ...(clips ? { step: clips.clip.step } : {}) },
+    },
+  ];
+}
+
+/** Of whatever is screwed on; a float frame's have their line below. */
+function screwItems({ job, screws }: Checked, show: Show): CheckItem[] {
+  const what = SCREW_OF[job.package.fixing.kind];
+  if (what === undefined || job.frame.build === 'float') return [];
+  const { longest, shortest, chosen } = screws;
+  const measures = { shortest, ...(longest === undefined ? {} : { longest }) };
+  return [
+    {
+      state: chosen && !hasFixings(job) ? 'needed' : 'look',
+      what: 'screws',
+      words: screwWords(what, screws, show),
+      measures,
     },
   ];
 }
 
 function backItems({ job, stack }: Checked, show: Show): CheckItem[] {
   const grooves = grooveFits(job, stack);
-  if (grooves.length === 0) {
+  if (isBackLeftOut(job)) {
+    const words = `The frame’s own back is left out, for offset clips hold what lies in the rabbet${grooves.length > 0 ? '; its grooves are not used' : ''}.`;
+    return [{ state: 'look', what: 'back', words }];
+  }
+  if (job.package.fixing.kind === 'turn buttons') {
     return [
       {
         state: 'look',
@@ -76,35 +103,44 @@ function backItems({ job, stack }: Checked, show: Show): CheckItem[] {
     ];
   }
   return [
-    ...grooves.map((groove): CheckItem => ({
-      state: groove.verdict === 'fits' ? 'done' : 'look',
+    ...(job.package.fixing.kind === 'groove' ? grooves : []).map((groove): CheckItem => ({
+      state: groove.verdict === 'fits' && groove.behind ? 'done' : 'look',
       what: groove.room.name,
       words: grooveWords(groove, show),
       measures: { depth: groove.room.depth, ...groove.free },
     })),
-    {
-      state: 'look',
-      what: 'back',
-      words: 'It slides through the whole groove without force, and its end is held so that it can’t slide out.',
-    },
+    { state: 'look', what: 'back', words: backWords(job, grooves) },
   ];
+}
+
+/** Of a back that slides into one of several grooves, if into any. */
+function backWords({ package: { fixing, backing } }: Job, grooves: readonly GrooveFit[]): string {
+  const best = bestGroove(grooves);
+  if (fixing.kind !== 'groove' || !best) return `It lies behind the rest and is held by ${fixing.kind}.`;
+  if (best.verdict === 'does not fit') return 'It goes into no groove as things are: see what to change.';
+  const known = backing ? '' : ' The job says nothing of the back: measure it.';
+  return `It slides through the whole of ${best.room.name} without force, and its end is held so that it can’t slide out.${known}`;
 }
 
 /** What is held at one place only leaves room that has to be filled, or all rattles; a deep frame has it for air. */
 function fillItems({ job, fit }: Checked, show: Show): CheckItem[] {
-  if (!fit.free || fit.room?.kind === 'groove' || fit.free.best <= SLACK) return [];
+  const { kind } = job.package.fixing;
+  // Clips have their packing told with them.
+  if (!fit.free || fit.room?.kind === 'groove' || kind === 'offset clips' || fit.free.best <= SLACK) return [];
   const { best, nominal, worst } = fit.free;
-  const adjusts = job.package.fixing.kind === 'points' || job.package.fixing.kind === 'brads';
+  const adjusts = kind === 'points' || kind === 'brads';
+  const free = `${between(fit.free, show)} stays free`;
+  const spacer = show.stepDown(worst);
   return [
     {
       state: 'look',
       what: 'room left',
       words:
         job.frame.build === 'deep'
-          ? `${show.limit(nominal)} stays free: a spacer of as much holds the glazing off the picture, or sheets of backing fill it from behind.`
+          ? `${free}: ${spacer > SLACK ? `a spacer of up to ${show.limit(spacer)} holds the glazing off the picture, or ` : ''}sheets of backing fill it from behind.`
           : adjusts
-            ? `${show.limit(nominal)} stays free behind; points and brads can sit that much deeper.`
-            : `${show.limit(Math.max(0, worst))} to ${show.limit(best)} stays free behind: fill it with sheets of backing, so that nothing moves.`,
+            ? `${free} behind; points and brads can sit that much deeper.`
+            : `${free} behind: fill it with sheets of backing, so that nothing moves.`,
       measures: { best, nominal, worst },
     },
   ];

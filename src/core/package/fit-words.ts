@@ -1,8 +1,10 @@
 /** The fit of a package in words. */
 import type { Job } from '../job/job';
 import type { Show } from '../layout/show';
-import type { Fit, Free, GrooveFit, Room } from './fit';
+import type { Fit } from './fit';
+import type { GrooveFit } from './groove-fit';
 import { SLACK, type Range } from './range';
+import { verdictOf, type Free, type Room } from './room';
 
 export function fitWords(job: Job, fit: Fit, show: Show): string[] {
   const { needs, room, free, verdict } = fit;
@@ -15,20 +17,27 @@ export function fitWords(job: Job, fit: Fit, show: Show): string[] {
       `How deep the rabbet is, is not known. It has to be ${show.limit(needs.nominal)} deep as all is named, and ${show.limit(needs.greatest)} with all at its thickest: look for one of ${show.limit(show.stepUp(needs.greatest))} or more.`,
     ];
   }
-  return [`${verdictWords(verdict, room, free, show)} ${freeWords(room, needs, free, show)}`];
+  const sum = freeWords(room, needs, free, show);
+  if (room.kind === 'rabbet') return [`${verdictWords(verdict, room, free, show)} ${sum}`];
+  return [`${verdictWords(verdictOf(free), room, free, show)} ${sum}`, `${capital(behindWords(fit.behind, show))}.`];
 }
 
 function verdictWords(verdict: Fit['verdict'], room: Room, { worst, nominal }: Free, show: Show): string {
-  if (verdict === 'fits') return `It goes into ${room.name} even with all at its thickest.`;
+  const inGroove = room.kind === 'groove';
+  const goes = inGroove ? `What lies before the back goes in front of ${room.name}` : `It goes into ${room.name}`;
+  if (verdict === 'fits') return `${goes} even with all at its thickest.`;
   if (verdict === 'may not fit') {
-    return `It goes into ${room.name} as all is named, but at its thickest it is ${show.limit(-worst)} too deep and would squeeze the picture.`;
+    return `${goes} as all is named, but at its thickest it is ${show.limit(-worst)} too deep and would squeeze the picture.`;
   }
   if (verdict === 'held behind') {
     return nominal >= 0
       ? `It may stand out up to ${show.limit(-worst)} behind the frame, where clips hold it.`
       : `It stands out ${show.limit(-nominal)} behind the frame, where clips hold it.`;
   }
-  return `It does not go into ${room.name}: it is ${show.limit(-nominal)} too deep as all is named, ${show.limit(-worst)} at its thickest. Forced in, it would squeeze the picture by as much.`;
+  const fails = inGroove
+    ? `What lies before the back does not go in front of ${room.name}`
+    : `It does not go into ${room.name}`;
+  return `${fails}: it is ${show.limit(-nominal)} too deep as all is named, ${show.limit(-worst)} at its thickest. Forced in, it would squeeze the picture by as much.`;
 }
 
 /** The sum: depth less stack. */
@@ -38,14 +47,42 @@ function freeWords({ depth, kind }: Room, needs: Range, { best, nominal, worst }
   return `${from} ${show.limit(depth)} − ${show.limit(needs.nominal)} leaves ${show.limit(nominal)}${range}.`;
 }
 
-/** Of one groove. */
-export function grooveWords({ room, free, verdict }: GrooveFit, show: Show): string {
-  const place = `${show.limit(room.depth)} behind the lip`;
+/** Of one groove: what goes before the back, and what holds that from behind. */
+export function grooveWords({ room, free, behind }: GrooveFit, show: Show): string {
+  return `${show.limit(room.depth)} behind the lip: ${beforeWords(free, show)}; ${behindWords(behind, show)}.`;
+}
+
+function beforeWords(free: Free, show: Show): string {
+  const verdict = verdictOf(free);
   if (verdict === 'fits') {
-    return `${place}: all goes in front of the back even at its thickest; fill ${show.limit(free.worst)} to ${show.limit(free.best)} with card.`;
+    return `all goes in front of the back even at its thickest (fill ${between(free, show)} with card)`;
   }
   if (verdict === 'may not fit') {
-    return `${place}: as named all goes in with ${show.limit(free.nominal)} to spare, at its thickest it is ${show.limit(-free.worst)} too deep; try it with what you have.`;
+    return `as named all goes in with ${show.limit(free.nominal)} to spare, at its thickest it is ${show.limit(-free.worst)} too deep (try it with what you have)`;
   }
-  return `${place}: it is ${show.limit(-free.nominal)} too deep as named, ${show.limit(-free.worst)} at its thickest.`;
+  const worst = free.nominal - free.worst > SLACK ? ` as named, ${show.limit(-free.worst)} at its thickest` : '';
+  return `it is ${show.limit(-free.nominal)} too deep${worst}`;
+}
+
+/** What is left of the rabbet behind a frame's own back, in words that begin small and have no full stop. */
+export function behindWords(behind: Free | undefined, show: Show): string {
+  if (!behind) {
+    return 'the back has to end before the frame does: measure the back’s thickness and the rabbet’s depth';
+  }
+  const { nominal, worst } = behind;
+  if (worst > SLACK) return `behind the back ${show.limit(worst)} or more of the frame is left to hold it`;
+  if (nominal > SLACK)
+    return `behind the back ${show.limit(nominal)} of the frame is left as named, at its thickest none`;
+  if (nominal > -SLACK) return 'the back would end level with the frame, with no wood behind it to hold it';
+  return `the back would end ${show.limit(-nominal)} behind the frame, with no wood behind it to hold it`;
+}
+
+/** `1/4 in`, `0.368 in to 0.400 in`. */
+export function between({ best, worst }: Free, show: Show): string {
+  const least = show.limit(Math.max(0, worst));
+  return best - worst > SLACK ? `${least} to ${show.limit(best)}` : least;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

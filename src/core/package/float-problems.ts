@@ -1,24 +1,16 @@
-/** Float frames: nothing before the canvas, deep enough inside, and screws that stay in the wood. */
+/** Float frames: nothing before the canvas, and deep enough inside. */
 import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import type { Show } from '../layout/show';
 import type { Problem } from '../problem';
 import { floatOf, type FloatFit } from './float';
 import { SLACK } from './range';
-import { screwWrong } from './screw-problem';
-import { wrongLength } from './screws';
 
 /** Paper, mats and sizes that do not go with a float frame the layout tells of. */
 export function floatProblems(job: Job, layout: Layout, show: Show): Problem[] {
   const found = floatOf(job, layout, []);
   if (!found?.isCanvas) return [];
-  const { screw } = job.package.fixing;
-  const wrong = screw === undefined ? undefined : wrongLength(screw, found.screws);
-  return [
-    ...faceCovered(job),
-    ...tooShallow(found, show),
-    ...(screw !== undefined && wrong ? [screwWrong(screw, wrong, found.screws, show)] : []),
-  ];
+  return [...faceCovered(job), ...tooShallow(found, show)];
 }
 
 function faceCovered({ package: { glazing, spacer } }: Job): Problem[] {

@@ -3,7 +3,7 @@ import type { Job } from '../job/job';
 import type { Show } from '../layout/show';
 import type { FloatFit, FloatLie } from './float';
 import { SLACK } from './range';
-import { screwWords } from './stand-out-words';
+import { screwWords } from './screw-words';
 
 export function floatWords(job: Job, found: FloatFit, show: Show): string[] {
   if (!found.isCanvas) {
@@ -12,7 +12,7 @@ export function floatWords(job: Job, found: FloatFit, show: Show): string[] {
   return [
     gapWords(found, show),
     found.lies ? lieWords(found, found.lies, show) : neededWords(job, found, show),
-    `Screw from behind, never from the front. ${screwWords('One', found.screws, show)}${found.lies?.ledge === undefined ? ' How thick the ledge is, is not known and counted as nothing; so much longer may it be.' : ''}`,
+    `Screw from behind, never from the front. ${screwWords('One', found.screws, show)}`,
     'Nothing is laid on its face: no glazing, no mat.',
   ];
 }

@@ -1,6 +1,6 @@
 /** A canvas in a float frame: the gap round it, where its face comes to lie, what packs it up, and its screws. */
 import { sizeOf, type Size } from '../geometry/box';
-import type { Job } from '../job/job';
+import type { Job, Picture } from '../job/job';
 import type { Layout } from '../layout/layout';
 import type { Shelf } from '../shelf/shelf';
 import { carriesItself, lyingPictures, thicknessOf } from './pictures';
@@ -50,7 +50,6 @@ export function floatOf(job: Job, layout: Layout, shelf: Shelf): FloatFit | unde
   const blank = job.frame.blank ?? canvas;
   const inside = { width: blank.width + 2 * gap, height: blank.height + 2 * gap };
   const lies = lieOf(job, depth);
-  const passes = (lies?.ledge ?? 0) + (lies?.packing ?? 0);
   return {
     index,
     isCanvas: carriesItself(picture),
@@ -60,8 +59,19 @@ export function floatOf(job: Job, layout: Layout, shelf: Shelf): FloatFit | unde
     gap: { across: (inside.width - canvas.width) / 2, up: (inside.height - canvas.height) / 2 },
     neededDepth: depth.nominal + job.frame.float.setBack,
     ...(lies ? { lies } : {}),
-    screws: limitsOf('ledge, packing and the bar of the stretcher', passes, depth.least, shelf),
+    screws: screwsOf(lies, picture, shelf),
   };
+}
+
+/** From behind: through ledge and packing into the bar. */
+function screwsOf(lies: FloatLie | undefined, { kind, thinnest: wood }: Picture, shelf: Shelf): ScrewLimits {
+  const bar = kind === 'painting on panel' ? 'the panel' : 'the bar of the stretcher';
+  if (!lies) return limitsOf({ into: bar, passes: 'the ledge with its packing', wood }, shelf);
+  const { packing, ledge } = lies;
+  const packed = packing > SLACK;
+  const into = packed ? `packing and ${bar}` : bar;
+  if (ledge === undefined) return limitsOf({ into, passes: 'the ledge', through: packing, wood }, shelf);
+  return limitsOf({ into: packed ? `ledge, ${into}` : `ledge and ${bar}`, through: ledge + packing, wood }, shelf);
 }
 
 function lieOf({ frame: { float, mouldingDepth } }: Job, depth: Range): FloatLie | undefined {

@@ -1,7 +1,8 @@
 /** The package in words, the same on screen, paper and terminal: the stack as a table, and what to change. */
 import type { FrameBuild } from '../job/job';
 import type { Show } from '../layout/show';
-import type { Range } from './range';
+import { behindWords } from './fit-words';
+import { SLACK, type Range } from './range';
 import type { Remedy } from './remedies';
 import type { Stack, StackItem } from './stack';
 
@@ -77,12 +78,13 @@ export function remedyGroups(remedies: readonly Remedy[], show: Show): RemedyGro
   });
 }
 
-function remedyWords({ words, caution, free, enough }: Remedy, show: Show): string {
+function remedyWords({ words, caution, free, behind, enough }: Remedy, show: Show): string {
   const left =
-    enough === 'not alone'
+    free.nominal < -SLACK && enough === 'not alone'
       ? `: then it is still ${show.limit(-free.nominal)} too deep, ${show.limit(-free.worst)} at its thickest`
       : free.worst >= 0
         ? `: then ${show.limit(free.nominal)} stays free, ${show.limit(free.worst)} at its thickest`
         : '';
-  return `${words}${left}${caution === undefined ? '' : `; ${caution}`}.`;
+  const held = behind ? `; ${behindWords(behind, show)}` : '';
+  return `${words}${left}${held}${caution === undefined ? '' : `; ${caution}`}.`;
 }

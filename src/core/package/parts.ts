@@ -1,5 +1,6 @@
 /** What a finished frame is made of, part by part: what it comes with, what the job has planned, what is still needed. */
 import type { FramePart, Job } from '../job/job';
+import type { FixingKind } from '../job/package';
 import { FRAME_PARTS } from '../job/written-frame';
 import type { Layout } from '../layout/layout';
 import type { Show } from '../layout/show';
@@ -19,7 +20,8 @@ const WANTED: Readonly<Record<FramePart, Wanted>> = {
     mountBoard && `${mountBoard.board}, ${show.limit(mountBoard.thickness.nominal)} thick, ${blank}`,
   backing: ({ package: { backing } }, blank, show) =>
     backing && `${backing.material} ${show.limit(backing.thickness.nominal)} thick, ${blank}`,
-  fixings: ({ package: { fixing } }) => FIXING_WORDS[fixing.kind],
+  fixings: ({ frame: { build }, package: { fixing } }) =>
+    build === 'float' ? 'screws, from behind through the ledge' : FIXING_WORDS[fixing.kind],
   hangers: () => 'by size and weight: two rings with their screws, or one toothed hanger for a small and light frame',
   wire: () => 'where it hangs from rings: rated for more than the frame weighs',
   'dust cover': ({ package: { dustCover } }) =>
@@ -33,15 +35,32 @@ const FIXING_WORDS: Readonly<Record<Job['package']['fixing']['kind'], string>> =
   'turn buttons': 'turn buttons, screwed on the back',
   groove: 'the back itself, slid into its groove',
   'offset clips': 'offset clips and their screws',
-  screws: 'screws, from behind through the ledge',
+  screws: 'screws, from behind into the wood beside the rabbet',
 };
 
-/** What holds the frame's own back is part of it. */
-const OF_THE_BACK: readonly FramePart[] = ['backing', 'fixings'];
+/** What a frame with its own back has to hold that back. */
+const OF_THE_BACK: readonly FixingKind[] = ['turn buttons', 'bent tabs', 'groove'];
+
+/** True where clips hold what lies in a frame with its own back: the back then has no place, and what holds it no use. */
+export function isBackLeftOut({ frame, package: { fixing } }: Job): boolean {
+  return frame.build === 'with back' && fixing.kind === 'offset clips';
+}
+
+/** True of a part that such a frame has without coming with it. */
+function isOwn({ frame, package: { fixing } }: Job, part: FramePart): boolean {
+  if (frame.build !== 'with back') return false;
+  return part === 'backing' || (part === 'fixings' && OF_THE_BACK.includes(fixing.kind));
+}
 
 const BEFORE_THE_FACE: readonly FramePart[] = ['glazing', 'mat', 'mount board'];
 
-export function partItems(job: Job, layout: Layout, show: Show): CheckItem[] {
+/** True where they are part of the frame, or come with it. */
+export function hasFixings(job: Job): boolean {
+  return isOwn(job, 'fixings') || (job.frame.comesWith.includes('fixings') && !isBackLeftOut(job));
+}
+
+/** @param standsOut true where something lies behind the frame’s back, over which no paper lies flat. */
+export function partItems(job: Job, layout: Layout, show: Show, standsOut: boolean): CheckItem[] {
   const blank = show.size(layout.frame.blank);
   const { comesWith, build } = job.frame;
   return FRAME_PARTS.map((part): CheckItem => {
@@ -54,7 +73,13 @@ export function partItems(job: Job, layout: Layout, show: Show): CheckItem[] {
         words: `the job has ${wanted}: leave it out, nothing goes before the canvas`,
       };
     }
-    const own = build === 'with back' && OF_THE_BACK.includes(part);
+    if (part === 'fixings' && isBackLeftOut(job)) {
+      return { state: 'needed', what: part, words: `${wanted}; what the frame has holds its back` };
+    }
+    if (part === 'dust cover' && standsOut) {
+      return { state: 'look', what: part, words: 'no paper lies flat over what stands out: leave it out' };
+    }
+    const own = isOwn(job, part);
     if (!own && !comesWith.includes(part)) return { state: 'needed', what: part, words: wanted };
     if (part === 'mat') {
       return { state: 'needed', what: part, words: `${wanted}; the one that comes with the frame has another window` };

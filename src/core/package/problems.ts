@@ -9,6 +9,7 @@ import { canvasProblems } from './canvas-problems';
 import { fitProblems } from './fit-problems';
 import { floatProblems } from './float-problems';
 import { fitOf } from './fit';
+import { screwProblems } from './screw-problems';
 import { stackOf } from './stack';
 
 /** @param shelf what clips and panes are chosen from; without it clips are left to the user. */
@@ -20,6 +21,7 @@ export function packageProblems(job: Job, layout: Layout, shelf: Shelf = []): Pr
     ...fitProblems(job, layout, fit, shelf, show),
     ...floatProblems(job, layout, show),
     ...canvasProblems(job, layout, stack, show),
+    ...screwProblems(job, layout, show),
     ...airProblems(job, layout, show),
     ...matProblems(job, layout, show),
   ]);

@@ -4,15 +4,19 @@ import type { Layout } from '../layout/layout';
 import type { Shelf } from '../shelf/shelf';
 import { airOf } from './air';
 import type { Change, Trouble } from './change';
-import { fitOf, type Free } from './fit';
+import { fitOf } from './fit';
 import { backingChange, glazingChanges, layerChange, spacerChange } from './change-package';
 import { biggerRoom, builtUp, clipChange } from './change-frame';
+import { leastLeft } from './groove-fit';
 import { SLACK } from './range';
+import type { Free } from './room';
 import { stackOf } from './stack';
 
 export interface Remedy extends Omit<Change, 'job'> {
   /** Room left then. */
   readonly free: Free;
+  /** Wood left behind the back of a frame with grooves. */
+  readonly behind?: Free;
   /** `sure`: it fits with all at its thickest. `as named`: if all is as thick as it is called. `not alone`: it helps. */
   readonly enough: 'sure' | 'as named' | 'not alone';
 }
@@ -37,10 +41,12 @@ export function remediesFor(job: Job, layout: Layout, shelf: Shelf): Remedy[] {
 
 /** The change made: nothing where it gains nothing, or where the picture would then have too little air. */
 function tried({ job, ...change }: Change, { job: before, layout, fit }: Trouble): Remedy[] {
-  const { free, verdict } = fitOf(job, stackOf(job, layout));
-  if (!free || free.worst <= fit.free.worst + SLACK || isAirless(job, before, layout)) return [];
+  const { free, behind, verdict } = fitOf(job, stackOf(job, layout));
+  if (!free || isAirless(job, before, layout)) return [];
+  const held = behind ? { behind } : {};
+  if (leastLeft({ free, ...held }) <= leastLeft(fit) + SLACK) return [];
   const sure = verdict === 'fits' || verdict === 'held behind';
-  return [{ ...change, free, enough: sure ? 'sure' : free.nominal >= -SLACK ? 'as named' : 'not alone' }];
+  return [{ ...change, free, ...held, enough: sure ? 'sure' : verdict === 'may not fit' ? 'as named' : 'not alone' }];
 }
 
 /** True where a picture then has less air than is published, and had enough before. */

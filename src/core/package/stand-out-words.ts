@@ -4,7 +4,7 @@ import type { Show } from '../layout/show';
 import { MM_PER_INCH } from '../units';
 import type { ClipChoice, ClipCount } from './clips';
 import { SLACK } from './range';
-import { MARGIN, type ScrewLimits } from './screws';
+import { screwWords } from './screw-words';
 import { seenFromBeside, type SideView } from './side-view';
 import type { StandOut } from './stand-out';
 
@@ -15,7 +15,7 @@ export function standOutWords(job: Job, found: StandOut, show: Show): string[] {
   return [
     ...depthWords(found, show),
     ...(found.side ? [sideWords(job, found.side, show)] : []),
-    ...(found.standOut ? [clipWords(Math.max(0, found.standOut.nominal), found.clips, show)] : []),
+    ...(found.standOut ? [clipWords(found.standOut.nominal, found.clips, show)] : []),
     countWords(found.count, show),
     screwWords('A clip’s screw', found.intoFrame, show),
     ...(found.intoBar ? [screwWords('One', found.intoBar, show)] : []),
@@ -41,7 +41,9 @@ export function depthWords({ contents, standOut }: StandOut, show: Show): string
     ];
   }
   if (nominal > -SLACK) return ['It ends level with the back of the frame.'];
-  return [`It ends ${show.limit(-nominal)} within the rabbet; pack so much under flat clips, or hold it with points.`];
+  return [
+    `It ends ${show.limit(-nominal)} within the rabbet: flat clips hold it with so much packing, or points without.`,
+  ];
 }
 
 function sideWords({ units }: Job, side: SideView, show: Show): string {
@@ -56,15 +58,18 @@ function sideWords({ units }: Job, side: SideView, show: Show): string {
   return `Its side lies ${show.limit(inset)} inside the moulding’s outer edge and shows to whoever looks along the wall at less than ${angle} to it: with the eye ${show.limit(eye)} from the wall, from ${show.length(beside)} beside the frame on. ${wall} Where that would be seen, build up the back of the frame.`;
 }
 
+/** @param standOut negative where the canvas ends within the rabbet, which is packed from the clips on. */
 export function clipWords(standOut: number, choice: ClipChoice | undefined, show: Show): string {
-  const wanted = show.limit(standOut);
+  const wanted = show.limit(Math.max(0, standOut));
   if (!choice) return `There is no offset clip on the shelf; one of ${wanted} step is wanted.`;
   const { clip, over } = choice;
   if (over < -SLACK) {
     return `No offset clip on the shelf steps far enough: the greatest is ${show.limit(clip.step)}, and ${wanted} is wanted. Get larger ones, or build up the back of the frame by ${show.limit(show.stepUp(-over))}.`;
   }
-  const pack = over > SLACK ? `, the next above; pack ${show.limit(over)} under each so that nothing moves` : '';
-  return `Offset clips of ${show.limit(clip.step)} step (${clip.name})${pack}.`;
+  const gap = clip.step - standOut;
+  const above = over > SLACK ? ', the next above' : '';
+  const pack = gap > SLACK ? `; pack ${show.limit(gap)} under each so that nothing moves` : '';
+  return `Offset clips of ${show.limit(clip.step)} step (${clip.name})${above}${pack}.`;
 }
 
 export function countWords({ total, each, apart }: ClipCount, show: Show): string {
@@ -75,16 +80,4 @@ export function countWords({ total, each, apart }: ClipCount, show: Show): strin
       ? 'one in the middle'
       : `${count}, the first ${show.length(step / 2)} from the corner, then every ${show.length(step)}`;
   return `${total} clips: on the upper and the lower side ${place(across, apart.across)}; on the left and the right ${place(up, apart.up)}.`;
-}
-
-export function screwWords(what: string, { into, longest, shortest, chosen }: ScrewLimits, show: Show): string {
-  if (longest === undefined) {
-    return `${what} goes into ${into}, whose depth is not known: measure it, and take one at least ${show.limit(MARGIN)} shorter.`;
-  }
-  if (longest < shortest - SLACK) {
-    return `${what} that goes into ${into} would have to be ${show.limit(show.stepDown(Math.max(0, longest)))} or shorter, too short to hold: put none there.`;
-  }
-  const stock = chosen ? `; on the shelf ${chosen.name}, ${show.limit(chosen.length)}` : '';
-  const [least, most] = [show.stepUp(shortest), show.stepDown(longest)].map(show.limit);
-  return `${what} that goes into ${into}: ${least === most ? '' : `${least} to `}${most} long, never longer${stock}.`;
 }

@@ -2,6 +2,7 @@
 import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import type { Shelf } from '../shelf/shelf';
+import { intoFrame } from './fixing-screws';
 import { chooseClip, countClips, type ClipChoice, type ClipCount } from './clips';
 import { carriesItself, lyingPictures } from './pictures';
 import { exactly, less, SLACK, type Range } from './range';
@@ -48,13 +49,7 @@ export function standOutOf(job: Job, layout: Layout, { contents }: Stack, around
     count: countClips(layout.frame.blank),
     intoFrame: intoFrame(job, around.shelf),
     ...(canvas?.picture.kind === 'painting on canvas'
-      ? { intoBar: limitsOf('the bar of the stretcher', 0, canvas.picture.thinnest, around.shelf) }
+      ? { intoBar: limitsOf({ into: 'the bar of the stretcher', wood: canvas.picture.thinnest }, around.shelf) }
       : {}),
   };
-}
-
-/** Beside the rabbet the wood is at least as deep as that; what lies in front of it depends on the profile. */
-function intoFrame({ frame: { rabbetDepth, mouldingDepth } }: Job, shelf: Shelf): ScrewLimits {
-  const into = rabbetDepth === undefined ? 'the moulding' : 'the wood beside the rabbet';
-  return limitsOf(into, 0, rabbetDepth ?? mouldingDepth, shelf);
 }

@@ -1,6 +1,6 @@
 /** The moulding of a frame and its sticks in words, a row for each: what, how much, how. */
-import { counted, listed } from './counted';
-import { lengthText, showLength, type Showing } from '../units';
+import { lengthText, showLength, showTogether, type Showing } from '../units';
+import { counted } from './counted';
 import type { FrameMoulding, Rail } from './moulding';
 import type { FramePieces, MouldingSticks } from './pieces';
 import type { Stick } from './sticks';
@@ -24,7 +24,7 @@ export function mouldingRows(moulding: FrameMoulding, showing: Showing): WordsRo
 const CLOSED: WordsRow = [
   'Corners',
   'closed',
-  'joined before they are finished: such a frame is ordered by its rabbet, not cut from a stick',
+  'joined before they are finished: such a frame is ordered by its rabbet; rails and sticks are told for comparison',
 ];
 
 function railWords({ rabbet, sight }: Rail, show: (mm: number) => string): string {
@@ -62,8 +62,8 @@ export function sticksRows(
   const there = onShelf === undefined ? '' : `; ${onShelf} on the shelf`;
   return [
     ['In all', `${counted(plan.sticks.length, 'stick')} of ${show(plan.stick)}`, `${provenWords(plan)}${there}`],
-    ...[...alike].map(([words, { stick, count }]): WordsRow => [`${count} x`, `${show(stick.rest)} left`, words]),
-    wasteRow(plan, show),
+    ...[...alike].map(([words, { stick, count }]): WordsRow => [`${count} x`, restWords(stick, show), words]),
+    ...balanceRows(plan, showing),
   ];
 }
 
@@ -83,11 +83,26 @@ function provenWords({ sticks, atLeast }: MouldingSticks['plan']): string {
     : `${atLeast} at least are needed; fewer than these were not found`;
 }
 
-function wasteRow(
-  { rails, kerfs, rest, cuts, stick, sticks }: MouldingSticks['plan'],
-  show: (mm: number) => string,
-): WordsRow {
-  const share = (100 * (rest + kerfs)) / (stick * sticks.length);
-  const parts = [`rails ${show(rails)}`, `${cuts} saw cuts ${show(kerfs)}`, `left over ${show(rest)}`];
-  return ['Waste', `${share.toFixed(1)} %`, listed(parts)];
+function restWords({ rest, isKept }: Stick, show: (mm: number) => string): string {
+  return rest < LEAST_SHOWN ? 'nothing left' : `${show(rest)} ${isKept ? 'to keep' : 'short end'}`;
+}
+
+/** What doubles leave of a stick that is filled, mm. */
+const LEAST_SHOWN = 1e-3;
+
+/** Where all of the sticks goes; what is shown adds up to them as shown. */
+function balanceRows(plan: MouldingSticks['plan'], showing: Showing): WordsRow[] {
+  const { rails, kerfs, ends, kept, keptFrom, cuts, stick, sticks } = plan;
+  const whole = stick * sticks.length;
+  // The rails come last and take what rounding leaves, since they are by far the longest.
+  const shown = showTogether([kerfs, ends, kept, rails], whole, showing).map(({ withUnit }) => withUnit);
+  const [inCuts = '', inEnds = '', left = '', inRails = ''] = shown;
+  const share = ((100 * (kerfs + ends)) / whole).toFixed(1);
+  const pieces = sticks.filter(({ isKept }) => isKept).length;
+  const enough = `${lengthText(keptFrom, showing)} or more, enough for the shortest of these rails with its two cuts`;
+  return [
+    ['Rails', inRails, `of ${lengthText(whole, showing)} in all`],
+    ['Waste', `${share} %`, `${counted(cuts, 'saw cut')} ${inCuts}, short ends ${inEnds}`],
+    ['Left over', left, `${pieces === 0 ? 'no piece' : counted(pieces, 'piece')} to keep, of ${enough}`],
+  ];
 }

@@ -61,14 +61,19 @@ export function weightRows({ items, counted, notCounted }: Weighed, unit: Unit):
   ];
 }
 
+/** How costs come about, in one line. */
+const BASIS =
+  'whole sheets where the price is by the sheet, else the area as cut; of the moulding its length with the saw cuts; a frame of the shelf as it is';
+
 export function costRows({ lines, counted, notCounted }: Costs): WordsRow[] {
   return [
     ...lines.map(({ what, amount, basis }): WordsRow => [what, amount ? roundedText(amount) : 'not counted', basis]),
     [
       'Counted',
       roundedText(counted),
-      `sheets whole, as they are bought${notCounted.length === 0 ? '' : `; without ${listed(notCounted.map(uncapital))}`}`,
+      notCounted.length === 0 ? 'everything is counted' : `without ${listed(notCounted.map(uncapital))}`,
     ],
+    ['Basis', 'what it takes', BASIS],
   ];
 }
 

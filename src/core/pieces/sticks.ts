@@ -18,6 +18,8 @@ export interface Stick {
   /** mm: rails, kerfs and rest add up to the stick. */
   readonly kerfs: number;
   readonly rest: number;
+  /** True where the rest is worth keeping, and no waste. */
+  readonly isKept: boolean;
 }
 
 export interface SticksPlan {
@@ -29,10 +31,13 @@ export interface SticksPlan {
   readonly sticks: readonly Stick[];
   /** No plan needs fewer sticks; where it is as many as there are, that is proven. */
   readonly atLeast: number;
-  /** All rails end to end, all kerfs and all that is left, mm. */
+  /** All rails end to end, all kerfs, all ends that are too short for use, and all that is kept, mm: they add up to the sticks. */
   readonly rails: number;
   readonly kerfs: number;
-  readonly rest: number;
+  readonly ends: number;
+  readonly kept: number;
+  /** A rest is kept from here on: the shortest of the rails could be cut from it, with its two cuts. Our rule. */
+  readonly keptFrom: number;
 }
 
 /** A stick's length in whole numbers of these is exact far beyond a saw, mm. */
@@ -62,6 +67,7 @@ export function planSticks(rails: readonly NamedRail[], stick: number, kerf: num
   const wanted = queues.map(({ size, rails: { length: count } }): Wanted => ({ size, count }));
   const { patterns, atLeast } = cutStock({ stick: whole, wanted });
   const taken = queues.map(() => 0);
+  const keptFrom = Math.min(...rails.map(({ length }) => length)) + CUTS_OF_RAIL * kerf;
   const sticks = patterns.map((pattern): Stick => {
     const from = pattern.flatMap((count, index) => {
       const start = taken[index] ?? 0;
@@ -69,7 +75,8 @@ export function planSticks(rails: readonly NamedRail[], stick: number, kerf: num
       return queues[index]?.rails.slice(start, start + count) ?? [];
     });
     const kerfs = from.length * CUTS_OF_RAIL * kerf;
-    return { rails: from, kerfs, rest: Math.max(0, stick - kerfs - sum(from.map(({ length }) => length))) };
+    const rest = Math.max(0, stick - kerfs - sum(from.map(({ length }) => length)));
+    return { rails: from, kerfs, rest, isKept: rest >= keptFrom - LAST_BITS };
   });
   return {
     stick,
@@ -79,7 +86,9 @@ export function planSticks(rails: readonly NamedRail[], stick: number, kerf: num
     atLeast,
     rails: sum(rails.map(({ length }) => length)),
     kerfs: sum(sticks.map(({ kerfs }) => kerfs)),
-    rest: sum(sticks.map(({ rest }) => rest)),
+    ends: sum(sticks.map(({ rest, isKept }) => (isKept ? 0 : rest))),
+    kept: sum(sticks.map(({ rest, isKept }) => (isKept ? rest : 0))),
+    keptFrom,
   };
 }
 

@@ -104,10 +104,14 @@ function capital(text: string): string {
 }
 
 function fixings({ package: { hinging, fixing } }: Job): Called[] {
-  const hinges = hinging.method === 'none' ? '' : 'hinges and ';
-  const name = capital(`${hinges}${fixing.kind}`);
-  const called = `the ${hinges}${fixing.kind}`;
-  return [{ name, called, how: 'not known; a few grams as a rule' }];
+  // A groove is nothing that weighs.
+  const things = [
+    ...(hinging.method === 'none' ? [] : ['hinges']),
+    ...(fixing.kind === 'groove' ? [] : [fixing.kind]),
+  ].join(' and ');
+  return things === ''
+    ? []
+    : [{ name: capital(things), called: `the ${things}`, how: 'not known; a few grams as a rule' }];
 }
 
 function frame(job: Job, layout: Layout, moulding: FrameMoulding): Called {

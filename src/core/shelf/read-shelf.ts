@@ -1,5 +1,6 @@
 /** Reads a shelf from its file: a table of which each row is one thing, told apart by its `kind`. */
 import type { Quality } from '../job/package';
+import { profileFaults, type Profile } from '../job/profile';
 import { LARGEST } from '../job/reader';
 import { FRAME_BUILDS, FRAME_CORNERS, FRAME_PARTS } from '../job/written-frame';
 import { FIBRES } from '../job/written-material';
@@ -94,25 +95,32 @@ const READERS: Readonly<Record<ShelfKind, (cells: ShelfCells) => ShelfItem>> = {
 function readFrame(cells: ShelfCells): ShelfItem {
   const width = cells.length('width', { most: LARGEST }) ?? missing(cells, 'width', 'A frame');
   const height = cells.length('height', { most: LARGEST }) ?? missing(cells, 'height', 'A frame');
+  const build = cells.word('build', FRAME_BUILDS) ?? 'open back';
+  const grooves = cells.lengths('grooves', { most: 500 });
+  const measures = section(cells);
+  // A float frame has no lip, whatever its moulding has when it is used otherwise.
+  tellProfile({ ...measures, ...(build === 'float' ? { lip: undefined } : {}), grooves }, cells);
   return {
     kind: 'frame',
     ...thing(cells, 'A frame'),
     size: { width, height },
-    ...section(cells),
-    build: cells.word('build', FRAME_BUILDS) ?? 'open back',
+    ...measures,
+    build,
     corners: cells.word('corners', FRAME_CORNERS) ?? 'mitred',
     comesWith: cells.words('comesWith', FRAME_PARTS),
-    grooves: cells.lengths('grooves', { most: 500 }),
+    grooves,
     ...optional('weight', cells.mass('weight')),
   };
 }
 
 function readMoulding(cells: ShelfCells): ShelfItem {
+  const measures = section(cells);
+  tellProfile(measures, cells);
   return {
     kind: 'moulding',
     ...thing(cells, 'A moulding'),
-    ...section(cells),
-    face: cells.length('face', { most: 500 }) ?? missing(cells, 'face', 'A moulding'),
+    ...measures,
+    face: measures.face ?? missing(cells, 'face', 'A moulding'),
     ...optional('stick', cells.length('stick', { most: LARGEST })),
     ...optional('weight', cells.mass('weight')),
   };
@@ -120,18 +128,26 @@ function readMoulding(cells: ShelfCells): ShelfItem {
 
 /** Measures of a moulding's profile. */
 function section(cells: ShelfCells) {
-  const face = cells.length('face', { most: 500 });
-  const lip = cells.length('lip', { most: 200 });
-  if (face !== undefined && lip !== undefined && lip > face) {
-    cells.wrong('moulding-narrower-than-lip', 'lip', 'the lip is wider than the face of its moulding');
-  }
   return {
-    ...optional('face', face),
-    ...optional('lip', lip),
+    ...optional('face', cells.length('face', { most: 500 })),
+    ...optional('lip', cells.length('lip', { most: 200 })),
     ...optional('rabbetDepth', cells.length('rabbetDepth', { most: 500 })),
     ...optional('depth', cells.length('depth', { most: 500 })),
     ...optional('colour', cells.text('colour')),
   };
+}
+
+const MEASURES = { width: 'face', depth: 'depth', grooves: 'grooves' } as const;
+
+/** Of measures that could be read. */
+function tellProfile(
+  { face, ...profile }: Omit<Profile, 'width'> & { readonly face?: number },
+  cells: ShelfCells,
+): void {
+  const written = (['depth', 'rabbetDepth', 'face'] as const).find((key) => cells.text(key) !== undefined) ?? 'grooves';
+  for (const { code, of, words } of profileFaults({ width: face, ...profile }, cells.showing(written))) {
+    cells.wrong(code, MEASURES[of], words);
+  }
 }
 
 function readHanger<K extends 'ring' | 'sawtooth' | 'cleat'>(cells: ShelfCells, kind: K) {

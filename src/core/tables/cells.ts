@@ -1,10 +1,11 @@
 /** Reads single cells of a row of a table: lengths, masses, amounts, words; a problem says the line and the column. */
+import { limitText } from '../limit-text';
 import { readMass } from '../mass';
 import { readMoney, type Money } from '../money';
 import { nearestWord } from '../nearest-word';
 import type { Problem } from '../problem';
 import type { Row, Table } from './read-table';
-import { readLength, type Unit } from '../units';
+import { readLength, type Showing, type Unit } from '../units';
 
 interface LengthLimits {
   /** True when the length may be zero. */
@@ -41,6 +42,13 @@ export class Cells<Key extends string> {
     return this.lengthIn(text, key, { zero, most });
   }
 
+  /** As finely as lengths can be told, in the unit that the cell is written in. */
+  showing(key: Key): Showing {
+    const unit = this.#table.units[key] ?? this.#unit ?? 'mm';
+    const reading = readLength(this.text(key)?.split(';')[0] ?? '', unit);
+    return showingIn(reading.ok ? reading.unit : unit);
+  }
+
   /** Several lengths in one cell, parted by semicolons. */
   lengths(key: Key, limits: LengthLimits): number[] {
     const parts = (this.text(key) ?? '').split(';').filter((part) => part.trim() !== '');
@@ -67,7 +75,7 @@ export class Cells<Key extends string> {
       this.wrong(
         'length-out-of-range',
         key,
-        `“${text.slice(0, 40)}” is out of range; it must be ${zero ? 'from 0' : 'more than 0 and'} up to ${most} mm`,
+        `“${text.slice(0, 40)}” is out of range; it must be ${zero ? 'from 0' : 'more than 0 and'} up to ${limitText(most, 'most', showingIn(reading.unit))}`,
       );
       return undefined;
     }
@@ -157,4 +165,8 @@ export class Cells<Key extends string> {
     this.wrong('word-unknown', key, `“${plain.slice(0, 40)}” is not one of ${words.join(', ')}${meant}`);
     return undefined;
   }
+}
+
+function showingIn(unit: Unit): Showing {
+  return { unit, inchStep: 64, metricStep: 0.1 };
 }

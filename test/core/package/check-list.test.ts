@@ -58,15 +58,44 @@ describe('an open back', () => {
 
 describe('a frame with a back', () => {
   it('tells of every groove whether the contents go before it, and has its own back', () => {
-    const found = list(print({ build: 'with back', grooves: ['1/8', '1/4', '1/2'] }));
+    const found = list(print({ build: 'with back', rabbetDepth: '3/4', grooves: ['1/8', '1/4', '1/2', '11/16'] }));
     const grooves = found.filter(({ what }) => what.startsWith('groove'));
+    // A back of 3/16 in, or up to a tenth more, ends within 3/4 in from the third, and past it from the fourth.
     expect(grooves.map(({ what, state }) => [what, state])).toEqual([
       ['groove 1', 'look'],
       ['groove 2', 'look'],
       ['groove 3', 'done'],
+      ['groove 4', 'look'],
     ]);
+    expect(grooves[3]?.words).toContain('the back would end 1/8 in behind the frame, with no wood behind it');
+    expect(found.find(({ what }) => what === 'back')?.words).toContain('through the whole of groove 3 without force');
     expect(states(found)).toMatchObject({ backing: 'done', fixings: 'done' });
     expect(found.some(({ what }) => what === 'turn buttons')).toBe(false);
+  });
+
+  it('ticks no groove whose back is not known to be held', () => {
+    const found = list(print({ build: 'with back', grooves: ['1/2'] }));
+    expect(found.find(({ what }) => what === 'groove 1')).toMatchObject({
+      state: 'look',
+      words: expect.stringMatching(/measure the back’s thickness and the rabbet’s depth/) as string,
+    });
+    const deep = list(print({ build: 'with back', rabbetDepth: '3/4', grooves: ['1/8', '3/16'] }));
+    expect(deep.find(({ what }) => what === 'back')?.words).toMatch(/^It goes into no groove/);
+  });
+
+  it('whose canvas is held by clips has none of these, and its back is left out', () => {
+    const found = list(
+      opened({
+        pictures: [{ kind: 'painting on canvas', size: '16x20', thickness: '3/4' }],
+        frame: { size: '16x20', build: 'with back', rabbetDepth: '3/8', grooves: ['1/4'], comesWith: ['fixings'] },
+        mat: { layers: [] },
+      }),
+    );
+    expect(states(found)).toMatchObject({ fixings: 'needed' });
+    expect(found.find(({ what }) => what === 'offset clips')).toMatchObject({ state: 'needed' });
+    expect(found.filter(({ what }) => what.startsWith('groove'))).toEqual([]);
+    expect(found.find(({ what }) => what === 'back')?.words).toMatch(/own back is left out, for offset clips/);
+    expect(found.some(({ what }) => what === 'room left')).toBe(false);
   });
 
   it('without grooves has turn buttons, and the room behind to fill', () => {
@@ -79,7 +108,9 @@ describe('a frame with a back', () => {
 describe('other kinds', () => {
   it('a deep frame says what a spacer may use of its depth', () => {
     const room = list(print({ build: 'deep', rabbetDepth: '1 1/2' })).find(({ what }) => what === 'room left');
-    expect(room?.words).toContain('a spacer of as much');
+    // No thicker than what is left with all at its thickest, on the step.
+    const most = Math.floor(inches(room?.measures!['worst']) * 16) / 16;
+    expect([most, room?.words]).toEqual([0.875, expect.stringContaining('a spacer of up to 7/8 in')]);
     expect(room?.measures!['nominal']).toBeGreaterThan(20);
   });
 
@@ -99,6 +130,25 @@ describe('other kinds', () => {
     expect(paper.find(({ what }) => what === 'canvas')).toMatchObject({ state: 'look' });
   });
 
+  it.each([
+    ['turn buttons', 'with back', 'A turn button’s screw'],
+    ['screws', 'open back', 'A screw'],
+    ['offset clips', 'open back', 'A clip’s screw'],
+  ] as const)('%s say how long their screws may be', (kind, build, what) => {
+    const of = (frame: Contents['frame']) =>
+      list(print({ build, ...frame }, { fixing: { kind } })).find((item) => item.what === 'screws');
+    const known = of({ rabbetDepth: '3/4' });
+    expect(known?.words).toContain(
+      `${what} that goes into the wood beside the rabbet: 1/4 in to 5/8 in long, never longer`,
+    );
+    expect(of({})?.words).toContain('whose depth is not known: measure it');
+  });
+
+  it('points and a groove have no screws', () => {
+    for (const kind of ['points', 'brads', 'bent tabs', 'groove'] as const)
+      expect(list(print({}, { fixing: { kind } })).some(({ what }) => what === 'screws')).toBe(false);
+  });
+
   it('a canvas wants clips, as many as its sides ask', () => {
     const canvas = withoutMat({
       pictures: [{ kind: 'painting on canvas', size: '16x20', thickness: '3/4' }],
@@ -109,6 +159,7 @@ describe('other kinds', () => {
       state: 'needed',
       measures: { total: 4, step: 9.525 },
     });
+    expect(states(list(canvas))).toMatchObject({ 'dust cover': 'look' });
   });
 
   it.each(['mitred', 'closed'] as const)('%s corners are looked at as such', (corners) => {

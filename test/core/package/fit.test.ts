@@ -1,7 +1,8 @@
 /** Whether a package goes into its rabbet or a groove, and what is left free. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitOf, grooveFits, squeezeOf } from '../../../src/core/package/fit';
+import { fitOf, squeezeOf } from '../../../src/core/package/fit';
+import { grooveFits } from '../../../src/core/package/groove-fit';
 import { fitWords, grooveWords } from '../../../src/core/package/fit-words';
 import { stackOf } from '../../../src/core/package/stack';
 import { showFor } from '../../../src/core/layout/show';

@@ -45,10 +45,17 @@ describe('a canvas 1 1/2 in deep', () => {
     expect(screws.chosen?.name).toBe('1.5 in');
   });
 
-  it('counts a ledge of unknown thickness as nothing', () => {
-    const one = floating({ float: { insideDepth: '1 1/2' } });
-    expect(inches(fitOf(one).screws.longest)).toBe(1.375);
-    expect(floatWords(one.job, fitOf(one), showFor(one.job)).join(' ')).toContain('ledge is, is not known');
+  it('behind a ledge of unknown thickness takes no screw of the shelf: that is to be measured, and what it may be longer is told', () => {
+    const one = floating({ float: { insideDepth: '1 3/4' } });
+    const { screws } = fitOf(one);
+    expect([screws.chosen, screws.passes]).toEqual([undefined, 'the ledge']);
+    // 1/4 of packing with 1/4 of hold; with 1 1/2 of bar less 1/8.
+    expect([screws.shortest, screws.longest].map(inches)).toEqual([0.5, 1.625]);
+    expect(floatWords(one.job, fitOf(one), showFor(one.job)).join(' ')).toContain(
+      'measure the ledge, and take one that is 1/2 in to 1 5/8 in longer than that, never more',
+    );
+    expect(told(floating({ float: { insideDepth: '1 3/4' } }, '1 1/2', { fixing: { screw: '1' } }))).toEqual(['screw-depth-unknown']); // prettier-ignore
+    expect(told(floating({ float: { insideDepth: '1 3/4' } }, '1 1/2', { fixing: { screw: '3/8' } }))).toEqual(['screw-too-short']); // prettier-ignore
   });
 
   it('in a frame of unknown depth says how deep it has to be', () => {

@@ -63,6 +63,28 @@ describe('too deep a package', () => {
   });
 });
 
+describe('a groove', () => {
+  const told = (frame: Contents['frame'], back: Contents['package'] = {}) => {
+    const { job, layout } = opened({ pictures: [{ size: '8x10' }], frame: { size: '11x14', build: 'with back', ...frame }, package: back }); // prettier-ignore
+    return packageProblems(job, layout);
+  };
+
+  it('that leaves no wood behind the back is told, with a back or a frame that would do', () => {
+    // 11/16 in and a back of 3/16 in make 7/8 in of a rabbet of 3/4 in.
+    const [problem] = told({ rabbetDepth: '3/4', grooves: ['11/16'] });
+    expect(problem).toMatchObject({ code: 'back-not-held', severity: 'warning', at: 'frame.grooves[0]', limit: '3/4 in' }); // prettier-ignore
+    // What lies before the back is 0.257 in at its thickest, and a back 0.206 in.
+    expect(problem?.remedy).toBe('take a frame with a groove 5/16 in to 1/2 in behind the lip');
+    const thin = { backing: { material: 'hardboard' as const, thickness: '1/8', thickest: '1/8' } };
+    expect(told({ rabbetDepth: '3/4', grooves: ['5/8'] }, thin)).toMatchObject([{ code: 'back-not-held' }]);
+    expect(told({ rabbetDepth: '13/16', grooves: ['5/8'] }, thin)).toEqual([]);
+  });
+
+  it('is not spoken of where another holds the back', () => {
+    expect(told({ rabbetDepth: '3/4', grooves: ['1/2', '11/16'] })).toEqual([]);
+  });
+});
+
 it('is never an error: the mat can be cut', () => {
   fc.assert(
     fc.property(contents('given'), fc.integer({ min: 10, max: 300 }), (job, tenths) => {

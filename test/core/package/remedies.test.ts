@@ -164,6 +164,27 @@ describe('remedies, one by one', () => {
     expect(found.at(-1)?.words).toContain('behind the lip');
   });
 
+  it('of a groove that leaves its back no wood: a thinner back, or a deeper frame, and each is enough', () => {
+    const grooved: Contents = {
+      pictures: [{ size: '8x10' }],
+      frame: { size: '11x14', build: 'with back', rabbetDepth: '3/4', mouldingDepth: '7/8', grooves: ['5/8'] },
+    };
+    const found = remedies(grooved);
+    expect(found.map(({ kind }) => kind)).toEqual(['backing', 'deeper']);
+    for (const remedy of found) {
+      expect(fitWith(grooved, remedy)).toMatchObject({ verdict: remedy.enough === 'sure' ? 'fits' : 'may not fit' });
+    }
+    const deep = remedies({ ...grooved, frame: { ...grooved.frame, grooves: ['1/8'] } });
+    for (const remedy of deep) expect(fitWith({ ...grooved, frame: { ...grooved.frame, grooves: ['1/8'] } }, remedy).behind!.worst).toBeCloseTo(remedy.behind!.worst, 9); // prettier-ignore
+  });
+
+  it('of a frame whose moulding is measured leave it deep enough for its rabbet', () => {
+    const measured: Contents = { ...deep, frame: { size: '11x14', rabbetDepth: '1/2', mouldingDepth: '9/16' } };
+    for (const remedy of [...of(measured, 'deeper'), ...of(measured, 'built up')]) {
+      expect(fitWith(measured, remedy).verdict).toBe('fits');
+    }
+  });
+
   it('none where the package fits, or nothing is known of the depth', () => {
     expect(remedies({ ...deep, frame: { size: '11x14', rabbetDepth: '1' } })).toEqual([]);
     expect(remedies({ ...deep, frame: { size: '11x14' } })).toEqual([]);

@@ -164,10 +164,10 @@ describe('screws', () => {
         fc.integer({ min: 0, max: 20 }),
         length,
         (stock, passes, wood) => {
-          const { chosen, longest } = limitsOf('wood', passes, wood, screws(...stock));
+          const { chosen, longest } = limitsOf({ into: 'wood', through: passes, wood }, screws(...stock));
           const right = stock.filter((one) => one <= passes + wood - 3.175 && one >= passes + 6.35);
           expect(chosen?.length).toBe(right.length > 0 ? Math.max(...right) : undefined);
-          if (chosen) expect(wrongLength(chosen.length, { into: '', longest: longest!, shortest: 0 })).toBeUndefined();
+          if (chosen) expect(wrongLength(chosen.length, { longest: longest!, shortest: 0 })).toBeUndefined();
         },
       ),
     );
@@ -185,6 +185,30 @@ describe('screws', () => {
     const bar = { ...job, pictures: [{ ...job.pictures![0]!, thinnest: '11/16' }] };
     expect(inches(found(withoutMat(bar)).intoBar?.longest)).toBe(0.5625);
   });
+
+  it('say so where none on the shelf is of the right length', () => {
+    const one = withoutMat(canvas({ rabbetDepth: '3/8' }));
+    const words = (on: Shelf) => standOutWords(one.job, found(one, on), showFor(one.job)).join(' ');
+    expect(words(screws(INCH / 2, (INCH * 3) / 8, INCH / 2))).toContain(
+      '1/4 in long, never longer; none on the shelf is: it has 3/8 in, 1/2 in.',
+    );
+    expect(words([])).toContain('1/4 in long, never longer.');
+  });
+
+  it.each(['turn buttons', 'offset clips', 'screws', 'groove', 'points'] as const)(
+    'of %s never go deeper than the wood beside the rabbet',
+    (kind) => {
+      const of = (frame: Contents['frame'], screw: string) => {
+        const { job, layout } = opened({ pictures: [{ size: '8x10' }], frame: { size: '11x14', ...frame }, package: { fixing: { kind, screw } } }); // prettier-ignore
+        return packageProblems(job, layout).filter(({ code }) => code.startsWith('screw'));
+      };
+      const deep = { rabbetDepth: '3/4', mouldingDepth: '1' };
+      expect(of(deep, '3')).toMatchObject([{ code: 'screw-too-long', severity: 'warning', value: '3 in', limit: '5/8 in' }]); // prettier-ignore
+      expect(of(deep, '5/8')).toEqual([]);
+      expect(of(deep, '1/8')).toMatchObject([{ code: 'screw-too-short', limit: '1/4 in' }]);
+      expect(of({}, '1/2')).toMatchObject([{ code: 'screw-depth-unknown', severity: 'note', remedy: 'measure the moulding' }]); // prettier-ignore
+    },
+  );
 
   it('none where there is no wood for one', () => {
     const one = withoutMat(canvas({ rabbetDepth: '1/4' }));

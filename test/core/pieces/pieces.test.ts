@@ -1,6 +1,7 @@
 /** Several frames at once, and what is said where something can't be. */
 import { describe, expect, it } from 'vitest';
 import { cutsListCsv } from '../../../src/core/pieces/cuts-list-csv';
+import { sticksRows } from '../../../src/core/pieces/moulding-words';
 import { piecesOf, type PiecesAsk } from '../../../src/core/pieces/pieces';
 import { railsOf } from '../../../src/core/pieces/sticks';
 import { readTable } from '../../../src/core/tables/read-table';
@@ -39,6 +40,35 @@ describe('several frames', () => {
     const same = made([fern, wide, dark], { shelf: [moulding], moulding: 'ash' });
     expect(same.sticks.map((group) => group.frames)).toEqual([[0, 1, 2]]);
     expect(same.sticks[0]!.plan.stick).toBe(3000);
+  });
+
+  it('leave what is worth keeping apart from waste, in rows that add up to the sticks', () => {
+    // Rails of 12 1/8 and 15 1/8 in with eight cuts of 1/8 in: 54 1/2 and 1 in of 108 in, and 52 1/2 in to keep.
+    const { frames, sticks } = made([fern], { stick: 108 * IN });
+    const rows = sticksRows(sticks[0]!, frames, showingOf({ units: 'in', steps: { in: 16, mm: 0.5 } }));
+    expect(rows.slice(-3)).toEqual([
+      ['Rails', '54 1/2 in', 'of 108 in in all'],
+      ['Waste', '0.9 %', '8 saw cuts 1 in, short ends 0 in'],
+      ['Left over', '52 1/2 in', '1 piece to keep, of 12 3/8 in or more, enough for the shortest of these rails with its two cuts'], // prettier-ignore
+    ]);
+    const short = made([fern], { stick: 64 * IN });
+    const [rails, waste, left] = sticksRows(short.sticks[0]!, short.frames, showingOf({ units: 'in', steps: { in: 16, mm: 0.5 } })).slice(-3); // prettier-ignore
+    expect([rails?.[1], waste, left?.[1]]).toEqual(['54 1/2 in', ['Waste', '14.8 %', '8 saw cuts 1 in, short ends 8 1/2 in'], '0 in']); // prettier-ignore
+    expect(left?.[2]).toMatch(/^no piece to keep/);
+  });
+
+  it('shown in steps still add up', () => {
+    const odd = { ...fern, units: 'mm' as const, frame: { size: '311.3 x 407.7 mm', mouldingWidth: '21.7 mm' } };
+    const { frames, sticks } = made([odd, { ...odd, frame: { ...odd.frame, size: '280.2 x 355.9 mm' } }], { stick: 2400.4, kerf: 3.3 }); // prettier-ignore
+    for (const mm of [1, 0.5, 0.1] as const) {
+      const [rails, waste, left] = sticksRows(sticks[0]!, frames, { unit: 'mm', inchStep: 16, metricStep: mm }).slice(
+        -3,
+      );
+      const numbers = `${rails?.[1]}; ${waste?.[2].replace(/^\d+ saw cuts?/, '')}; ${left?.[1]}`.match(/[\d.]+/g)?.map(Number) ?? []; // prettier-ignore
+      const whole = Number(/[\d.]+/.exec(rails?.[2] ?? '')?.[0]);
+      expect(numbers).toHaveLength(4);
+      expect(numbers.reduce((sum, one) => sum + one, 0)).toBeCloseTo(whole, 9);
+    }
   });
 
   it('no sticks are planned where their length is not known, no costs without a shelf', () => {

@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { money } from '../../../src/core/money';
+import { money, roundedText } from '../../../src/core/money';
+import { itemWords } from '../../../src/core/shelf/item-words';
 import { printShelf } from '../../../src/core/shelf/print-shelf';
 import { readShelf } from '../../../src/core/shelf/read-shelf';
 import { SHELF_COLUMNS } from '../../../src/core/shelf/columns';
@@ -112,6 +113,65 @@ describe('reading', () => {
       ['mass-unreadable', 'line 2, column weight'],
       ['word-unknown', 'line 3, column kind'],
     ]);
+  });
+});
+
+describe('measures that can’t be together', () => {
+  const problems = (rows: string) => readShelf(`kind,name,width,height,face,lip,rabbet,depth,build,grooves\n${rows}`).problems; // prettier-ignore
+  test.each([
+    ['moulding,A,,,1 in,,1 in,1/2 in,,', 'moulding-too-shallow', 'depth', '1/2 in deep in all, less than its own rabbet of 1 in'],
+    ['frame,A,8 in,10 in,,,30 mm,20 mm,,', 'moulding-too-shallow', 'depth', '20 mm deep in all, less than its own rabbet of 30 mm'],
+    ['frame,A,8 in,10 in,1/4 in,3/8 in,,,,', 'moulding-narrower-than-lip', 'face', '1/4 in wide, narrower than its own lip of 3/8 in'],
+    ['moulding,A,,,1/4 in,3/8 in,,,,', 'moulding-narrower-than-lip', 'face', '1/4 in wide'],
+    ['frame,A,8 in,10 in,,,1/2 in,,with back,1/4 in; 5/8 in', 'groove-behind-frame', 'grooves', 'groove 2 begins 5/8 in behind the lip, but the rabbet is only 1/2 in deep'],
+  ])('%s', (row, code, column, words) => {
+    expect(problems(row)).toMatchObject([{ code, severity: 'error', at: `line 2, column ${column}` }]);
+    expect(problems(row)[0]?.message).toContain(words);
+  }); // prettier-ignore
+
+  test('are as in a job: what is just right there is right here', () => {
+    expect(problems('frame,A,8 in,10 in,1/4 in,1/4 in,1/2 in,1/2 in,with back,1/4 in; 7/16 in')).toEqual([]);
+    expect(problems('frame,A,8 in,10 in,1/4 in,3/8 in,,2 in,float,')).toEqual([]);
+  });
+
+  test('a face that can’t be read is told once', () => {
+    expect(problems('moulding,A,,,wide,,,,,').map(({ code }) => code)).toEqual(['length-unreadable']);
+  });
+});
+
+describe('limits and amounts', () => {
+  const message = (cell: string, column = 'stick') => readShelf(`kind,name,face,per,${column}\nmoulding,A,1 in,ft,${cell}\n`).problems[0]?.message; // prettier-ignore
+  test.each([
+    ['500 in', 'up to 400 in'],
+    ['11 m', 'is not a length'],
+    ['20000 mm', 'up to 10160 mm'],
+    ['1100 cm', 'up to 1016 cm'],
+    ['34 ft', 'up to 400 in'],
+  ])('%s is told its limit in its own unit: %s', (cell, words) => {
+    expect(message(cell)).toContain(words);
+  });
+
+  test('a limit that is no round number of inches is told so that whoever keeps to it is right', () => {
+    const told = /up to ([\d.]+) in/.exec(message('30 in', 'rabbet') ?? '')?.[1];
+    expect(Number(told) * 25.4).toBeLessThanOrEqual(500);
+    expect(message(`${told} in`, 'rabbet')).toBeUndefined();
+  });
+
+  test.each([
+    ['9999999999999', 'is too large an amount; the greatest is 999999999999'],
+    ['0.0000001', 'has too many decimals; an amount has 6 at the most'],
+    ['about 3', 'is not an amount'],
+    ['"1,250"', 'a mark between thousands'],
+  ])('a price of %s: %s', (cell, words) => {
+    expect(message(cell, 'price')).toContain(words);
+  });
+
+  test('prices in words say all their decimals, and a small sum is never nothing', () => {
+    const [screw] = read('kind,name,length,price\nscrew,A,13 mm,0.001\n');
+    expect(itemWords(screw!, { unit: 'mm', inchStep: 16, metricStep: 0.5 })).toContain('0.001');
+    expect(['0.001', '0.00449', '-0.002', '0.005', '0', '1.005'].map((one) => roundedText(money(one)))).toEqual([
+      '0.001', '0.0045', '-0.002', '0.01', '0.00', '1.01',
+    ]); // prettier-ignore
   });
 });
 
