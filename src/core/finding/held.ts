@@ -2,8 +2,9 @@
 import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import { showFor, type Show } from '../layout/show';
-import { fitOf, grooveFits, inFrontOfBack, type Fit, type GrooveFit } from '../package/fit';
+import { fitOf, type Fit } from '../package/fit';
 import { floatOf } from '../package/float';
+import { grooveFits, inFrontOfBack, type GrooveFit } from '../package/groove-fit';
 import { SLACK } from '../package/range';
 import { mayNotFitWords, shallowWords, wantedDepthWords } from '../package/room-words';
 import { stackOf, type Stack } from '../package/stack';

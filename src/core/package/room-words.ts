@@ -1,23 +1,32 @@
 /** What the depth of a frame means to whoever chooses one: why it will not do, or what to look at where it does. */
 import type { Job } from '../job/job';
 import type { Show } from '../layout/show';
-import type { Fit, Room } from './fit';
+import type { Fit } from './fit';
+import { behindWords } from './fit-words';
+import type { Free, Room } from './room';
 import { SLACK, type Range } from './range';
 
 type Held = Pick<Job, 'package'>;
 
 /** `its rabbet is 1/2 in deep, and 0.535 in is needed as all is named`; undefined where nothing is in the way. */
-export function shallowWords(job: Held, { needs, room, verdict }: Fit, show: Show): string | undefined {
+export function shallowWords(job: Held, { needs, room, free, behind, verdict }: Fit, show: Show): string | undefined {
   if (!room || verdict !== 'does not fit') return undefined;
+  if (isHeldBadly(free, behind)) return `in ${room.name} its back would not be held: ${behindWords(behind, show)}`;
   const [has, named] = apart(room.depth, needs.nominal, show);
   return `${hasWords(room, has)}, and ${named} is needed ${namedWords(job, room)}${thickestWords(needs, show)}`;
 }
 
 /** Of a package that goes in as named and may not with all at its thickest. */
-export function mayNotFitWords(job: Held, { needs, room, verdict }: Fit, show: Show): string | undefined {
+export function mayNotFitWords(job: Held, { needs, room, free, behind, verdict }: Fit, show: Show): string | undefined {
   if (!room || verdict !== 'may not fit') return undefined;
+  if (isHeldBadly(free, behind)) return `in ${room.name} its back may not be held: ${behindWords(behind, show)}`;
   const [has, thickest] = apart(room.depth, needs.greatest, show);
   return `${hasWords(room, has)}: enough for ${show.limit(needs.nominal)} ${namedWords(job, room)}, but with all at its thickest ${thickest} is needed; measure what you have`;
+}
+
+/** All goes in before the back; it is the back itself that finds no wood behind its groove. */
+function isHeldBadly(free: Free | undefined, behind: Free | undefined): boolean {
+  return free !== undefined && behind !== undefined && free.worst >= -SLACK;
 }
 
 /** How deep a rabbet has to be that nobody has measured, or that is still to be made. */

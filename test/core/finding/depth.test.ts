@@ -6,7 +6,8 @@ import { candidateWords } from '../../../src/core/finding/words';
 import { customWords } from '../../../src/core/finding/custom-words';
 import { setAll } from '../../../src/core/job/edit';
 import type { ShelfFrame } from '../../../src/core/shelf/shelf';
-import { fitOf, type Verdict } from '../../../src/core/package/fit';
+import { fitOf } from '../../../src/core/package/fit';
+import type { Verdict } from '../../../src/core/package/room';
 import { stackOf } from '../../../src/core/package/stack';
 import { tryPlan, written, type Contents } from '../open';
 import { found, frameOf, one, shelfOf } from './shelves';
@@ -101,14 +102,16 @@ describe('a rabbet', () => {
 describe('a frame with grooves for its back', () => {
   const before = CONTENTS - 4.7625;
 
-  test('holds a job by the groove that fits, whatever its rabbet', () => {
-    const frame = { build: 'with back' as const, rabbetDepth: before + 1, grooves: [before - 1, before + 1] };
+  test('holds a job by the groove that fits, with wood left behind its back', () => {
+    const frame = { build: 'with back' as const, rabbetDepth: before + 8, grooves: [before - 1, before + 1] };
     const { works, remarks, held } = inFrame(fern, frame);
     expect([works, held?.fit.room?.name]).toEqual([true, 'groove 2']);
     expect(remarks).toEqual(['Its back goes into groove 2, 0.281 in behind the lip; fill 0.023 in to 0.055 in before it with card.']); // prettier-ignore
     expect(inFrame(fern, { ...frame, grooves: [before - 1] }).reasons.map(({ words }) => words)).toEqual([
       'Its groove 1 for the back lies 0.202 in behind the lip, and 0.241 in is needed before the back as all is named (0.257 in with all at its thickest).',
     ]);
+    const [shallow] = inFrame(fern, { ...frame, grooves: [before + 1], rabbetDepth: before + 4 }).reasons;
+    expect(shallow?.words).toMatch(/^In groove 1 its back would not be held: /);
   });
 });
 

@@ -10,7 +10,7 @@ const shelf = [
   ...framesOf('14x18', '18x24'),
   ...shelfOf(
     'name,width,height,lip,face,rabbet depth,depth,weight,build,comes with,grooves',
-    'Whole,300 mm,40 cm,5 mm,15 mm,20 mm,25 mm,800 g,with back,glazing; backing,17 mm; 18 mm',
+    'Whole,300 mm,40 cm,5 mm,15 mm,20 mm,25 mm,800 g,with back,glazing; backing,12 mm; 13 mm',
   ),
 ];
 const fern: Contents = {
