@@ -61,6 +61,7 @@ export async function runHere(words: readonly string[], { input = '', folder }: 
     folder: folder ?? process.cwd(),
     resources: resolve('resources'),
     columns: 100,
+    isWatched: false,
     readInput: () => Promise.resolve(typeof input === 'string' ? Buffer.from(input) : input),
     say: (text) => {
       out += text;
