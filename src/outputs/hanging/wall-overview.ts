@@ -1,7 +1,7 @@
 /** The first page of a wall template: which page is which, where the origin lies, what to do, and the places in numbers. */
 import type { HangingWords } from '../../core/hanging/words/hanging-words';
 import type { WallPlan } from '../../core/hanging/wall-plan';
-import { SITS } from '../../core/hanging/words/wall-words';
+import { sits } from '../../core/hanging/words/wall-words';
 import { lengthText, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import { openTypesetter, type PagePlan } from '../paper/document';
@@ -110,7 +110,7 @@ function steps(overview: WallOverview, pages: ReadonlyMap<Tile, number>, showing
     `Lay a spirit level along the long-dashed line, ${text(area.origin.y + area.level)} above the floor, and fasten the paper with tape that lifts off; try the tape where it does not show. Floors and ceilings are seldom level: go by the line.`,
     'Look for cables and pipes behind every mark before anything goes into the wall.',
     markStep(wall, text),
-    'Take the paper off, fix the hooks, hang the frame and check it with the level. Thin lines are the edges of the frames.',
+    `Take the paper off, fix the ${wall.kind === 'cleat' ? 'rail of the cleat' : 'hooks'}, hang the frame and check it with the level. Thin lines are the edges of the frames.`,
   ];
 }
 
@@ -119,8 +119,8 @@ function markStep({ kind, seat }: WallPlan, text: (mm: number) => string): strin
     return 'The heavy crosses lie on the bearing edge of the rail: hold the rail there, level, and mark its own holes; as many as it has, and into studs or masonry.';
   }
   return seat === undefined
-    ? `Each heavy cross is where the ${SITS[kind]} sits on its hook, not the hook's hole: hold the hook there, its seat on the middle of the cross, and mark its hole.`
-    : `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(seat)} below it is where the ${SITS[kind]} sits. Check that on the hook itself.`;
+    ? `Each heavy cross is where ${sits(kind)} on ${kind === 'sawtooth' ? 'their' : 'its'} hook, not the hook's hole: hold the hook there, its seat on the middle of the cross, and mark its hole.`
+    : `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(seat)} below it is where ${sits(kind)}. Check that on the hook itself.`;
 }
 
 interface Corner {

@@ -1,6 +1,6 @@
 /** One page of a wall template: nail holes and seats at full scale, frames where they fall in, the level line. */
 import type { Box, Point } from '../../core/geometry/box';
-import { SITS } from '../../core/hanging/words/wall-words';
+import { SITS, sits } from '../../core/hanging/words/wall-words';
 import { lengthText, type Showing } from '../../core/units';
 import type { PagePlan } from '../paper/document';
 import { placeLabel, type Label } from '../paper/label';
@@ -99,8 +99,8 @@ function drawMark(surface: Surface, mark: WallMark, place: Place, room: Room): v
 function labelMark(surface: Surface, mark: WallMark, area: WallArea, place: Place, room: Room, showing: Showing): void {
   if (!contains(place.own, mark.at)) return;
   const at = onPage(place, mark.at);
-  const sits = SITS[area.kind];
-  const what = mark.kind === 'nail' ? 'nail hole' : mark.isMain ? `the ${sits} sits here` : `seat of the ${sits}`;
+  const what =
+    mark.kind === 'nail' ? 'nail hole' : mark.isMain ? `${sits(area.kind)} here` : `seat of the ${SITS[area.kind]}`;
   const name = `${mark.frame.number}${mark.hook === '' ? '' : ` ${mark.hook}`}`;
   const height = `${fractions(lengthText(area.origin.y + mark.at.y, showing))} above the floor`;
   const lines: Label['lines'] = mark.isMain

@@ -5,6 +5,7 @@ import { hang, hangingProblems } from '../../../src/core/hanging/hang';
 import { leanOf } from '../../../src/core/hanging/lean';
 import { dropOfWire } from '../../../src/core/hanging/statics/level-wire';
 import { ringSway } from '../../../src/core/hanging/sway';
+import { hangingWords } from '../../../src/core/hanging/words/hanging-words';
 import { readShelf } from '../../../src/core/shelf/read-shelf';
 import type { Shelf } from '../../../src/core/shelf/shelf';
 import type { Contents } from '../open';
@@ -103,6 +104,29 @@ describe('places on the back', () => {
     const { places } = hung(hanging({ hanger: 'sawtooth' })).hanging;
     expect(places).toMatchObject({ down: 9.525, drop: 9.525, hooksApart: 0, span: 0 });
     expect(places.in).toBeCloseTo((12.125 * INCH) / 2, 9);
+  });
+
+  it('of a sawtooth hanger or a cleat behind a deep lip: in the middle of what wood there is', () => {
+    const frame = { ...FERN.frame, mouldingWidth: '3/4 in', lip: '1/2 in' };
+    for (const hanger of ['sawtooth', 'cleat'] as const) {
+      const contents = hanging({ hanger }, { frame });
+      expect(hung(contents).hanging.places.down).toBeCloseTo(INCH / 8, 9);
+      expect(problemsOf(contents).map(({ code }) => code)).not.toContain('hanger-off-wood');
+    }
+  });
+
+  it('say where they come from', () => {
+    const where = (said: Contents['hanging'], frame = {}) => {
+      const contents = hanging(said, { frame: { ...FERN.frame, ...frame } });
+      const { frame: sections } = hangingWords(askOf(contents), hung(contents));
+      return sections.flatMap(({ rows }) => rows).find(({ label }) => / below the top$/.test(label))!.how;
+    };
+    expect(where({ hanger: 'sawtooth' })).toMatch(
+      /^in the middle of the upper rail's face, to the teeth; the wood is 1\/2 in/,
+    );
+    expect(where({ hanger: 'sawtooth' }, { lip: '1/2 in' })).toMatch(/^in the middle of the upper rail's wood,/);
+    expect(where({ hanger: 'sawtooth', hangerDown: '1/4 in' })).toMatch(/^as given, to the teeth/);
+    expect(where({ hanger: 'cleat', hangerDown: '1/4 in' })).toMatch(/^as given, to the edge/);
   });
 });
 
@@ -285,9 +309,47 @@ describe('the weight', () => {
   }); // prettier-ignore
 
   it('that is not whole asks to be weighed', () => {
-    expect(problemOf(FERN, 'weight-not-known', { weighed: parts }).message).toMatch(/the moulding is not counted/);
+    const { message } = problemOf(FERN, 'weight-not-known', { weighed: parts });
+    expect(message).toMatch(/the moulding is not counted\. Every load is more/);
     expect(problemOf(FERN, 'weight-not-known').message).toMatch(/has not been weighed/);
     expect(problemsOf(hanging({ weight: '3 kg' }), { weighed: parts })).toEqual([]);
+  });
+
+  it('that is not whole is told as the least there is, with what is missing, and so is every load', () => {
+    const told = (more: object) => {
+      const contents = hanging({ hanger: 'rings and wire', hook: { load: '1 lb' }, ...more });
+      const { frame } = hangingWords(askOf(contents, { weighed: parts }), hung(contents, { weighed: parts }));
+      return frame.flatMap(({ rows }) => rows);
+    };
+    const rows = told({});
+    expect(rows.find(({ label }) => label === 'Weight')).toMatchObject({
+      value: 'at least 4.4 lb',
+      how: expect.stringMatching(/^without the moulding, which is not known;/) as string,
+    });
+    const words = rows.map(({ value, how }) => `${value}. ${how}`).filter((row) => /x the weight|carries/.test(row));
+    expect(words.length).toBeGreaterThan(8);
+    for (const row of words) expect(row).toMatch(/at least [\d.]+ (lb|oz)/);
+    expect(rows.find(({ label }) => label === 'Hook')!.how).toMatch(/without the moulding/);
+    const whole = told({ weight: '2 kg' });
+    expect(whole.find(({ label }) => label === 'Weight')).toMatchObject({ value: '4.4 lb', how: 'weighed' });
+    expect(whole.some(({ value, how }) => /at least [\d.]+ (lb|oz)/.test(value + how))).toBe(false);
+  });
+
+  it('that is not whole is said so in every warning about a rating', () => {
+    const hook = hanging({ hanger: 'rings and wire', hook: { load: '1 lb' } });
+    const over = problemOf(hook, 'over-rated-load', { weighed: parts });
+    expect(over.message).toMatch(/at least 2\.2 lb at worst.*without the moulding/);
+    expect(over.remedy).toMatch(/more than 2\.2 lb, once it is weighed whole/);
+    const heavy = { counted: { least: 25, nominal: 25, greatest: 25 }, notCounted: ['the frame'] };
+    const unfit = problemOf(hanging({ hanger: 'rings and wire' }), 'hanger-unfit', { weighed: heavy });
+    expect(unfit.message).toMatch(/weighs at least 55\.1 lb; the weight is without the frame/);
+  });
+
+  it('that is not whole has the strongest taken from the shelf, since no lighter one is known to hold', () => {
+    const hooks = shelf('kind,name,load\nhook,Small,5 lb\nhook,Large,50 lb\n');
+    const hookFor = (notCounted: string[]) =>
+      hung(hanging({ hanger: 'rings and wire' }), { shelf: hooks, weighed: { ...parts, notCounted } }).hanging.carried.find(({ part }) => part === 'hook')?.name; // prettier-ignore
+    expect([hookFor([]), hookFor(['the moulding'])]).toEqual(['Small', 'Large']);
   });
 
   it('counts at its greatest', () => {
@@ -348,6 +410,8 @@ describe('what is said against it', () => {
     ['hanger-unfit', { hanger: 'rings and wire', weight: '51 lb' }, 'hanging.hanger'],
     ['ring-off-wood', { hanger: 'rings and wire', hangerIn: '9/16 in' }, 'hanging.hangerIn'],
     ['ring-off-wood', { hanger: 'rings and wire', fitting: { width: '5/8 in' } }, 'hanging.fitting.width'],
+    ['hanger-off-wood', { hanger: 'sawtooth', hangerDown: '4 in' }, 'hanging.hangerDown'],
+    ['hanger-off-wood', { hanger: 'cleat', hangerDown: '9 in' }, 'hanging.hangerDown'],
     ['rings-below-middle', { hanger: 'rings and wire', hangerDown: '8 in' }, 'hanging.hangerDown'],
     ['rings-low', { hanger: 'rings and wire', hangerDown: '5 1/2 in' }, 'hanging.hangerDown'],
     ['wire-too-taut', { hanger: 'rings and wire', hooks: 1, wireBelowTop: '4 in' }, 'hanging.wireBelowTop'],
@@ -365,6 +429,7 @@ describe('what is said against it', () => {
       { hanger: 'rings and wire', hangerIn: '1/2 in' },
       { hanger: 'rings and wire', fitting: { width: '1/2 in' } },
       { hanger: 'rings and wire', hangerDown: '5 1/24 in' },
+      { hanger: 'cleat', hangerDown: '1/2 in' },
       { hanger: 'rings and wire', weight: '50 lb' },
     ] as const;
     for (const said of fine) {
