@@ -61,17 +61,47 @@ export function placeLabel(
   surface: Surface,
   room: Room,
   labels: readonly Label[],
-  middlesOf: (size: Size, label: Label) => readonly Point[],
+  middlesOf: MiddlesOf,
 ): Box | undefined {
-  for (const label of labels) {
-    const size = labelSize(surface, label);
-    const boxes = middlesOf(size, label).map((middle) => ({
-      box: boxAt({ x: middle.x - size.width / 2, y: middle.y - size.height / 2 }, size),
-    }));
+  for (const { label, boxes } of placings(surface, labels, middlesOf)) {
     const found = room.takeFirst(boxes);
     if (!found) continue;
     drawLabel(surface, label, found.box);
     return found.box;
   }
   return undefined;
+}
+
+/**
+ * The same of a label that must not be missing: where there is no room beside the lines that may be crossed, it lies over
+ * them on a white field, so that none runs through its words.
+ */
+export function placeOnWhite(
+  surface: Surface,
+  room: Room,
+  labels: readonly Label[],
+  middlesOf: MiddlesOf,
+): Box | undefined {
+  const beside = placeLabel(surface, room, labels, middlesOf);
+  if (beside) return beside;
+  for (const { label, boxes } of placings(surface, labels, middlesOf)) {
+    const found = room.takeFirst(boxes, 'open');
+    if (!found) continue;
+    surface.fill(found.box, 'white');
+    drawLabel(surface, label, found.box);
+    return found.box;
+  }
+  return undefined;
+}
+
+export type MiddlesOf = (size: Size, label: Label) => readonly Point[];
+
+function placings(surface: Surface, labels: readonly Label[], middlesOf: MiddlesOf) {
+  return labels.map((label) => {
+    const size = labelSize(surface, label);
+    const boxes = middlesOf(size, label).map((middle) => ({
+      box: boxAt({ x: middle.x - size.width / 2, y: middle.y - size.height / 2 }, size),
+    }));
+    return { label, boxes };
+  });
 }
