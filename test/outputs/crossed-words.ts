@@ -43,6 +43,15 @@ export function crossedWords({ words, strokes, beziers, whites }: ReadPage): str
   });
 }
 
+/** Words that lie on one another. */
+export function overlappingWords({ words }: ReadPage): string[] {
+  const boxes = words.map((word) => ({ word, box: shrunk(boxOfWords(word)) }));
+  return boxes.flatMap(({ word, box }, index) => {
+    const other = boxes.slice(index + 1).find((one) => box.left < one.box.right && box.right > one.box.left && box.bottom < one.box.top && box.top > one.box.bottom); // prettier-ignore
+    return other ? [`“${word.text}” and “${other.word.text}” at ${where(word.at)}`] : [];
+  });
+}
+
 /** Those of the strokes that a white field hides, be it in part. */
 export function hidden(strokes: readonly Stroke[], { whites }: Pick<ReadPage, 'whites'>): Stroke[] {
   return strokes.filter((stroke) => whites.some(({ box, order }) => order > stroke.order && runsThrough(stroke, box)));

@@ -5,7 +5,7 @@ import type { ExportOptions, PaperName } from '../../src/bridge';
 import { hang } from '../../src/core/hanging/hang';
 import { makeHangingSheet, makeWallTemplate, type OutputContext } from '../../src/outputs';
 import { contextOf } from './contexts';
-import { crossedWords, hidden } from './crossed-words';
+import { crossedWords, hidden, overlappingWords } from './crossed-words';
 import { FERN } from './jobs';
 import { number, readTiles, type ReadTile } from './put-together';
 import { readPdf, type ReadDocument, type ReadPage, type Stroke } from './read-pdf';
@@ -309,7 +309,7 @@ describe('the wall template, put together', () => {
 describe('the hanging sheet', () => {
   const words = ({ pages }: ReadDocument) => pages.flatMap((page) => page.words.map(({ text }) => text)).join(' ');
   const ratio = (page: ReadPage, what: string) => {
-    const said = page.words.map(({ text }) => new RegExp(`^${what}, 1 : (\\d+)$`).exec(text)?.[1]).find(Boolean);
+    const said = page.words.map(({ text }) => new RegExp(`^${what}, 1 : (\\d+)(,|$)`).exec(text)?.[1]).find(Boolean);
     return said === undefined ? undefined : Number(said);
   };
 
@@ -331,6 +331,35 @@ describe('the hanging sheet', () => {
       expect(edges.filter((one) => Math.abs(one - side) < 0.05).length).toBeGreaterThanOrEqual(2);
     }
   }); // prettier-ignore
+
+  // The usual series of rules: metric 1 : 1, 2, 5, 10 and so on, by inches those named by the inch to the foot. Common practice, no source.
+  it.each(ARRANGED)('is to scales that rules have, and no line runs through its words: %s', async (_, job, options) => {
+    const { pages } = await read(makeHangingSheet(contextOf(job, options)));
+    const series = options.units === 'in' ? [1, 2, 4, 8, 12, 16, 24, 48, 96] : [1, 2, 5, 10, 20, 25, 50, 100];
+    for (const what of ['back', 'the wall']) {
+      const scales = pages.map((page) => ratio(page, what)).filter((scale) => scale !== undefined);
+      expect(scales).toHaveLength(1);
+      expect(series).toContain(scales[0]);
+    }
+    expect(pages.flatMap(crossedWords)).toEqual([]);
+    expect(pages.flatMap(overlappingWords)).toEqual([]);
+  });
+
+  it.each(ARRANGED)('begins no page for a line or two: %s', async (_, job, options) => {
+    for (const make of [makeHangingSheet, makeWallTemplate]) {
+      const { pages } = await read(make(contextOf(job, options)));
+      const last = pages.filter((page) => page.words.some(({ text }) => /hanging sheet|^overview/.test(text))).at(-1)!;
+      const lowest = Math.min(...last.words.filter(({ at }) => at.x > 25 && at.y > 40).map(({ at }) => at.y));
+      expect((last.height - lowest) / last.height).toBeGreaterThan(0.4);
+    }
+  });
+
+  it('has each hook by the number of its frame, from the edge and from the floor, and says what the dotted line is', async () => {
+    const [, job, options] = ARRANGED.find(([name]) => name === 'a row of unequal frames')!;
+    const told = words(await read(makeHangingSheet(contextOf(job, options))));
+    for (const said of ['1: 38 in', '2: 51 in', '2: 61 in', '3: 70 in', '3: 74 in']) expect(told).toContain(said);
+    for (const said of ['hook seats 1, 2: 63 in', 'hook seats 3: 68 in', 'middle line: 57 in', 'furniture: 30 in']) expect(told).toContain(said); // prettier-ignore
+  });
 
   it('draws the wall to the scale it says', async () => {
     const document = await read(makeHangingSheet(contextOf(GROUP, { paper: 'a4', units: 'mm' })));

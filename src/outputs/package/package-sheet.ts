@@ -77,7 +77,9 @@ function packageBlocks({ job, layout, showing }: OutputContext, answer: PackageA
   const told = (heading: string, words: readonly string[] = []) =>
     words.length === 0 ? [] : [headingBlock(heading), ...words.map((one) => paragraphBlock(one, setting))];
   return [
-    ...(stack.items.length === 0 ? [] : [sectionBlock(packageSection(job, layout, answer), setting.width)]),
+    ...(stack.items.length === 0
+      ? []
+      : [sectionBlock(packageSection(job, layout, answer), setting.width, showing.unit)]),
     ...tableBlocks('The stack', { heads: ['', ...STACK_HEADS], rows: numbered }, setting),
     ...underTable(notes, setting),
     ...told('Fit', fit.words),

@@ -1,5 +1,5 @@
 /** Labels: a few centred lines of type, upright or reading upward, that find themselves a free place. */
-import { boxAt, type Box, type Point, type Size } from '../../core/geometry/box';
+import { boxAt, heightOf, widthOf, type Box, type Point, type Size } from '../../core/geometry/box';
 import { fromPoints } from './page';
 import type { Room } from './room';
 import type { Surface } from './surface';
@@ -92,6 +92,25 @@ export function placeOnWhite(
     return found.box;
   }
   return undefined;
+}
+
+/** Across and up a box, from the middle outward. */
+const PARTS = [0.5, 0.35, 0.65, 0.2, 0.8];
+const SPOTS = PARTS.flatMap((up) => PARTS.map((across) => ({ across, up }))).toSorted(
+  (a, b) => offMiddle(a) - offMiddle(b),
+);
+
+function offMiddle({ across, up }: { readonly across: number; readonly up: number }): number {
+  return Math.hypot(across - 0.5, up - 0.5);
+}
+
+/** Places within a box, its middle first. */
+export function spotsIn(box: Box): MiddlesOf {
+  return ({ width, height }) =>
+    SPOTS.map(({ across, up }) => ({
+      x: box.left + width / 2 + across * (widthOf(box) - width),
+      y: box.bottom + height / 2 + up * (heightOf(box) - height),
+    }));
 }
 
 export type MiddlesOf = (size: Size, label: Label) => readonly Point[];

@@ -1,6 +1,6 @@
 /** The tile map: a layer divided into its pages, each with its page number, empty ones crossed out. */
-import { grow, heightOf, widthOf, type Box, type Point } from '../../core/geometry/box';
-import { placeOnWhite, type Label } from '../paper/label';
+import { grow, type Box, type Point } from '../../core/geometry/box';
+import { placeOnWhite, spotsIn, type Label } from '../paper/label';
 import { PENS } from '../paper/pens';
 import { boxRound, Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
@@ -73,16 +73,6 @@ function boxBetween(at: (point: Point) => Point, { left, right, bottom, top }: B
   return { left: low.x, right: high.x, bottom: low.y, top: high.y };
 }
 
-/** Across and up its cell, from the middle outward. */
-const PARTS = [0.5, 0.35, 0.65, 0.2, 0.8];
-const SPOTS = PARTS.flatMap((up) => PARTS.map((across) => ({ across, up }))).toSorted(
-  (a, b) => offMiddle(a) - offMiddle(b),
-);
-
-function offMiddle({ across, up }: { across: number; up: number }): number {
-  return Math.hypot(across - 0.5, up - 0.5);
-}
-
 /** Beside the openings' edges that fall into its cell where it can, and else on a patch of white, so that none runs through it. */
 function drawNumber(surface: Surface, number: string, cell: Box, openings: readonly Box[], size: number): void {
   // In the middle it has room however small the cell is.
@@ -91,12 +81,7 @@ function drawNumber(surface: Surface, number: string, cell: Box, openings: reado
     corners.forEach((corner, index) => room.takeCrossable(boxRound(corner, corners[(index + 1) % 4] ?? corner, 0.1)));
   }
   const label: Label = { lines: [{ words: number, size, weight: 'bold' }], turn: 0 };
-  placeOnWhite(surface, room, [label], ({ width, height }) =>
-    SPOTS.map(({ across, up }) => ({
-      x: cell.left + width / 2 + across * (widthOf(cell) - width),
-      y: cell.bottom + height / 2 + up * (heightOf(cell) - height),
-    })),
-  );
+  placeOnWhite(surface, room, [label], spotsIn(cell));
 }
 
 function pagesWords(printed: readonly number[], tiles: number): string {

@@ -114,7 +114,8 @@ function heightRows({ frames, kind }: WallPlan, { show }: Words): Row[] {
   }));
 }
 
-function listed(numbers: readonly number[]): string {
+/** Numbers of frames; of many the first and the last. */
+export function listed(numbers: readonly number[]): string {
   if (numbers.length > 8) return `${numbers.slice(0, 3).join(', ')}, ... ${numbers.at(-1)}`;
   return numbers.join(', ');
 }
