@@ -16,11 +16,22 @@ import { askOf } from './hanging-context';
 import { sectionBlocks, tableBlocks } from '../paper/section-blocks';
 import { wallBlock } from './wall-drawing';
 
-/** How high frame and wall are drawn at the most, mm; smaller where that saves a page, the wall first. */
-const TALLEST = [96, 76, 56, 42];
-const HEIGHTS = TALLEST.flatMap((back) => TALLEST.map((wall) => ({ back, wall }))).toSorted(
-  (a, b) => b.back + b.wall - (a.back + a.wall) || b.back - a.back,
+/** How the drawings lie: how high they are at the most, mm, and whether the wall stands beside the frame. */
+interface Way {
+  readonly back: number;
+  readonly wall: number;
+  readonly isBeside: boolean;
+}
+
+/** From the roomiest on: first the wall gets smaller; beside the frame it stands only where that saves a page. */
+const TALLEST = [96, 76, 56];
+const WAYS = [false, true].flatMap((isBeside) =>
+  TALLEST.flatMap((back) => TALLEST.map((wall): Way => ({ back, wall, isBeside }))).toSorted(
+    (a, b) => b.back + b.wall - (a.back + a.wall) || b.back - a.back,
+  ),
 );
+/** Of the width, for the frame with the wall beside it. */
+const FRAME_PART = 0.5;
 /** A table of more rows may be parted where a page ends. */
 const ROWS_TOGETHER = 12;
 
@@ -34,7 +45,7 @@ export async function makeHangingSheet(context: OutputContext, hooks: MakerHooks
   const body = plainBody(paper);
   const setting = { typesetter: openTypesetter(fonts), width: body.right - body.left };
   const words = hangingWords(ask, hung.value);
-  const ways = HEIGHTS.map((heights) => sheetBlocks(context, hung.value, words, setting, heights));
+  const ways = WAYS.map((way) => sheetBlocks(context, hung.value, words, setting, way));
   const pages = flowTight(ways, body.top - body.bottom).map((lot): PagePlan => ({
     size: paper,
     step: 'Writing the hanging sheet',
@@ -57,7 +68,7 @@ function sheetBlocks(
   { hanging, wall }: Hung,
   words: HangingWords,
   setting: Setting,
-  most: (typeof HEIGHTS)[number],
+  way: Way,
 ): Block[] {
   const length = (mm: number) => lengthText(mm, showing);
   const { width } = setting;
@@ -69,11 +80,15 @@ function sheetBlocks(
     const blocks = tableBlocks(heading, table, setting);
     return table.rows.length > ROWS_TOGETHER ? blocks : unparted(blocks);
   };
+  const back = (wide: number) => backBlock({ plan: hanging, frame: layout.frame, length, unit }, wide, way.back);
+  const onWall = (wide: number) => wallBlock({ wall, length, unit }, wide, way.wall);
   return [
-    backBlock({ plan: hanging, frame: layout.frame, length, unit }, width, most.back),
+    way.isBeside
+      ? besideBlock(back(FRAME_PART * width), onWall((1 - FRAME_PART) * width), FRAME_PART * width)
+      : back(width),
     ...words.frame.flatMap((section) => unparted(sectionBlocks(section, setting))),
     ...(wallHead ? [wallHead] : []),
-    { ...wallBlock({ wall, length, unit }, width, most.wall), withNext: true },
+    ...(way.isBeside ? [] : [{ ...onWall(width), withNext: true }]),
     ...unparted(wallRows),
     ...tabled('Frames', words.frames),
     ...tabled('Hooks and nails', words.hooks),
@@ -85,4 +100,14 @@ function sheetBlocks(
       ...pairedBlocks(guidance, setting, { size: 8 }),
     ]),
   ];
+}
+
+function besideBlock(left: Block, right: Block, across: number): Block {
+  return {
+    height: Math.max(left.height, right.height),
+    draw: (surface, corner) => {
+      left.draw(surface, corner);
+      right.draw(surface, { ...corner, x: corner.x + across });
+    },
+  };
 }

@@ -144,8 +144,9 @@ function labelFrames(surface: Surface, { outlines }: WallArea, place: Place, roo
       const edge = clipLine({ x: box.left, y }, { x: box.right, y }, place.own);
       if (!edge) continue;
       const [from, to] = [onPage(place, edge[0]), onPage(place, edge[1])];
-      const labels = [...title, `frame ${frame.number}`]
-        .map((words): Label => ({ lines: [{ words: `${name} edge of ${words}`, size: 7 }], turn: 0 }))
+      const number = `frame ${frame.number}`;
+      const labels = [...[...title, number].map((words) => `${name} edge of ${words}`), number]
+        .map((words): Label => ({ lines: [{ words, size: 7 }], turn: 0 }))
         .filter((label) => labelSize(surface, label).width <= to.x - from.x);
       placeLabel(surface, room, labels, ({ width, height }) =>
         ALONG.flatMap((part) =>

@@ -17,8 +17,7 @@ const GREYS: Readonly<Partial<Record<ItemKind, string>>> = {
   backing: '#f0f0f0',
 };
 const WOOD = '#d8d0c4';
-/** The most that the section itself may be high, and the room above and below it, mm. */
-const MOST_HEIGHT = 68;
+/** Above and below the section itself, mm. */
 const ABOVE = 11;
 const BELOW = 6;
 /** From the drawing up to the numbers, and between two of them, mm. */
@@ -26,9 +25,9 @@ const LEADER = 5;
 const APART = 4;
 const NUMBER = { size: 7, align: 'centre' } as const;
 
-/** As high as the section comes to be with its numbers and its scale. */
-export function sectionBlock(section: PackageSection, width: number, unit: UnitName): Block {
-  const scale = scaleFor(section.size, { width, height: MOST_HEIGHT }, unit, 'enlarged');
+/** As high as the section comes to be with its numbers and its scale. @param most the section itself, mm. */
+export function sectionBlock(section: PackageSection, width: number, most: number, unit: UnitName): Block {
+  const scale = scaleFor(section.size, { width, height: most }, unit, 'enlarged');
   const [tall, wide] = [section.size.height * scale.factor, section.size.width * scale.factor];
   return {
     height: ABOVE + tall + BELOW,

@@ -42,7 +42,7 @@ function weightRow({ kg, source, notCounted }: HangingWeight, { mass, carried }:
   const how =
     missing === ''
       ? `reckoned, ${range}; loads are told for the most`
-      : `without ${missing}, which are not known; the rest is reckoned, ${range}, and loads are told for the most of it`;
+      : `without ${missing}, which are not known; the rest is reckoned, ${range}, and counted at its most`;
   return { label, value, how: notCounted.length === 1 ? how.replace('which are', 'which is') : how };
 }
 
