@@ -20,6 +20,7 @@ export function terminal(): World {
     folder: env['npm_lifecycle_event'] === 'matwright' ? (env['INIT_CWD'] ?? process.cwd()) : process.cwd(),
     resources: fileURLToPath(new URL('../../resources', import.meta.url)),
     columns: Math.min(WIDEST, Math.max(NARROWEST, stdout.columns || Number(env['COLUMNS']) || USUAL)),
+    isWatched: stderr.isTTY,
     readInput,
     say,
     tell: (text) => void stderr.write(plain(text)),

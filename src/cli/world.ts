@@ -10,6 +10,8 @@ export interface World {
   readonly resources: string;
   /** Width of the terminal, in characters. */
   readonly columns: number;
+  /** Whether someone sees what is told as it is told: it goes to a terminal, not into a file. */
+  readonly isWatched: boolean;
   /** Everything on standard input. */
   readInput(): Promise<Uint8Array>;
   /** Writes a part of the answer; rejects when it can't be written. */

@@ -19,8 +19,8 @@ export interface Surroundings {
   readonly input?: string | Uint8Array;
   readonly folder?: string;
   readonly env?: NodeJS.ProcessEnv;
-  /** Called with all that standard error has said so far, each time it says more. */
-  readonly onErr?: (said: string, signal: (name: NodeJS.Signals) => void) => void;
+  /** Called once it runs. */
+  readonly onStart?: (signal: (name: NodeJS.Signals) => void) => void;
 }
 
 /** The built command line, in a process of its own. */
@@ -35,7 +35,7 @@ export function runLine(line: string, surroundings: Surroundings = {}): Promise<
   return run('bash', ['-c', npm + line], surroundings);
 }
 
-async function run(program: string, words: readonly string[], { input = '', folder, env, onErr }: Surroundings) {
+async function run(program: string, words: readonly string[], { input = '', folder, env, onStart }: Surroundings) {
   const child = spawn(program, words, {
     cwd: folder ?? process.cwd(),
     env: { ...process.env, COLUMNS: '100', ...env },
@@ -43,10 +43,8 @@ async function run(program: string, words: readonly string[], { input = '', fold
   let out = '';
   let err = '';
   child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));
-  child.stderr.setEncoding('utf8').on('data', (text: string) => {
-    err += text;
-    onErr?.(err, (name) => child.kill(name));
-  });
+  child.stderr.setEncoding('utf8').on('data', (text: string) => (err += text));
+  onStart?.((name) => void child.kill(name));
   // One that doesn't read its input ends before it is written.
   child.stdin.on('error', () => undefined).end(input);
   const [code] = (await once(child, 'close')) as [number | null];
@@ -61,6 +59,7 @@ export async function runHere(words: readonly string[], { input = '', folder }: 
     folder: folder ?? process.cwd(),
     resources: resolve('resources'),
     columns: 100,
+    isWatched: false,
     readInput: () => Promise.resolve(typeof input === 'string' ? Buffer.from(input) : input),
     say: (text) => {
       out += text;

@@ -51,10 +51,21 @@ it('writes a large answer whole into a pipe', async () => {
   expect(JSON.parse(out)).toMatchObject({ ok: true });
 });
 
+const world = (isWatched: boolean, told: string[]) =>
+  ({ isWatched, tell: (text: string) => told.push(text) }) as unknown as World;
+
+it('tells nothing of progress where nobody watches, such as into a log', () => {
+  let time = 0;
+  const told: string[] = [];
+  const tell = tellProgress(world(false, told), () => time);
+  for (time = 0; time <= 2000; time += 100) tell({ done: time / 4000, step: `step ${time}` });
+  expect(told).toEqual([]);
+});
+
 it('tells of progress after half a second, and at most twice a second', () => {
   let time = 0;
   const told: string[] = [];
-  const tell = tellProgress({ tell: (text: string) => told.push(text) } as unknown as World, () => time);
+  const tell = tellProgress(world(true, told), () => time);
   for (time = 0; time <= 2000; time += 100) tell({ done: time / 4000, step: `step ${time}` });
   tell({ done: 1, step: 'Done' });
   expect(told).toEqual([500, 1000, 1500, 2000].map((at) => expect.stringMatching(`^ *${Math.floor(at / 40)} %  step ${at}\n$`) as string)); // prettier-ignore

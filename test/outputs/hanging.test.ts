@@ -1,10 +1,11 @@
 /** Paper for the wall read back by an independent reader: nails where they belong over tiles put together, drawings to scale. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PaperName } from '../../src/bridge';
+import type { ExportOptions, PaperName } from '../../src/bridge';
 import { hang } from '../../src/core/hanging/hang';
 import { makeHangingSheet, makeWallTemplate, type OutputContext } from '../../src/outputs';
 import { contextOf } from './contexts';
+import { crossedWords, hidden, overlappingWords } from './crossed-words';
 import { FERN } from './jobs';
 import { number, readTiles, type ReadTile } from './put-together';
 import { readPdf, type ReadDocument, type ReadPage, type Stroke } from './read-pdf';
@@ -103,6 +104,53 @@ const ROW = {
   wall: { width: '9 ft', gap: '2 in', frames: [{ size: '12 x 16 in', drop: '2 in', hooks: 1, count: 3 }] },
 };
 
+const RINGS = { hanger: 'rings and wire', hook: { seat: '3/4 in' }, weight: '3 lb' };
+/** Frames as people hang them, with edges, marks and the level line close to one another. */
+const ARRANGED: readonly (readonly [string, object, Partial<ExportOptions>])[] = [
+  ['one frame', { ...FERN, hanging: RINGS }, { paper: 'letter', units: 'in' }],
+  ['rings on hooks', { ...FERN, hanging: { hanger: 'rings on hooks' } }, { paper: 'letter', units: 'in' }],
+  ['a sawtooth', { ...FERN, frame: { size: '8 x 10 in' }, pictures: [{ size: '4 x 6 in' }] }, { paper: 'a4', units: 'in' }],
+  ['a cleat', { ...FERN, frame: { size: '24 x 36 in' }, hanging: { hanger: 'cleat', weight: '52 lb' } }, { paper: 'letter', units: 'in' }],
+  ['a row', ROW, { paper: 'letter', units: 'in' }],
+  [
+    'a row of unequal frames',
+    {
+      ...FERN,
+      hanging: RINGS,
+      wall: {
+        width: '9 ft',
+        gap: '2 in',
+        furniture: '30 in',
+        frames: [{ title: 'Sea chart', size: '12 x 16 in', drop: '2 in', hooks: 1 }, { title: 'Owl', size: '20 x 16 in' }, { title: 'Lady fern', size: '8 x 24 in', drop: '1 in' }],
+      },
+    },
+    { paper: 'letter', units: 'in' },
+  ],
+  [
+    'a grid',
+    { ...FERN, hanging: { hanger: 'sawtooth' }, wall: { arrangement: 'grid', columns: 3, gap: '2 in', frames: [{ size: '8 x 10 in', drop: '1/2 in', hooks: 1, count: 9 }] } },
+    { paper: 'letter', units: 'in' },
+  ],
+  [
+    'stairs',
+    { ...FERN, hanging: RINGS, wall: { arrangement: 'stairs', run: '16 in', rise: '8 in', frames: [{ size: '12 x 16 in', drop: '2 in', hooks: 1, count: 4 }] } },
+    { paper: 'letter', units: 'in' },
+  ],
+  [
+    'narrow stairs',
+    { ...FERN, hanging: RINGS, wall: { arrangement: 'stairs', run: '6 in', rise: '-1 in', frames: [{ size: '5 x 4 in', drop: '1/4 in', hooks: 1, count: 5 }] } },
+    { paper: 'letter', units: 'in' },
+  ],
+  ['a group from the right', GROUP, { paper: 'a4', units: 'mm' }],
+  ['a group on large paper', GROUP, { paper: 'a3', units: 'mm' }],
+  ['a group head down on every second page', GROUP, { paper: 'a4', units: 'mm', turnEverySecondPage: true }],
+]; // prettier-ignore
+
+/** Of a nail or a seat: a cross of 10 or 6 mm. */
+function isOfMark(stroke: Stroke): boolean {
+  return [[10, 0.4], [10, 0.15], [6, 0.15]].some(([long = 0, width = 0]) => !stroke.dashed && Math.abs(lengthOf(stroke) - long) < 0.005 && Math.abs(stroke.width - width) < 0.01); // prettier-ignore
+}
+
 describe('the wall template, put together', () => {
   const papers: readonly PaperName[] = ['letter', 'legal', 'tabloid', 'a4', 'a3', 'blank'];
   it.each(papers)('of a group on %s: nail holes and seats within 0.01 mm of the plan', async (paper) => {
@@ -174,6 +222,35 @@ describe('the wall template, put together', () => {
     expect(words.filter((text) => text === '↑ UP').length).toBeGreaterThan(0);
   }); // prettier-ignore
 
+  it.each(ARRANGED)('runs no line through any words, nor white over a mark: %s', async (_, job, options) => {
+    const context = contextOf(job, options);
+    const { pages } = await read(makeWallTemplate(context));
+    const found = pages.flatMap((page, index) => crossedWords(page).map((said) => `page ${index + 1}: ${said}`));
+    expect(found).toEqual([]);
+    for (const page of pages.slice(1)) {
+      const marks = page.strokes.filter(isOfMark);
+      expect(hidden(marks, page)).toEqual([]);
+    }
+    const { tiles } = onWall({ pages } as ReadDocument, context);
+    expect(tiles.length).toBeGreaterThan(0);
+    for (const { page } of tiles) expect(page.words.map(({ text }) => text)).toContain('↑ UP');
+  });
+
+  it('names every mark, on the page that it lies on', async () => {
+    for (const [, job, options] of ARRANGED) {
+      const context = contextOf(job, options);
+      const found = hang({ job: context.job, frame: context.layout.frame });
+      if (!found.ok) throw new Error('can’t hang');
+      const { pages } = await read(makeWallTemplate(context));
+      const words = pages.flatMap((page) => page.words.map(({ text }) => text));
+      const { seat, frames } = found.value.wall;
+      const hooks = frames.flatMap(({ number: n, hooks: { length } }) => (length === 1 ? [`${n}`] : [`${n} left`, `${n} right`])); // prettier-ignore
+      const named = (what: RegExp) => words.filter((text) => what.test(text)).map((text) => text.split(' · ')[0]).toSorted(); // prettier-ignore
+      expect(named(seat === undefined ? /sits? here$/ : /nail hole$/)).toEqual(hooks.toSorted());
+      if (seat !== undefined) expect(named(/ · seat of the /)).toEqual(hooks.toSorted());
+    }
+  });
+
   it('nothing that matters lies within 12 mm of the paper’s edge', async () => {
     const context = contextOf(GROUP, { paper: 'a4', units: 'mm' });
     const { pages } = await read(makeWallTemplate(context));
@@ -232,7 +309,7 @@ describe('the wall template, put together', () => {
 describe('the hanging sheet', () => {
   const words = ({ pages }: ReadDocument) => pages.flatMap((page) => page.words.map(({ text }) => text)).join(' ');
   const ratio = (page: ReadPage, what: string) => {
-    const said = page.words.map(({ text }) => new RegExp(`^${what}, 1 : (\\d+)$`).exec(text)?.[1]).find(Boolean);
+    const said = page.words.map(({ text }) => new RegExp(`^${what}, 1 : (\\d+)(,|$)`).exec(text)?.[1]).find(Boolean);
     return said === undefined ? undefined : Number(said);
   };
 
@@ -254,6 +331,35 @@ describe('the hanging sheet', () => {
       expect(edges.filter((one) => Math.abs(one - side) < 0.05).length).toBeGreaterThanOrEqual(2);
     }
   }); // prettier-ignore
+
+  // The usual series of rules: metric 1 : 1, 2, 5, 10 and so on, by inches those named by the inch to the foot. Common practice, no source.
+  it.each(ARRANGED)('is to scales that rules have, and no line runs through its words: %s', async (_, job, options) => {
+    const { pages } = await read(makeHangingSheet(contextOf(job, options)));
+    const series = options.units === 'in' ? [1, 2, 4, 8, 12, 16, 24, 48, 96] : [1, 2, 5, 10, 20, 25, 50, 100];
+    for (const what of ['back', 'the wall']) {
+      const scales = pages.map((page) => ratio(page, what)).filter((scale) => scale !== undefined);
+      expect(scales).toHaveLength(1);
+      expect(series).toContain(scales[0]);
+    }
+    expect(pages.flatMap(crossedWords)).toEqual([]);
+    expect(pages.flatMap(overlappingWords)).toEqual([]);
+  });
+
+  it.each(ARRANGED)('begins no page for a line or two: %s', async (_, job, options) => {
+    for (const make of [makeHangingSheet, makeWallTemplate]) {
+      const { pages } = await read(make(contextOf(job, options)));
+      const last = pages.filter((page) => page.words.some(({ text }) => /hanging sheet|^overview/.test(text))).at(-1)!;
+      const lowest = Math.min(...last.words.filter(({ at }) => at.x > 25 && at.y > 40).map(({ at }) => at.y));
+      expect((last.height - lowest) / last.height).toBeGreaterThan(0.4);
+    }
+  });
+
+  it('has each hook by the number of its frame, from the edge and from the floor, and says what the dotted line is', async () => {
+    const [, job, options] = ARRANGED.find(([name]) => name === 'a row of unequal frames')!;
+    const told = words(await read(makeHangingSheet(contextOf(job, options))));
+    for (const said of ['1: 38 in', '2: 51 in', '2: 61 in', '3: 70 in', '3: 74 in']) expect(told).toContain(said);
+    for (const said of ['hook seats 1, 2: 63 in', 'hook seats 3: 68 in', 'middle line: 57 in', 'furniture: 30 in']) expect(told).toContain(said); // prettier-ignore
+  });
 
   it('draws the wall to the scale it says', async () => {
     const document = await read(makeHangingSheet(contextOf(GROUP, { paper: 'a4', units: 'mm' })));

@@ -5,6 +5,7 @@ import { exportFiles, makeHangingSheet, makePackageSheet, makeWallTemplate } fro
 import { contextOf, fonts } from './contexts';
 import { BARE, defaults, FERN, FLOAT, jobText } from './jobs';
 import { readPdf, type ReadPage, type Stroke } from './read-pdf';
+import { fractions } from '../../src/outputs/paper/type';
 
 async function sheetOf(job: object, options: Parameters<typeof contextOf>[1] = {}) {
   const made = await makePackageSheet(contextOf(job, options));
@@ -92,6 +93,12 @@ describe('what the sheet tells', () => {
     } // prettier-ignore
     expect(text).toContain('it certifies nothing');
     expect(text).not.toContain('Cost: 0');
+  });
+
+  it('sets fractions of an inch true, and leaves the numbers of leaflets alone', () => {
+    expect(fractions('5 1/16 in, CCI Notes 11/5, 10/8, 10/10 and 13/17, 29 CFR 1926.251, 2008/0732')).toBe(
+      '5 1\u204416 in, CCI Notes 11/5, 10/8, 10/10 and 13/17, 29 CFR 1926.251, 2008/0732',
+    );
   });
 
   it('has prices, and the hanging sheet loads, only of a shelf that was given', async () => {

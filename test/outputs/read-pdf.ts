@@ -1,6 +1,6 @@
 /** Reads a PDF back with an independent reader (mupdf): every stroke and text as it lands on paper, in mm, y up. */
 import * as mupdf from 'mupdf';
-import type { Point } from '../../src/core/geometry/box';
+import type { Box, Point } from '../../src/core/geometry/box';
 
 /** ISO 32000-1, 8.3.2.3: the default unit is 1/72 in; 1 in = 25.4 mm. */
 const MM_PER_POINT = 25.4 / 72;
@@ -11,9 +11,17 @@ export interface Stroke {
   /** mm. */
   readonly width: number;
   readonly dashed: boolean;
+  /** When it was painted: what has a higher number lies over it. */
+  readonly order: number;
 }
 
-export interface Bezier extends Pick<Stroke, 'width' | 'dashed'> {
+/** An area painted white, by the box round it: what lies under it is not seen. */
+export interface WhiteField {
+  readonly box: Box;
+  readonly order: number;
+}
+
+export interface Bezier extends Pick<Stroke, 'width' | 'dashed' | 'order'> {
   readonly points: readonly [Point, Point, Point, Point];
 }
 
@@ -33,6 +41,7 @@ export interface Words {
   readonly font: string;
   /** True when a glyph is `.notdef`. */
   readonly missing: boolean;
+  readonly order: number;
 }
 
 export interface ReadPage {
@@ -46,6 +55,7 @@ export interface ReadPage {
   /** The same curves whole: start, two control points, end. */
   readonly beziers: readonly Bezier[];
   readonly words: readonly Words[];
+  readonly whites: readonly WhiteField[];
 }
 
 export interface ReadDocument {
@@ -105,12 +115,22 @@ function readPage(document: mupdf.PDFDocument, index: number): ReadPage {
   const curves: Point[] = [];
   const beziers: Bezier[] = [];
   const words: Words[] = [];
+  const whites: WhiteField[] = [];
+  let order = 0;
   const device = new mupdf.Device({
     strokePath(path, stroke, ctm) {
-      walkPath(path, ctm, place, stroke, strokes, curves, beziers);
+      walkPath(path, ctm, place, { stroke, order: order++ }, strokes, curves, beziers);
+    },
+    fillPath(path, _, ctm, colourSpace, colour) {
+      const painted = order++;
+      const light = colourSpace.getNumberOfComponents() === 4 ? colour.every((part) => part === 0) : colour.every((part) => part === 1); // prettier-ignore
+      if (!light) return;
+      const [left, top, right, bottom] = path.getBounds(null as unknown as mupdf.StrokeState, ctm);
+      const [low, high] = [place(left, bottom), place(right, top)];
+      whites.push({ box: { left: low.x, bottom: low.y, right: high.x, top: high.y }, order: painted });
     },
     fillText(text, ctm) {
-      words.push(...readWords(text, ctm, place));
+      words.push(...readWords(text, ctm, place).map((read) => ({ ...read, order: order++ })));
     },
   });
   page.run(device, mupdf.Matrix.identity);
@@ -123,6 +143,7 @@ function readPage(document: mupdf.PDFDocument, index: number): ReadPage {
     curves,
     beziers,
     words,
+    whites,
   };
 }
 
@@ -130,7 +151,7 @@ function walkPath(
   path: mupdf.Path,
   ctm: mupdf.Matrix,
   place: (x: number, y: number) => Point,
-  stroke: mupdf.StrokeState,
+  { stroke, order }: { readonly stroke: mupdf.StrokeState; readonly order: number },
   strokes: Stroke[],
   curves: Point[],
   beziers: Bezier[],
@@ -142,7 +163,7 @@ function walkPath(
   let start: Point = { x: 0, y: 0 };
   let pen = start;
   const line = (to: Point) => {
-    strokes.push({ from: pen, to, width, dashed });
+    strokes.push({ from: pen, to, width, dashed, order });
     pen = to;
   };
   path.walk({
@@ -151,7 +172,7 @@ function walkPath(
     },
     lineTo: (x, y) => line(at(x, y)),
     curveTo: (a, b, c, d, x, y) => {
-      beziers.push({ points: [pen, at(a, b), at(c, d), at(x, y)], width, dashed });
+      beziers.push({ points: [pen, at(a, b), at(c, d), at(x, y)], width, dashed, order });
       pen = at(x, y);
       curves.push(pen);
     },
@@ -159,7 +180,11 @@ function walkPath(
   });
 }
 
-function readWords(text: mupdf.Text, ctm: mupdf.Matrix, place: (x: number, y: number) => Point): Words[] {
+function readWords(
+  text: mupdf.Text,
+  ctm: mupdf.Matrix,
+  place: (x: number, y: number) => Point,
+): Omit<Words, 'order'>[] {
   const glyphs: { sign: string; at: Point; matrix: mupdf.Matrix; glyph: number; font: string }[] = [];
   text.walk({
     showGlyph(font, trm, glyph, unicode) {

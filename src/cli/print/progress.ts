@@ -1,4 +1,4 @@
-/** Signs of life for work that takes longer than a moment: short lines on standard error. */
+/** Signs of life for work that takes longer than a moment: short lines on a terminal, and none in a log. */
 import type { Progress } from '../../bridge';
 import type { World } from '../world';
 
@@ -6,6 +6,7 @@ import type { World } from '../world';
 const MOMENT = 500;
 
 export function tellProgress(world: World, now: () => number = () => performance.now()): (progress: Progress) => void {
+  if (!world.isWatched) return () => undefined;
   let next = now() + MOMENT;
   return ({ done, step }) => {
     if (now() < next || done >= 1) return;

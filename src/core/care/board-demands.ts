@@ -2,7 +2,7 @@
 import type { Quality } from '../job/package';
 import type { Show } from '../layout/show';
 import type { Demand } from './judgement';
-import { SOURCES } from './sources';
+import { SOURCES, type Source } from './sources';
 
 /** The least thickness that is published for a 4-ply board, mm: 0.045 in (FACTS cl. 10.01, quoted). */
 export const FOUR_PLY = (45 * 254) / 10_000;
@@ -15,23 +15,44 @@ export interface BoardNeeds {
   readonly neutral: boolean;
 }
 
-/** CCI Notes 11/5: unbuffered board pH 7; LC 200-201-16: "about 7.0". Half a unit either way is our reading of "about". */
-const NEUTRAL = { least: 6.5, greatest: 7.5 } as const;
-/** LC guide and CCI Notes 11/5: 7 to 8.5; LC 300-313-16 and ISO 18902 (from memory): up to 9.5. */
-const SOUND_PH = { least: 7, greatest: 9.5 } as const;
-/** ISO 9706 and AIC: up to 10. */
-const MOST_PH = 10;
+interface PhRange {
+  readonly least: number;
+  readonly greatest: number;
+}
+
+/**
+ * Of board without a reserve, and of all that lies against a cyanotype. CCI Notes 11/5: pH 7; LC 200-201-16: "about
+ * 7.0". Half a unit either way is our reading of "about".
+ */
+const NEUTRAL: PhRange = { least: 6.5, greatest: 7.5 };
+/** Of all other board. LC guide: 7 to 8.5; CCI Notes 11/5: 7.5 to 8.5; LC 300-313-16: 8.0 to 9.5; ISO 18902 (from memory): 7 to 9.5. */
+const BUFFERED: PhRange = { least: 7, greatest: 9.5 };
+/** What is not asked, but harms no more than it: ISO 9706, which is for paper, and AIC (quoted) go up to 10. */
+const TOO_ALKALINE = 10;
+
+/** The one range that is asked of a board. */
+function phAsked({ reserve: buffer }: Quality, needsNeutral = false): PhRange {
+  return needsNeutral || buffer === 0 ? NEUTRAL : BUFFERED;
+}
+
+/** `7 to 9.5`: the pH that is asked of a board. */
+export function phAskedText(quality: Quality, needsNeutral: boolean): string {
+  return rangeText(phAsked(quality, needsNeutral));
+}
+
+function rangeText({ least, greatest }: PhRange): string {
+  return `${least} to ${greatest}`;
+}
 /** Percent of calcium carbonate: LC 300-313-16; ISO 9706 and AIC ask 2 at least, CCAHA recommends 3.5. */
 const RESERVE = { least: 2, greatest: 5 } as const;
 
 export function boardDemands(quality: Quality, needs: BoardNeeds, thinnest: number | undefined, show: Show): Demand[] {
   return [
     fibreSaid(quality),
-    notAcid(quality),
+    notAcid(quality, needs.neutral),
     ...pulpBuffered(quality),
     ...pulpPurified(quality),
-    ...phWithin(quality),
-    ...(needs.neutral ? [neutral(quality)] : [reserve(quality)]),
+    ...(needs.neutral ? [neutral(quality)] : [...phWithin(quality), reserve(quality)]),
     ...(needs.photo ? [photoTested(quality)] : []),
     ...(thinnest === undefined ? [] : [fourPly(thinnest, show)]),
   ];
@@ -47,18 +68,25 @@ function fibreSaid({ fibre }: Quality): Demand {
   };
 }
 
-function notAcid({ ph, reserve: buffer }: Quality): Demand {
-  const least = buffer === 0 ? NEUTRAL.least : SOUND_PH.least;
-  const words =
-    ph === undefined
-      ? `Its pH is not said; ${SOUND_PH.least} to 8.5 is asked`
-      : ph < least
-        ? `Its pH of ${ph} is acid; ${least} or more is asked`
-        : ph > MOST_PH
-          ? `Its pH of ${ph} is too alkaline; ${MOST_PH} at the most is asked`
-          : 'It is not acid';
-  const met = ph !== undefined && ph >= least && ph <= MOST_PH;
-  return { from: 'protective', met, words, sources: [SOURCES.lcGuide, SOURCES.cciMatting, SOURCES.iso9706] };
+function notAcid(quality: Quality, needsNeutral: boolean): Demand {
+  const { ph } = quality;
+  const range = phAsked(quality, needsNeutral);
+  const asked = `${rangeText(range)} is asked`;
+  const sources = needsNeutral
+    ? [SOURCES.ccaha, SOURCES.cciMatting, SOURCES.lcUnbuffered]
+    : [...phSources(quality), SOURCES.iso9706];
+  const demand = (met: boolean, words: string): Demand => ({ from: 'protective', met, words, sources });
+  // Of board without a word on its reserve either range may be the one that is asked.
+  const unbuffered = quality.reserve === undefined && !needsNeutral ? `, unbuffered ${rangeText(NEUTRAL)}` : '';
+  if (ph === undefined) return demand(false, `Its pH is not said; ${asked}${unbuffered}`);
+  if (ph < range.least) return demand(false, `Its pH of ${ph} is acid; ${asked}`);
+  if (ph > TOO_ALKALINE) return demand(false, `Its pH of ${ph} is too alkaline; ${asked}`);
+  return demand(true, 'It is not acid');
+}
+
+function phSources({ reserve: buffer }: Quality): Source[] {
+  const buffered = [SOURCES.lcGuide, SOURCES.cciMatting, SOURCES.lcBuffered, SOURCES.iso18902];
+  return buffer === 0 ? [SOURCES.cciMatting, SOURCES.lcUnbuffered] : buffered;
 }
 
 /** Wood pulp turns acid again as soon as there is nothing in it to take the acid up. */
@@ -77,16 +105,16 @@ function pulpPurified({ fibre }: Quality): Demand[] {
   return [{ from: 'conservation', met: false, words, sources: [SOURCES.lcGuide] }];
 }
 
-function phWithin({ ph, reserve: buffer }: Quality): Demand[] {
-  if (ph === undefined) return [];
-  const { least, greatest } = buffer === 0 ? NEUTRAL : SOUND_PH;
-  const met = ph <= greatest;
+/** What lies below is acid, and told as such. */
+function phWithin(quality: Quality): Demand[] {
+  const { ph, reserve: buffer } = quality;
+  const range = phAsked(quality);
+  if (ph === undefined || ph < range.least) return [];
+  const met = ph <= range.greatest;
   const words = met
-    ? `Its pH of ${ph} lies within ${least} to ${greatest}`
-    : `Its pH of ${ph} is above ${greatest}${buffer === 0 ? ', which a board without reserve does not have' : ''}`;
-  const sources =
-    buffer === 0 ? [SOURCES.cciMatting, SOURCES.lcUnbuffered] : [SOURCES.lcGuide, SOURCES.lcBuffered, SOURCES.iso18902];
-  return [{ from: 'conservation', met, words, sources }];
+    ? `Its pH of ${ph} lies within ${rangeText(range)}`
+    : `Its pH of ${ph} is above ${rangeText(range)}, which is asked${buffer === 0 ? ' of a board without reserve' : ''}`;
+  return [{ from: 'conservation', met, words, sources: phSources(quality) }];
 }
 
 /** Unbuffered board will do for works on paper, buffered is recommended; between them is neither. */
@@ -115,7 +143,7 @@ function neutral({ ph, reserve: buffer }: Quality): Demand {
   const met = buffer === 0 && ph !== undefined && ph >= NEUTRAL.least && ph <= NEUTRAL.greatest;
   const words = met
     ? 'It is neutral and unbuffered, as a cyanotype asks'
-    : `A cyanotype lies against it and bleaches where it is alkaline; neutral board is asked (pH 7, ${NEUTRAL.least} to ${NEUTRAL.greatest}, no reserve)`;
+    : `A cyanotype lies against it and bleaches where it is alkaline; neutral board is asked (pH ${rangeText(NEUTRAL)}, no reserve)`;
   return { from: 'protective', met, words, sources: [SOURCES.ccaha, SOURCES.cyanotypes] };
 }
 
@@ -125,8 +153,8 @@ export function isAlkaline({ ph, reserve: buffer }: Quality): boolean {
 }
 
 /** True of what is said to be acid. */
-export function isAcid({ ph, reserve: buffer }: Quality): boolean {
-  return ph !== undefined && ph < (buffer === 0 ? NEUTRAL.least : SOUND_PH.least);
+export function isAcid(quality: Quality, needsNeutral: boolean): boolean {
+  return quality.ph !== undefined && quality.ph < phAsked(quality, needsNeutral).least;
 }
 
 function photoTested({ photoTested: tested }: Quality): Demand {

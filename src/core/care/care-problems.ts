@@ -3,7 +3,7 @@ import type { Job } from '../job/job';
 import type { Quality } from '../job/package';
 import type { Layout } from '../layout/layout';
 import { bySeverity, type Problem } from '../problem';
-import { isAcid, isAlkaline, qualityText } from './board-demands';
+import { isAcid, isAlkaline, phAskedText, qualityText } from './board-demands';
 import { cautionsFor } from './cautions';
 import { holdsCharge } from './glazing';
 import { capital, hasKind, subjectOf, type Subject } from './subject';
@@ -94,20 +94,25 @@ function boardProblems(subject: Subject): Problem[] {
   }
   const cyanotype = hasKind(subject, ['cyanotype']);
   return boards.flatMap((board) => [
-    ...(isAcid(board.quality) ? [acid(board)] : []),
+    ...(isAcid(board.quality, cyanotype && board.touches) ? [acid(board, cyanotype && board.touches)] : []),
     ...(cyanotype && board.touches && isAlkaline(board.quality) ? [alkaline(board)] : []),
   ]);
 }
 
-function acid({ at, what, quality }: Board): Problem {
+function acid({ at, what, quality }: Board, needsNeutral: boolean): Problem {
+  const asked = phAskedText(quality, needsNeutral);
+  const isNeutral = needsNeutral || quality.reserve === 0;
+  const by = isNeutral
+    ? 'CCI Notes 11/5; Library of Congress, Specification 200-201-16'
+    : 'Library of Congress, Guide to Preservation Matting and Framing and Specification 300-313-16';
   return {
     code: 'board-acid',
     severity: 'warning',
     at: `${at}.ph`,
-    message: `${what} has a pH of ${quality.ph}: acid board browns and weakens paper; pH 7 to 8.5 is asked (Library of Congress, Guide to Preservation Matting and Framing).`,
+    message: `${what} has a pH of ${quality.ph}: acid board browns and weakens paper; pH ${asked} is asked (${by}).`,
     value: `pH ${quality.ph}`,
-    limit: 'pH 7',
-    remedy: 'a board of pH 7 to 8.5',
+    limit: `pH ${asked}`,
+    remedy: `a board of pH ${asked}`,
   };
 }
 

@@ -26,7 +26,7 @@ interface Candidate {
   readonly seat?: number | undefined;
 }
 
-/** What each must carry at least, kg; undefined where the weight is unknown. */
+/** What each must carry at least, kg; undefined where the weight is unknown or not whole. */
 export type Needs = Readonly<Partial<Record<BoughtPart, number | undefined>>>;
 
 const SHELF_KIND = {

@@ -5,7 +5,7 @@ import type { Show } from '../layout/show';
 import { massText } from '../mass';
 import type { Unit } from '../units';
 import { HEAVY, SAWTOOTH_SIZE, SAWTOOTH_WEIGHT } from './limits';
-import type { HangingWeight } from './weight';
+import { isWhole, restingOn, type HangingWeight } from './weight';
 
 export interface ChosenHanger {
   readonly kind: HangerKind;
@@ -47,11 +47,12 @@ function bySize({ blank, weight, show, unit, sawtoothLoad }: HangerAsk): {
   const limit = sawtoothLoad ?? SAWTOOTH_WEIGHT;
   const light = massText(limit, unit);
   const whose = sawtoothLoad === undefined ? 'common practice' : 'as its maker rates it';
+  const known = isWhole(weight);
   if (isHeavy(weight)) {
     return {
       kind: 'cleat',
       why: [
-        `It weighs more than ${massText(HEAVY, unit)}: a cleat spreads the weight along the frame and pulls on no wire. So heavy a frame is hung by a professional (Earthquake Country Alliance).`,
+        `It ${known ? 'may weigh' : 'weighs'} more than ${massText(HEAVY, unit)}: a cleat spreads the weight along the frame and pulls on no wire. So heavy a frame is hung by a professional (Earthquake Country Alliance).`,
       ],
     };
   }
@@ -65,16 +66,17 @@ function bySize({ blank, weight, show, unit, sawtoothLoad }: HangerAsk): {
     return {
       kind: 'rings and wire',
       why: [
-        `It may weigh ${massText(weight.kg.greatest, unit)}, and a sawtooth hanger holds ${light} at most (${whose}).`,
+        `It ${known ? 'may weigh' : 'weighs'} ${restingOn(weight, weight.kg.greatest, unit)}, and a sawtooth hanger holds ${light} at most (${whose}).`,
       ],
     };
   }
-  const known = weight.source === 'weighed' || (weight.source === 'reckoned' && weight.notCounted.length === 0);
   return {
     kind: 'sawtooth',
     why: [
-      `${size} is no larger than ${most}${known ? ` and it weighs no more than ${light}` : ''} (${whose}).`,
-      ...(known ? [] : [`Weigh it: over ${light} take rings and wire.`]),
+      `A frame up to ${most} hangs by a sawtooth hanger (common practice).`,
+      known
+        ? `It weighs no more than ${light}, which that holds (${whose}).`
+        : `Weigh it: over ${light} (${whose}) take rings and wire.`,
     ],
   };
 }

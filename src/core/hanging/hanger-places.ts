@@ -65,9 +65,15 @@ function onMark(length: number, what: keyof typeof MARKS, units: Unit): number {
   return Math.max(1, Math.round(length / step)) * step;
 }
 
-/** Sawtooth hangers and cleats sit on the upper rail. */
-function railPlaces({ hanging, kind, hooks, outside, mouldingWidth, units }: PlacesAsk): HangerPlaces {
-  const down = hanging.hangerDown ?? mouldingWidth / 2;
+/** Whether there is wood behind the middle of the face; a deep lip leaves none there. */
+export function isFaceOnWood(section: Pick<PlacesAsk, 'mouldingWidth' | 'lip'>): boolean {
+  return section.mouldingWidth / 2 <= woodWidth(section);
+}
+
+/** Sawtooth hangers and cleats sit on the upper rail, in the middle of its face where that is wood. */
+function railPlaces(ask: PlacesAsk): HangerPlaces {
+  const { hanging, kind, hooks, outside, mouldingWidth, units } = ask;
+  const down = hanging.hangerDown ?? (isFaceOnWood(ask) ? mouldingWidth : woodWidth(ask)) / 2;
   const hooksApart = hooks === 1 ? 0 : (hanging.hooksApart ?? onMark(outside.width / 2, 'apart', units));
   const span = kind === 'sawtooth' ? hooksApart : 0;
   return { down, in: (outside.width - span) / 2, span, hooksApart, drop: down };

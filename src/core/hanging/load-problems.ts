@@ -5,6 +5,7 @@ import { massText } from '../mass';
 import type { Problem } from '../problem';
 import type { Carried, HangingPlan } from './hanging-plan';
 import { GREATEST_TENSION } from './limits';
+import { butWithout, isWhole, restingOn } from './weight';
 
 type Units = Pick<Job, 'units' | 'hanging'>;
 
@@ -35,7 +36,8 @@ const WHAT = { wire: 'The wire', hook: 'A hook', fitting: 'A fitting on the fram
 function overloaded(one: Carried, { units }: Units, plan: HangingPlan): Problem[] {
   if (one.load === undefined || one.kg === undefined || one.kg <= one.load) return [];
   const [told, may] = [massText(one.kg, units), massText(one.load, units)];
-  const carries = told === may ? `a little over ${may}` : told;
+  const carries = told === may ? `a little over ${may}` : restingOn(plan.weight, one.kg, units);
+  const enough = isWhole(plan.weight) ? `${carries} or more` : `more than ${told}, once it is weighed whole`;
   const named = one.name === undefined ? '' : ` (${one.name.slice(0, 40)})`;
   const more = one.part === 'hook' && plan.hanger.hooks === 1 ? ', or two hooks' : '';
   return [
@@ -43,10 +45,10 @@ function overloaded(one: Carried, { units }: Units, plan: HangingPlan): Problem[
       code: 'over-rated-load',
       severity: 'warning',
       at: `hanging.${one.part}`,
-      message: `${WHAT[one.part]}${named} has to carry ${carries} at worst, and may carry ${may} (${one.basis ?? 'as given'}). Take one that is rated for more${more}.`,
+      message: `${WHAT[one.part]}${named} has to carry ${carries} at worst, and may carry ${may} (${one.basis ?? 'as given'}${butWithout(plan.weight)}). Take one that is rated for more${more}.`,
       value: carries,
       limit: may,
-      remedy: `one rated for ${carries} or more${more}`,
+      remedy: `one rated for ${enough}${more}`,
     },
   ];
 }

@@ -4,14 +4,16 @@ import { hangerPlaces } from './hanger-places';
 import type { HangingAsk } from './hanging-ask';
 import type { HangingPlan } from './hanging-plan';
 import type { MeasuredFrame } from './wall-plan';
+import { isWhole } from './weight';
 
 export function measureFrames(ask: HangingAsk, plan: HangingPlan): MeasuredFrame[] {
   return ask.job.wall.frames.map((frame) => measure(frame, ask, plan));
 }
 
 function measure(frame: WallFrame, ask: HangingAsk, plan: HangingPlan): MeasuredFrame {
-  const { size = plan.outside, drop, weight = frame.size ? undefined : plan.weight.kg?.greatest, edge, centre } = frame;
+  const { size = plan.outside, drop, edge, centre } = frame;
   const isOwn = frame.size === undefined;
+  const weight = frame.weight ?? (isOwn && isWhole(plan.weight) ? plan.weight.kg?.greatest : undefined);
   const places = placesOf(frame, ask, plan);
   const front = frontOf(frame, ask, plan);
   return {

@@ -8,6 +8,7 @@ import { woodWidth, type HangerPlaces } from './hanger-places';
 import type { HangingPlan } from './hanging-plan';
 import { HEAVY, RINGS_DOWN, SAWTOOTH_SIZE, SAWTOOTH_WEIGHT } from './limits';
 import { massText } from '../mass';
+import { butWithout, isWhole, restingOn } from './weight';
 
 /** What double arithmetic may add or lose, mm. */
 const SLACK = 1e-6;
@@ -97,6 +98,8 @@ function unfitHanger(ask: HangingAsk, plan: HangingPlan, show: Show): Problem[] 
     },
   ];
   const greatest = plan.weight.kg?.greatest;
+  const weighs = greatest === undefined ? '' : restingOn(plan.weight, greatest, units);
+  const mayWeigh = isWhole(plan.weight) ? `may weigh ${weighs}` : `weighs ${weighs}${butWithout(plan.weight)}`;
   if (kind === 'sawtooth' && !fitsSawtooth(blank)) {
     const [size, most] = [show.size(blank), show.size(SAWTOOTH_SIZE)];
     return warn(
@@ -109,18 +112,18 @@ function unfitHanger(ask: HangingAsk, plan: HangingPlan, show: Show): Problem[] 
   // The maker's rating counts before the usual limit, and is held against the weight with the other loads.
   const rated = plan.carried.some(({ part, load }) => part === 'fitting' && load !== undefined);
   if (kind === 'sawtooth' && !rated && greatest !== undefined && greatest > SAWTOOTH_WEIGHT) {
-    const [weighs, most] = [massText(greatest, units), massText(SAWTOOTH_WEIGHT, units)];
+    const most = massText(SAWTOOTH_WEIGHT, units);
     return warn(
-      `A sawtooth hanger holds what weighs up to ${most} (common practice), and this may weigh ${weighs}.`,
+      `A sawtooth hanger holds what weighs up to ${most} (common practice), and this ${mayWeigh}.`,
       'rings and wire, on two hooks',
       weighs,
       most,
     );
   }
   if (isHeavy(plan.weight) && kind !== 'cleat') {
-    const [weighs, most] = [massText(greatest ?? 0, units), massText(HEAVY, units)];
+    const most = massText(HEAVY, units);
     return warn(
-      `It may weigh ${weighs}; what weighs more than ${most} is hung by a professional (Earthquake Country Alliance).`,
+      `It ${mayWeigh}; what weighs more than ${most} is hung by a professional (Earthquake Country Alliance).`,
       'a cleat, and a professional to hang it',
       weighs,
       most,
@@ -135,7 +138,7 @@ function onRings(kind: HangerKind): boolean {
 
 /** The plate of a ring must lie on wood, and within the outer edge, or it shows from the side. */
 function offTheWood({ job: { hanging }, frame }: HangingAsk, { hanger, places }: HangingPlan, show: Show): Problem[] {
-  if (!onRings(hanger.kind)) return [];
+  if (!onRings(hanger.kind)) return offTheRail({ hanging, frame }, { hanger, places }, show);
   const wood = woodWidth(frame);
   const half = (hanging.fitting.width ?? 0) / 2;
   if (places.in - half >= -SLACK && places.in + half <= wood + SLACK) return [];
@@ -152,6 +155,28 @@ function offTheWood({ job: { hanging }, frame }: HangingAsk, { hanger, places }:
       value: show.length(places.in + half),
       limit: show.length(wood),
       remedy: `the middle of the wood, ${show.length(wood / 2)} in, and a plate no wider than the wood`,
+    },
+  ];
+}
+
+/** Below the upper rail there is nothing to screw a sawtooth hanger or a cleat to. */
+function offTheRail(
+  { hanging, frame }: Pick<HangingAsk, 'frame'> & Pick<HangingAsk['job'], 'hanging'>,
+  { hanger: { kind }, places: { down } }: Pick<HangingPlan, 'hanger' | 'places'>,
+  show: Show,
+): Problem[] {
+  const wood = woodWidth(frame);
+  if (down <= wood + SLACK) return [];
+  const [what, sits] = kind === 'cleat' ? ['cleat', 'edge'] : ['sawtooth hanger', 'teeth'];
+  return [
+    {
+      code: 'hanger-off-wood',
+      severity: 'warning',
+      at: hanging.hangerDown === undefined ? 'hanging' : 'hanging.hangerDown',
+      message: `A ${what} is screwed to the upper rail, and its ${sits} ${kind === 'cleat' ? 'would lie' : 'would sit'} ${show.length(down)} below the top of the frame: behind the face of ${show.length(frame.mouldingWidth)} with its lip of ${show.length(frame.lip)} there is ${show.length(wood)} of wood, and below it none. It may sit up to ${show.limit(wood)} down.`,
+      value: show.missing(down, wood),
+      limit: show.limit(wood),
+      remedy: `the middle of the wood, ${show.length(wood / 2)} down`,
     },
   ];
 }

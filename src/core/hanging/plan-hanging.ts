@@ -11,7 +11,7 @@ import { leanOf, type Lean } from './lean';
 import { loadProblems } from './load-problems';
 import { impossiblePlaces, placeProblems } from './place-problems';
 import { ringSway, wireSway, type RingSway } from './sway';
-import { hangingWeight, weightProblems, type HangingWeight } from './weight';
+import { hangingWeight, isWhole, weightProblems, type HangingWeight } from './weight';
 
 /**
  * Lengths in mm, exact; forces as parts of the weight, which holds whatever it weighs. The centre of mass is taken to be
@@ -103,8 +103,10 @@ function sharesOf(
   return { wire: 0, hook: each, fitting: hanger.kind === 'cleat' ? 1 : each };
 }
 
-function needsOf(shares: Record<BoughtPart, number>, { kg }: HangingWeight) {
-  if (!kg) return {};
+/** Nothing is known to suffice for a weight that is not whole. */
+function needsOf(shares: Record<BoughtPart, number>, weight: HangingWeight) {
+  const { kg } = weight;
+  if (!kg || !isWhole(weight)) return {};
   return { wire: shares.wire * kg.greatest, hook: shares.hook * kg.greatest, fitting: shares.fitting * kg.greatest };
 }
 

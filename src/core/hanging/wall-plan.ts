@@ -18,7 +18,7 @@ export interface MeasuredFrame {
   readonly dropFrom: 'measured' | 'as hanging has it';
   /** Between its hooks; 0 for one. */
   readonly hooksApart: number;
-  /** kg. */
+  /** kg; left out where it is not known, or not whole. */
   readonly weight?: number;
   /** From the wall to its front, as far as it is known. */
   readonly front?: number;

@@ -188,8 +188,9 @@ function tooHeavy({ frames }: WallPlan, plan: HangingPlan, units: Unit): Problem
   if (hook?.load === undefined) return [];
   const { load } = hook;
   return unique(frames).flatMap((frame): Problem[] => {
-    const each = (frame.weight ?? 0) / frame.hooks.length;
-    if (frame.isOwn || each <= load) return [];
+    if (frame.isOwn || frame.weight === undefined) return [];
+    const each = frame.weight / frame.hooks.length;
+    if (each <= load) return [];
     return [
       {
         code: 'over-rated-load',

@@ -1,16 +1,20 @@
 /** The back of the frame to scale: rings, teeth or cleat, the taut wire on its hooks, and their distances. */
-import type { Box, Point } from '../../core/geometry/box';
+import type { Point } from '../../core/geometry/box';
 import { grow } from '../../core/geometry/box';
 import { woodWidth } from '../../core/hanging/hanger-places';
 import type { HangingPlan } from '../../core/hanging/hanging-plan';
 import type { FrameSizes } from '../../core/layout/layout';
+import type { UnitName } from '../../bridge';
+import type { Block } from '../paper/flow';
 import { PENS } from '../paper/pens';
+import { atScale, boxAtScale, scaleFor, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
 import { lyingDimension, standingDimension } from './dimension';
-import { boxAtScale, scaleInto, type Scaled } from './scale';
 
-/** Room for dimensions beside the frame, mm: left, above, right, below. */
-const BESIDE = { left: 16, top: 9, right: 16, bottom: 12 };
+/** Room for dimensions and the scale above and below the frame, mm. */
+const ABOVE = 9;
+const BELOW = 16;
+const BESIDE = 16;
 const RING = 1.3;
 
 export interface BackDrawing {
@@ -18,18 +22,32 @@ export interface BackDrawing {
   readonly frame: FrameSizes;
   /** Lengths in words. */
   readonly length: (mm: number) => string;
+  readonly unit: UnitName;
 }
 
-export function drawBack(surface: Surface, room: Box, { plan, frame, length }: BackDrawing): void {
+/** In the middle of a width, to the largest scale at which the frame is no higher than `most`, mm. */
+export function backBlock(drawing: BackDrawing, width: number, most: number): Block {
+  const { outside } = drawing.plan;
+  const scale = scaleFor(outside, { width: width - 2 * BESIDE, height: most }, drawing.unit);
+  const tall = outside.height * scale.factor;
+  return {
+    height: ABOVE + tall + BELOW,
+    draw: (surface, { x, y }) => {
+      const left = x + (width - outside.width * scale.factor) / 2;
+      drawBack(surface, atScale(scale, { x: left, y: y - ABOVE - tall }), drawing);
+      const under = { x: x + width / 2, y: y - ABOVE - tall - 13 };
+      surface.text(`back, ${scale.words}`, under, { size: 7, align: 'centre' });
+    },
+  };
+}
+
+function drawBack(surface: Surface, at: At, { plan, frame, length }: BackDrawing): void {
   const { outside, places, hanger } = plan;
-  const inner = grow(room, eachNegative(BESIDE));
-  const scaled = scaleInto(inner, outside);
   const all = { left: 0, bottom: 0, right: outside.width, top: outside.height };
-  const box = boxAtScale(scaled, all);
-  surface.boxes([box, boxAtScale(scaled, grow(all, -woodWidth(frame)))], PENS.edge);
+  const box = boxAtScale(at, all);
+  surface.boxes([box, boxAtScale(at, grow(all, -woodWidth(frame)))], PENS.edge);
   const marks = marksOf(plan);
-  drawHangers(surface, scaled, plan, marks);
-  const { at } = scaled;
+  drawHangers(surface, at, plan, marks);
   const level = (down: number) => at({ x: 0, y: outside.height - down }).y;
   standingDimension(surface, box.left - 10, box.bottom, box.top, length(outside.height));
   lyingDimension(surface, box.left, box.right, box.bottom - 9, length(outside.width));
@@ -45,11 +63,6 @@ export function drawBack(surface: Surface, room: Box, { plan, frame, length }: B
     const [one, other] = [marks.rings[0], marks.rings[1]].map((ring) => (ring ? at(ring).x : 0));
     lyingDimension(surface, one ?? 0, other ?? 0, box.bottom - 4, length(places.span));
   }
-  surface.text(
-    `back, 1 : ${scaled.ratio}`,
-    { x: (room.left + room.right) / 2, y: room.bottom - 1 },
-    { size: 7, align: 'centre' },
-  );
 }
 
 interface Marks {
@@ -68,7 +81,7 @@ function marksOf({ outside, places, hanger }: HangingPlan): Marks {
   };
 }
 
-function drawHangers(surface: Surface, { at }: Scaled, { hanger, outside, places }: HangingPlan, marks: Marks): void {
+function drawHangers(surface: Surface, at: At, { hanger, outside, places }: HangingPlan, marks: Marks): void {
   const [rings, hooks] = [marks.rings.map(at), marks.hooks.map(at)];
   if (hanger.kind === 'rings and wire') {
     const way = [rings[0], ...hooks, rings[1]].filter((point) => point !== undefined);
@@ -99,8 +112,4 @@ function hookAt({ x, y }: Point): (readonly [Point, Point])[] {
 function teethAt({ x, y }: Point): (readonly [Point, Point])[] {
   const points = Array.from({ length: 9 }, (_, index) => ({ x: x - 4 + index, y: y + (index % 2 === 0 ? 0.5 : -0.5) }));
   return points.slice(1).map((point, index) => [points[index] ?? point, point] as const);
-}
-
-function eachNegative(room: typeof BESIDE): typeof BESIDE {
-  return { left: -room.left, top: -room.top, right: -room.right, bottom: -room.bottom };
 }

@@ -7,7 +7,7 @@ import { fractions } from '../paper/type';
 const STROKE = 1.2;
 const STYLE = { size: 7, align: 'centre' } as const;
 
-/** Lying, from x to x; the words stand above its middle. */
+/** Lying, from x to x; the words stand above its middle, and above its strokes where it is too short for them. */
 export function lyingDimension(surface: Surface, from: number, to: number, y: number, words: string): void {
   surface.lines(
     [
@@ -16,7 +16,9 @@ export function lyingDimension(surface: Surface, from: number, to: number, y: nu
     ],
     PENS.hair,
   ); // prettier-ignore
-  surface.text(fractions(words), { x: (from + to) / 2, y: y + 1 }, STYLE);
+  const text = fractions(words);
+  const fits = surface.width(text, STYLE) + 0.6 <= to - from;
+  surface.text(text, { x: (from + to) / 2, y: y + (fits ? 1 : STROKE + 0.5) }, STYLE);
 }
 
 /** Standing, from y to y; the words read upward, left of its middle, or stand right of it where it is too short for them. */

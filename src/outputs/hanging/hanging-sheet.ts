@@ -1,22 +1,39 @@
 /** The hanging sheet: the back of the frame and the wall to scale, with places, wire, loads and cautions in words. */
 import { hang, type Hung } from '../../core/hanging/hang';
 import { hangingWords, type HangingWords } from '../../core/hanging/words/hanging-words';
+import type { HookTable } from '../../core/hanging/words/wall-words';
 import { good, type Result } from '../../core/problem';
 import { lengthText } from '../../core/units';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { drawDocument, openTypesetter, type PagePlan } from '../paper/document';
-import { drawBlocks, flow, type Block } from '../paper/flow';
+import { drawBlocks, flowTight, unparted, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
-import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { headingBlock, pairedBlocks, type Setting } from '../paper/text-blocks';
 import { lostLetters } from '../template/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
-import { drawBack } from './back-drawing';
+import { backBlock } from './back-drawing';
 import { askOf } from './hanging-context';
 import { sectionBlocks, tableBlocks } from '../paper/section-blocks';
-import { drawWall } from './wall-drawing';
+import { wallBlock } from './wall-drawing';
 
-const BACK_HEIGHT = 96;
-const WALL_HEIGHT = 84;
+/** How the drawings lie: how high they are at the most, mm, and whether the wall stands beside the frame. */
+interface Way {
+  readonly back: number;
+  readonly wall: number;
+  readonly isBeside: boolean;
+}
+
+/** From the roomiest on: first the wall gets smaller; beside the frame it stands only where that saves a page. */
+const TALLEST = [96, 76, 56];
+const WAYS = [false, true].flatMap((isBeside) =>
+  TALLEST.flatMap((back) => TALLEST.map((wall): Way => ({ back, wall, isBeside }))).toSorted(
+    (a, b) => b.back + b.wall - (a.back + a.wall) || b.back - a.back,
+  ),
+);
+/** Of the width, for the frame with the wall beside it. */
+const FRAME_PART = 0.5;
+/** A table of more rows may be parted where a page ends. */
+const ROWS_TOGETHER = 12;
 
 /** Problems: those of a frame that can't hang as it is written. Rejects with the signal's reason when cancelled. */
 export async function makeHangingSheet(context: OutputContext, hooks: MakerHooks = {}): Promise<Result<Uint8Array>> {
@@ -27,8 +44,9 @@ export async function makeHangingSheet(context: OutputContext, hooks: MakerHooks
   const paper = listPaper(options.paper, showing.unit);
   const body = plainBody(paper);
   const setting = { typesetter: openTypesetter(fonts), width: body.right - body.left };
-  const blocks = sheetBlocks(context, hung.value, hangingWords(ask, hung.value), setting);
-  const pages = flow(blocks, body.top - body.bottom).map((lot): PagePlan => ({
+  const words = hangingWords(ask, hung.value);
+  const ways = WAYS.map((way) => sheetBlocks(context, hung.value, words, setting, way));
+  const pages = flowTight(ways, body.top - body.bottom).map((lot): PagePlan => ({
     size: paper,
     step: 'Writing the hanging sheet',
     draw: (surface, { number, count }) => {
@@ -45,33 +63,51 @@ export async function makeHangingSheet(context: OutputContext, hooks: MakerHooks
   return good(bytes, lostLetters(context, lost));
 }
 
-function sheetBlocks(context: OutputContext, hung: Hung, words: HangingWords, setting: Setting): Block[] {
-  const length = (mm: number) => lengthText(mm, context.showing);
+function sheetBlocks(
+  { layout, showing }: OutputContext,
+  { hanging, wall }: Hung,
+  words: HangingWords,
+  setting: Setting,
+  way: Way,
+): Block[] {
+  const length = (mm: number) => lengthText(mm, showing);
   const { width } = setting;
-  const back: Block = {
-    height: BACK_HEIGHT,
-    draw: (surface, { x, y }) => {
-      const room = { left: x, right: x + width, top: y - 2, bottom: y - BACK_HEIGHT + 4 };
-      drawBack(surface, room, { plan: hung.hanging, frame: context.layout.frame, length });
+  const { unit } = showing;
+  const [wallHead, ...wallRows] = sectionBlocks(words.wall, setting);
+  const cautions = words.cautions.map((caution) => caution.words);
+  const guidance = words.guidance.rows.map(({ label, how }) => `${label}: ${how}`);
+  const tabled = (heading: string, table: HookTable) => {
+    const blocks = tableBlocks(heading, table, setting);
+    return table.rows.length > ROWS_TOGETHER ? blocks : unparted(blocks);
+  };
+  const back = (wide: number) => backBlock({ plan: hanging, frame: layout.frame, length, unit }, wide, way.back);
+  const onWall = (wide: number) => wallBlock({ wall, length, unit }, wide, way.wall);
+  return [
+    way.isBeside
+      ? besideBlock(back(FRAME_PART * width), onWall((1 - FRAME_PART) * width), FRAME_PART * width)
+      : back(width),
+    ...words.frame.flatMap((section) => unparted(sectionBlocks(section, setting))),
+    ...(wallHead ? [wallHead] : []),
+    ...(way.isBeside ? [] : [{ ...onWall(width), withNext: true }]),
+    ...unparted(wallRows),
+    ...tabled('Frames', words.frames),
+    ...tabled('Hooks and nails', words.hooks),
+    // Together, so that no page is begun for a line or two.
+    ...unparted([
+      headingBlock('Take care'),
+      ...pairedBlocks(cautions, setting, { size: 8 }),
+      headingBlock('What others advise'),
+      ...pairedBlocks(guidance, setting, { size: 8 }),
+    ]),
+  ];
+}
+
+function besideBlock(left: Block, right: Block, across: number): Block {
+  return {
+    height: Math.max(left.height, right.height),
+    draw: (surface, corner) => {
+      left.draw(surface, corner);
+      right.draw(surface, { ...corner, x: corner.x + across });
     },
   };
-  const wall: Block = {
-    height: WALL_HEIGHT,
-    draw: (surface, { x, y }) =>
-      drawWall(surface, { left: x, right: x + width, top: y - 2, bottom: y - WALL_HEIGHT + 4 }, hung.wall, length),
-  };
-  const [wallHead, ...wallRows] = sectionBlocks(words.wall, setting);
-  return [
-    back,
-    ...words.frame.flatMap((section) => sectionBlocks(section, setting)),
-    ...(wallHead ? [wallHead] : []),
-    { ...wall, withNext: true },
-    ...wallRows,
-    ...tableBlocks('Frames', words.frames, setting),
-    ...tableBlocks('Hooks and nails', words.hooks, setting),
-    headingBlock('Take care'),
-    ...words.cautions.map((caution) => paragraphBlock(caution.words, setting, { size: 8 })),
-    headingBlock('What others advise'),
-    ...words.guidance.rows.map(({ label, how }) => paragraphBlock(`${label}: ${how}`, setting, { size: 8 })),
-  ];
 }

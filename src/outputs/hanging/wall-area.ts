@@ -4,7 +4,7 @@ import type { HangerKind } from '../../core/job/hanging';
 import type { HungFrame, WallPlan } from '../../core/hanging/wall-plan';
 import { MM_PER_INCH, type Showing } from '../../core/units';
 import type { Matter } from '../template/matter';
-import { shared } from '../template/view-geometry';
+import { clipLine, cornersOf, shared } from '../template/view-geometry';
 
 export interface WallMark {
   /** The nail's hole, or where the wire or ring sits. */
@@ -96,7 +96,7 @@ function fromOrigin(box: Box, { x, y }: Point): Box {
 }
 
 /** What the pages of a wall template hold. */
-export function wallMatter({ size, marks }: WallArea): Matter {
+export function wallMatter({ size, marks, outlines, level }: WallArea): Matter {
   const rooms = marks.map(({ at: { x, y } }) => ({
     left: x - REACH,
     right: x + REACH,
@@ -104,10 +104,17 @@ export function wallMatter({ size, marks }: WallArea): Matter {
     top: y + REACH,
   }));
   const meets = (part: Box) => rooms.some((room) => shared(room, part) !== undefined);
+  // The letter of a join is not to lie under an edge or the level line.
+  const isCrossed = (part: Box) =>
+    (level > part.bottom && level < part.top) ||
+    outlines.some(({ box }) => {
+      const corners = cornersOf(box);
+      return corners.some((corner, index) => clipLine(corner, corners[(index + 1) % 4] ?? corner, part));
+    });
   return {
     blank: size,
     avoid: { across: marks.map(({ at }) => at.x), up: marks.map(({ at }) => at.y) },
     holds: meets,
-    meets,
+    meets: (spot) => meets(spot) || isCrossed(spot),
   };
 }

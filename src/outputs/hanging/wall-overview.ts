@@ -1,13 +1,13 @@
 /** The first page of a wall template: which page is which, where the origin lies, what to do, and the places in numbers. */
 import type { HangingWords } from '../../core/hanging/words/hanging-words';
 import type { WallPlan } from '../../core/hanging/wall-plan';
-import { SITS } from '../../core/hanging/words/wall-words';
+import { sits } from '../../core/hanging/words/wall-words';
 import { lengthText, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import { openTypesetter, type PagePlan } from '../paper/document';
-import { drawBlocks, flow, type Block } from '../paper/flow';
+import { drawBlocks, flowTight, unparted, type Block } from '../paper/flow';
 import { paperSize } from '../paper/page';
-import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { headingBlock, numberedBlocks, pairedBlocks, type Setting } from '../paper/text-blocks';
 import { drawSheetFrame } from '../template/sheet-frame';
 import { planSheet } from '../template/sheet-plan';
 import { drawMap } from '../template/tile-map';
@@ -30,9 +30,9 @@ export interface WallOverview {
 
 /** Cautions that concern the frame rather than the wall: the hanging sheet has them. */
 const ELSEWHERE: readonly string[] = ['glass', 'lifting', 'fittings'];
-/** Of the map: its headings, and the most it grows to. */
+/** Of the map: its headings, and the most it grows to; less where that saves a page. */
 const MAP_HEADING = 11;
-const TALLEST_MAP = 58;
+const TALLEST_MAPS = [58, 48, 38];
 /** Left of everything on the page, beside the upright check bar, mm. */
 const INDENT = 2;
 
@@ -41,7 +41,11 @@ export function planWallOverview(overview: WallOverview): readonly PagePlan[] {
   const paper = paperSize(tilePaper(context), 'portrait');
   const { body } = planSheet(paper);
   const setting = { typesetter: openTypesetter(context.fonts), width: body.right - body.left - INDENT };
-  const lotsFor = (before: number) => flow(overviewBlocks(overview, setting, before), body.top - body.bottom);
+  const lotsFor = (before: number) =>
+    flowTight(
+      TALLEST_MAPS.map((tallest) => overviewBlocks(overview, setting, before, tallest)),
+      body.top - body.bottom,
+    );
   // Page numbers in the map don't change its height, so that the count is known before them.
   return lotsFor(lotsFor(0).length).map((lot) => ({
     size: paper,
@@ -59,11 +63,12 @@ export function planWallOverview(overview: WallOverview): readonly PagePlan[] {
   }));
 }
 
-function overviewBlocks(overview: WallOverview, setting: Setting, before: number): Block[] {
+function overviewBlocks(overview: WallOverview, setting: Setting, before: number, tallest: number): Block[] {
   const { context, words } = overview;
   const pages = new Map(overview.printed.map((tile, index) => [tile, before + index + 1] as const));
   const { width, height } = overview.area.size;
-  const tall = MAP_HEADING + Math.min(TALLEST_MAP - MAP_HEADING, Math.max(8, (setting.width * height) / width));
+  const cautions = words.cautions.flatMap(({ topic, words: said }) => (ELSEWHERE.includes(topic) ? [] : [said]));
+  const tall = MAP_HEADING + Math.min(tallest - MAP_HEADING, Math.max(8, (setting.width * height) / width));
   const map: Block = {
     height: tall,
     draw: (surface, { x, y }) =>
@@ -85,10 +90,7 @@ function overviewBlocks(overview: WallOverview, setting: Setting, before: number
     headingBlock('What to do'),
     ...numberedBlocks(steps(overview, pages, context.showing), setting, { size: 8.5 }),
     ...tableBlocks('Hooks and nails', words.hooks, setting),
-    headingBlock('Take care'),
-    ...words.cautions
-      .filter(({ topic }) => !ELSEWHERE.includes(topic))
-      .map((caution) => paragraphBlock(caution.words, setting, { size: 8 })),
+    ...unparted([headingBlock('Take care'), ...pairedBlocks(cautions, setting, { size: 8 })]),
   ];
 }
 
@@ -110,7 +112,7 @@ function steps(overview: WallOverview, pages: ReadonlyMap<Tile, number>, showing
     `Lay a spirit level along the long-dashed line, ${text(area.origin.y + area.level)} above the floor, and fasten the paper with tape that lifts off; try the tape where it does not show. Floors and ceilings are seldom level: go by the line.`,
     'Look for cables and pipes behind every mark before anything goes into the wall.',
     markStep(wall, text),
-    'Take the paper off, fix the hooks, hang the frame and check it with the level. Thin lines are the edges of the frames.',
+    `Take the paper off, fix the ${wall.kind === 'cleat' ? 'rail of the cleat' : 'hooks'}, hang the frame and check it with the level. Thin lines are the edges of the frames.`,
   ];
 }
 
@@ -119,8 +121,8 @@ function markStep({ kind, seat }: WallPlan, text: (mm: number) => string): strin
     return 'The heavy crosses lie on the bearing edge of the rail: hold the rail there, level, and mark its own holes; as many as it has, and into studs or masonry.';
   }
   return seat === undefined
-    ? `Each heavy cross is where the ${SITS[kind]} sits on its hook, not the hook's hole: hold the hook there, its seat on the middle of the cross, and mark its hole.`
-    : `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(seat)} below it is where the ${SITS[kind]} sits. Check that on the hook itself.`;
+    ? `Each heavy cross is where ${sits(kind)} on ${kind === 'sawtooth' ? 'their' : 'its'} hook, not the hook's hole: hold the hook there, its seat on the middle of the cross, and mark its hole.`
+    : `Prick through the middle of each heavy cross, the nail's hole; the light cross ${text(seat)} below it is where ${sits(kind)}. Check that on the hook itself.`;
 }
 
 interface Corner {

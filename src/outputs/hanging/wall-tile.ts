@@ -1,9 +1,9 @@
 /** One page of a wall template: nail holes and seats at full scale, frames where they fall in, the level line. */
 import type { Box, Point } from '../../core/geometry/box';
-import { SITS } from '../../core/hanging/words/wall-words';
+import { SITS, sits } from '../../core/hanging/words/wall-words';
 import { lengthText, type Showing } from '../../core/units';
 import type { PagePlan } from '../paper/document';
-import { placeLabel, type Label } from '../paper/label';
+import { labelSize, placeLabel, placeOnWhite, type Label } from '../paper/label';
 import { PENS } from '../paper/pens';
 import { boxRound, Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
@@ -51,18 +51,19 @@ function drawTile(surface: Surface, page: WallTile, number: string): void {
   );
   const place = placeOf(tile, tiling, area.size);
   const room = new Room(boxOnPage(place, tile.own));
-  drawOutlines(surface, area, place);
+  drawOutlines(surface, area, place, room);
   drawLevel(surface, area, place, room);
   for (const mark of area.marks) drawMark(surface, mark, place, room);
   drawJoins(surface, place, room, tile, page.joins);
   drawScales(surface, place, showing);
-  drawRegistration(surface, place, room, showing);
+  drawRegistration(surface, place, room, showing, placeOnWhite);
   for (const mark of area.marks) labelMark(surface, mark, area, place, room, showing);
   labelLevel(surface, area, place, room, showing);
   labelFrames(surface, area, place, room);
+  labelUp(surface, place, room);
 }
 
-function drawOutlines(surface: Surface, { outlines }: WallArea, place: Place): void {
+function drawOutlines(surface: Surface, { outlines }: WallArea, place: Place, room: Room): void {
   const lines = outlines.flatMap(({ box }) => {
     const corners = cornersOf(box);
     return corners.flatMap((corner, index) => {
@@ -71,6 +72,7 @@ function drawOutlines(surface: Surface, { outlines }: WallArea, place: Place): v
     });
   });
   surface.lines(lines, PENS.edge);
+  for (const [from, to] of lines) room.takeCrossable(boxRound(from, to, 0.4));
 }
 
 /** From one edge of the drawn part to the other, to lay a spirit level along. */
@@ -99,22 +101,25 @@ function drawMark(surface: Surface, mark: WallMark, place: Place, room: Room): v
 function labelMark(surface: Surface, mark: WallMark, area: WallArea, place: Place, room: Room, showing: Showing): void {
   if (!contains(place.own, mark.at)) return;
   const at = onPage(place, mark.at);
-  const sits = SITS[area.kind];
-  const what = mark.kind === 'nail' ? 'nail hole' : mark.isMain ? `the ${sits} sits here` : `seat of the ${sits}`;
+  const what =
+    mark.kind === 'nail' ? 'nail hole' : mark.isMain ? `${sits(area.kind)} here` : `seat of the ${SITS[area.kind]}`;
   const name = `${mark.frame.number}${mark.hook === '' ? '' : ` ${mark.hook}`}`;
   const height = `${fractions(lengthText(area.origin.y + mark.at.y, showing))} above the floor`;
   const lines: Label['lines'] = mark.isMain
     ? [{ words: `${name} · ${what}`, size: 9, weight: 'bold' }, { words: height, size: 8 }]
     : [{ words: `${name} · ${what}`, size: 7 }, { words: height, size: 7 }]; // prettier-ignore
-  placeLabel(surface, room, [{ lines, turn: 0 }], ({ width, height: high }) =>
-    [6, 9, 14].flatMap((away) => [
-      { x: at.x + away + width / 2, y: at.y },
-      { x: at.x - away - width / 2, y: at.y },
-      { x: at.x, y: at.y + away + high / 2 },
-      { x: at.x, y: at.y - away - high / 2 },
-    ]),
+  placeOnWhite(surface, room, [{ lines, turn: 0 }], ({ width, height: high }) =>
+    [6, 9, 14].flatMap((away) => {
+      const [beside, above] = [away + width / 2, away + high / 2];
+      const straight = [{ x: beside, y: 0 }, { x: -beside, y: 0 }, { x: 0, y: above }, { x: 0, y: -above }]; // prettier-ignore
+      const aslant = [1, -1].flatMap((up) => [{ x: beside, y: up * above }, { x: -beside, y: up * above }]); // prettier-ignore
+      return [...straight, ...aslant].map(({ x, y }) => ({ x: at.x + x, y: at.y + y }));
+    }),
   );
 }
+
+/** Along a line, from its middle to its ends. */
+const ALONG = [0.5, 0.3, 0.7, 0.2, 0.8, 0.4, 0.6, 0.12, 0.88];
 
 function labelLevel(surface: Surface, area: WallArea, place: Place, room: Room, showing: Showing): void {
   const line = levelIn(area.level, place.own);
@@ -122,38 +127,47 @@ function labelLevel(surface: Surface, area: WallArea, place: Place, room: Room, 
   const [from, to] = [onPage(place, line[0]), onPage(place, line[1])];
   const words = `level · ${fractions(lengthText(area.origin.y + area.level, showing))} above the floor`;
   placeLabel(surface, room, [{ lines: [{ words, size: 7 }], turn: 0 }], ({ height }) =>
-    [0.2, 0.8, 0.5, 0.35, 0.65].flatMap((part) =>
+    ALONG.toReversed().flatMap((part) =>
       [1, -1].map((side) => ({ x: from.x + part * (to.x - from.x), y: from.y + side * (height / 2 + 0.8) })),
     ),
   );
 }
 
-/** Which frame's upper edge it is, where one falls in, and which way is up. */
+/** Which frame's upper or lower edge it is, where one falls in. */
 function labelFrames(surface: Surface, { outlines }: WallArea, place: Place, room: Room): void {
   for (const { frame, box } of outlines) {
-    const edge = clipLine({ x: box.left, y: box.top }, { x: box.right, y: box.top }, place.own);
-    if (!edge) continue;
-    const [from, to] = [onPage(place, edge[0]), onPage(place, edge[1])];
-    const title = frame.title === '' ? '' : ` · ${frame.title}`;
-    const words = [
-      `upper edge of frame ${frame.number}${title}`,
-      `upper edge of frame ${frame.number}`,
-      `frame ${frame.number}`,
-    ];
-    const labels = words.map((said): Label => ({
-      lines: [{ words: surface.fit(said, to.x - from.x, { size: 7 }), size: 7 }],
-      turn: 0,
-    }));
-    placeLabel(surface, room, labels, ({ height }) =>
-      [0.5, 0.3, 0.7, 0.2, 0.8].flatMap((part) =>
-        [-1, 1].map((side) => ({ x: from.x + part * (to.x - from.x), y: from.y + side * (height / 2 + 0.8) })),
-      ),
-    );
+    const title = frame.title === '' ? [] : [`frame ${frame.number} · ${frame.title}`];
+    for (const [name, y] of [
+      ['upper', box.top],
+      ['lower', box.bottom],
+    ] as const) {
+      const edge = clipLine({ x: box.left, y }, { x: box.right, y }, place.own);
+      if (!edge) continue;
+      const [from, to] = [onPage(place, edge[0]), onPage(place, edge[1])];
+      const number = `frame ${frame.number}`;
+      const labels = [...[...title, number].map((words) => `${name} edge of ${words}`), number]
+        .map((words): Label => ({ lines: [{ words, size: 7 }], turn: 0 }))
+        .filter((label) => labelSize(surface, label).width <= to.x - from.x);
+      placeLabel(surface, room, labels, ({ width, height }) =>
+        ALONG.flatMap((part) =>
+          [-1, 1].map((side) => ({
+            x: from.x + width / 2 + part * (to.x - from.x - width),
+            y: from.y + side * (height / 2 + 0.8),
+          })),
+        ),
+      );
+    }
   }
+}
+
+const UP = [0.85, 0.6, 0.35, 0.12, 0.75, 0.5, 0.25, 0.95];
+
+function labelUp(surface: Surface, place: Place, room: Room): void {
   const own = boxOnPage(place, place.own);
-  placeLabel(surface, room, [{ lines: [{ words: '↑ UP', size: 14, weight: 'bold' }], turn: 0 }], ({ width, height }) =>
-    [0.5, 0.25, 0.75].flatMap((part) =>
-      [0.85, 0.6, 0.35, 0.12].map((up) => ({
+  const labels = [14, 10].map((size): Label => ({ lines: [{ words: '↑ UP', size, weight: 'bold' }], turn: 0 }));
+  placeOnWhite(surface, room, labels, ({ width, height }) =>
+    UP.flatMap((up) =>
+      ALONG.map((part) => ({
         x: own.left + width / 2 + part * (own.right - own.left - width),
         y: own.bottom + height / 2 + up * (own.top - own.bottom - height),
       })),

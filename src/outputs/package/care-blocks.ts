@@ -6,7 +6,7 @@ import type { Judgement } from '../../core/care/judgement';
 import { NumberedSources } from '../../core/care/numbered-sources';
 import type { Block } from '../paper/flow';
 import { sectionBlocks } from '../paper/section-blocks';
-import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { headingBlock, numberedBlocks, pairedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
 
 const SMALL = { size: 8 } as const;
 
@@ -26,7 +26,15 @@ export function careBlocks(care: Care, setting: Setting): Block[] {
   const rows = sources.rows();
   return rows.length === 0
     ? body
-    : [...body, headingBlock('Sources'), ...rows.map(([mark, words]) => small(`${mark} ${words}`))];
+    : [
+        ...body,
+        headingBlock('Sources'),
+        ...pairedBlocks(
+          rows.map(([mark, words]) => `${mark} ${words}`),
+          setting,
+          SMALL,
+        ),
+      ];
 }
 
 /** What it lacks, or else what it meets. */

@@ -17,10 +17,10 @@ import { good, type Result } from '../../core/problem';
 import { startShelf } from '../../core/shelf/start-shelf';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { drawDocument, openTypesetter, type PagePlan } from '../paper/document';
-import { drawBlocks, flow, type Block } from '../paper/flow';
+import { drawBlocks, flowTight, unparted, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { sectionBlocks, tableBlocks } from '../paper/section-blocks';
-import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { headingBlock, pairedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { lostLetters } from '../template/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 import { careBlocks } from './care-blocks';
@@ -35,7 +35,7 @@ export async function makePackageSheet(context: OutputContext, hooks: MakerHooks
   const paper = listPaper(options.paper, showing.unit);
   const body = plainBody(paper);
   const setting = { typesetter: openTypesetter(fonts), width: body.right - body.left };
-  const pages = flow(sheetBlocks(context, setting), body.top - body.bottom).map((lot): PagePlan => ({
+  const pages = flowTight(sheetWays(context, setting), body.top - body.bottom).map((lot): PagePlan => ({
     size: paper,
     step: 'Writing the package sheet',
     draw: (surface, { number, count }) => {
@@ -52,24 +52,33 @@ export async function makePackageSheet(context: OutputContext, hooks: MakerHooks
   return good(bytes, lostLetters(context, lost));
 }
 
-function sheetBlocks(context: OutputContext, setting: Setting): Block[] {
+/** Of the section at the most, mm; smaller where that saves a page. */
+const SECTION_HEIGHTS = [100, 68, 48, 34];
+
+/** The same sheet with a smaller and smaller section. */
+function sheetWays(context: OutputContext, setting: Setting): (readonly Block[])[] {
   const { job, layout, shelf } = context;
   /** Told in the unit of the export. */
   const told = { ...job, units: context.showing.unit };
   const answer = answerPackage(told, layout, { shelf: shelf ?? startShelf(job.units === 'in' ? 'inch' : 'metric') });
   const made = piecesOf({ jobs: [{ job, layout }], ...(shelf ? { shelf } : {}) });
   const frame = made.ok ? made.value.frames[0] : undefined;
-  return [
+  const rest = [
     ...packageBlocks(context, answer, setting),
     ...(frame ? piecesBlocks(context, frame, setting) : []),
     ...checkBlocks(`Check list: ${BUILD_WORDS[job.frame.build]}`, answer.checkList, setting),
     ...careBlocks(judgeCare(told, layout, shelf), setting),
-    headingBlock('Take care'),
-    ...[PIECES_CAUTION, ...CAUTIONS_BESIDE_GLASS].map((words) => paragraphBlock(words, setting, SMALL)),
+    ...unparted([
+      headingBlock('Take care'),
+      ...pairedBlocks([PIECES_CAUTION, ...CAUTIONS_BESIDE_GLASS], setting, SMALL),
+    ]),
   ];
+  if (answer.stack.items.length === 0) return [rest];
+  const section = packageSection(job, layout, answer);
+  return SECTION_HEIGHTS.map((most) => [sectionBlock(section, setting.width, most, context.showing.unit), ...rest]);
 }
 
-function packageBlocks({ job, layout, showing }: OutputContext, answer: PackageAnswer, setting: Setting): Block[] {
+function packageBlocks({ job, showing }: OutputContext, answer: PackageAnswer, setting: Setting): Block[] {
   const show = showFor({ ...job, units: showing.unit });
   const { stack, fit, remedies, air, pressure, standOut, float } = answer;
   const { rows, notes } = stackWords(stack, show);
@@ -77,7 +86,6 @@ function packageBlocks({ job, layout, showing }: OutputContext, answer: PackageA
   const told = (heading: string, words: readonly string[] = []) =>
     words.length === 0 ? [] : [headingBlock(heading), ...words.map((one) => paragraphBlock(one, setting))];
   return [
-    ...(stack.items.length === 0 ? [] : [sectionBlock(packageSection(job, layout, answer), setting.width)]),
     ...tableBlocks('The stack', { heads: ['', ...STACK_HEADS], rows: numbered }, setting),
     ...underTable(notes, setting),
     ...told('Fit', fit.words),
@@ -96,7 +104,7 @@ function piecesBlocks({ showing }: OutputContext, frame: FramePieces, setting: S
   const { pieces, moulding, weight, costs } = frame;
   const table = { heads: PIECE_HEADS, rows: pieces.map((piece) => pieceRow(piece, showing)) };
   const rows = (heading: string, list: readonly WordsRow[]) =>
-    sectionBlocks({ heading, rows: list.map(([label, value, how]) => ({ label, value, how })) }, setting);
+    unparted(sectionBlocks({ heading, rows: list.map(([label, value, how]) => ({ label, value, how })) }, setting));
   return [
     ...(pieces.length === 0 ? [] : tableBlocks('Pieces, from the front', table, setting)),
     ...underTable(sizeRules(pieces), setting),

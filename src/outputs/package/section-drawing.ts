@@ -1,9 +1,11 @@
 /** The section through the lower rail, to scale, its items numbered as in the table of the stack. */
-import type { Box, Point, Size } from '../../core/geometry/box';
+import type { UnitName } from '../../bridge';
+import type { Box } from '../../core/geometry/box';
 import type { ItemKind } from '../../core/package/stack';
 import type { PackageSection } from '../../core/package/package-section';
 import type { Block } from '../paper/flow';
 import { PENS } from '../paper/pens';
+import { atScale, boxAtScale, scaleFor, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
 
 /** Greys tell neighbours apart; what is left white is board. */
@@ -15,8 +17,7 @@ const GREYS: Readonly<Partial<Record<ItemKind, string>>> = {
   backing: '#f0f0f0',
 };
 const WOOD = '#d8d0c4';
-/** The most that the section itself may be high, and the room above and below it, mm. */
-const MOST_HEIGHT = 68;
+/** Above and below the section itself, mm. */
 const ABOVE = 11;
 const BELOW = 6;
 /** From the drawing up to the numbers, and between two of them, mm. */
@@ -24,35 +25,23 @@ const LEADER = 5;
 const APART = 4;
 const NUMBER = { size: 7, align: 'centre' } as const;
 
-/** Enlarged by halves where there is room, so that a rule can be laid on it. */
-function scaleOf({ size }: PackageSection, most: Size) {
-  const room = Math.min(most.width / size.width, most.height / size.height);
-  const halves = Math.floor(2 * room);
-  if (halves < 2) return { times: 1 / Math.ceil(1 / room), words: `1 : ${Math.ceil(1 / room)}` };
-  return { times: halves / 2, words: halves % 2 === 0 ? `${halves / 2} : 1` : `${halves} : 2` };
-}
-
-/** As high as the section comes to be with its numbers and its scale. */
-export function sectionBlock(section: PackageSection, width: number): Block {
-  const { times, words } = scaleOf(section, { width, height: MOST_HEIGHT });
-  const tall = section.size.height * times;
+/** As high as the section comes to be with its numbers and its scale. @param most the section itself, mm. */
+export function sectionBlock(section: PackageSection, width: number, most: number, unit: UnitName): Block {
+  const scale = scaleFor(section.size, { width, height: most }, unit, 'enlarged');
+  const [tall, wide] = [section.size.height * scale.factor, section.size.width * scale.factor];
   return {
     height: ABOVE + tall + BELOW,
     draw: (surface, { x, y }) => {
       const bottom = y - ABOVE - tall;
-      const left = x + (width - section.size.width * times) / 2;
-      drawSection(surface, section, ({ x: across, y: up }) => ({ x: left + across * times, y: bottom + up * times }));
+      drawSection(surface, section, atScale(scale, { x: x + (width - wide) / 2, y: bottom }));
       const under = { x: x + width / 2, y: bottom - 4 };
-      surface.text(`section through the lower rail, ${words}, front to the left`, under, NUMBER);
+      surface.text(`section through the lower rail, ${scale.words}, front to the left`, under, NUMBER);
     },
   };
 }
 
-function drawSection(surface: Surface, section: PackageSection, at: (point: Point) => Point): void {
-  const boxed = (box: Box): Box => {
-    const [low, high] = [at({ x: box.left, y: box.bottom }), at({ x: box.right, y: box.top })];
-    return { left: low.x, bottom: low.y, right: high.x, top: high.y };
-  };
+function drawSection(surface: Surface, section: PackageSection, at: At): void {
+  const boxed = (box: Box) => boxAtScale(at, box);
   drawWood(surface, section, at);
   for (const { kind, box } of section.items) {
     const grey = GREYS[kind];
@@ -67,7 +56,7 @@ function drawSection(surface: Surface, section: PackageSection, at: (point: Poin
   drawNumbers(surface, section, at);
 }
 
-function drawWood(surface: Surface, { wood }: PackageSection, at: (point: Point) => Point): void {
+function drawWood(surface: Surface, { wood }: PackageSection, at: At): void {
   const corners = wood.map(at);
   surface.fillArea(corners, WOOD);
   surface.lines(
@@ -77,7 +66,7 @@ function drawWood(surface: Surface, { wood }: PackageSection, at: (point: Point)
 }
 
 /** A number over each item, side by side however thin the items are. */
-function drawNumbers(surface: Surface, { items, size }: PackageSection, at: (point: Point) => Point): void {
+function drawNumbers(surface: Surface, { items, size }: PackageSection, at: At): void {
   const middles = items.map(({ box }) => at({ x: (box.left + box.right) / 2, y: 0 }).x);
   const centre = middles.reduce((sum, x) => sum + x, 0) / Math.max(1, middles.length);
   const first = centre - ((items.length - 1) * APART) / 2;

@@ -34,6 +34,18 @@ export function flow(blocks: readonly Block[], room: number): readonly (readonly
   return pages;
 }
 
+/** The first of several ways to lay out the same, from the roomiest on, that takes the fewest pages. */
+export function flowTight(ways: readonly (readonly Block[])[], room: number): readonly (readonly Block[])[] {
+  const all = ways.map((blocks) => flow(blocks, room));
+  const fewest = Math.min(...all.map(({ length }) => length));
+  return all.find(({ length }) => length === fewest) ?? [];
+}
+
+/** Blocks that are not parted where a page ends. */
+export function unparted(blocks: readonly Block[]): readonly Block[] {
+  return blocks.map((block, index) => (index < blocks.length - 1 ? { ...block, withNext: true } : block));
+}
+
 /** Blocks with a few that end them, which never have a page to themselves. */
 export function endedBy(blocks: readonly Block[], end: readonly Block[]): readonly Block[] {
   if (end.length === 0) return blocks;

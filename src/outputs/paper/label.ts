@@ -1,5 +1,5 @@
 /** Labels: a few centred lines of type, upright or reading upward, that find themselves a free place. */
-import { boxAt, type Box, type Point, type Size } from '../../core/geometry/box';
+import { boxAt, heightOf, widthOf, type Box, type Point, type Size } from '../../core/geometry/box';
 import { fromPoints } from './page';
 import type { Room } from './room';
 import type { Surface } from './surface';
@@ -61,17 +61,66 @@ export function placeLabel(
   surface: Surface,
   room: Room,
   labels: readonly Label[],
-  middlesOf: (size: Size, label: Label) => readonly Point[],
+  middlesOf: MiddlesOf,
 ): Box | undefined {
-  for (const label of labels) {
-    const size = labelSize(surface, label);
-    const boxes = middlesOf(size, label).map((middle) => ({
-      box: boxAt({ x: middle.x - size.width / 2, y: middle.y - size.height / 2 }, size),
-    }));
+  for (const { label, boxes } of placings(surface, labels, middlesOf)) {
     const found = room.takeFirst(boxes);
     if (!found) continue;
     drawLabel(surface, label, found.box);
     return found.box;
   }
   return undefined;
+}
+
+/**
+ * The same of a label that must not be missing: where there is no room beside the lines that may be crossed, it lies over
+ * them on a white field, so that none runs through its words.
+ */
+export function placeOnWhite(
+  surface: Surface,
+  room: Room,
+  labels: readonly Label[],
+  middlesOf: MiddlesOf,
+): Box | undefined {
+  const beside = placeLabel(surface, room, labels, middlesOf);
+  if (beside) return beside;
+  for (const { label, boxes } of placings(surface, labels, middlesOf)) {
+    const found = room.takeFirst(boxes, 'open');
+    if (!found) continue;
+    surface.fill(found.box, 'white');
+    drawLabel(surface, label, found.box);
+    return found.box;
+  }
+  return undefined;
+}
+
+/** Across and up a box, from the middle outward. */
+const PARTS = [0.5, 0.35, 0.65, 0.2, 0.8];
+const SPOTS = PARTS.flatMap((up) => PARTS.map((across) => ({ across, up }))).toSorted(
+  (a, b) => offMiddle(a) - offMiddle(b),
+);
+
+function offMiddle({ across, up }: { readonly across: number; readonly up: number }): number {
+  return Math.hypot(across - 0.5, up - 0.5);
+}
+
+/** Places within a box, its middle first. */
+export function spotsIn(box: Box): MiddlesOf {
+  return ({ width, height }) =>
+    SPOTS.map(({ across, up }) => ({
+      x: box.left + width / 2 + across * (widthOf(box) - width),
+      y: box.bottom + height / 2 + up * (heightOf(box) - height),
+    }));
+}
+
+export type MiddlesOf = (size: Size, label: Label) => readonly Point[];
+
+function placings(surface: Surface, labels: readonly Label[], middlesOf: MiddlesOf) {
+  return labels.map((label) => {
+    const size = labelSize(surface, label);
+    const boxes = middlesOf(size, label).map((middle) => ({
+      box: boxAt({ x: middle.x - size.width / 2, y: middle.y - size.height / 2 }, size),
+    }));
+    return { label, boxes };
+  });
 }

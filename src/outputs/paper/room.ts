@@ -21,10 +21,15 @@ export class Room {
   }
 
   isFree(box: Box): boolean {
+    return this.isOpen(box) && !meets(this.crossable, box);
+  }
+
+  /** True where nothing is in the way but what may be crossed. */
+  isOpen(box: Box): boolean {
     const { within } = this;
     const inside =
       box.left >= within.left && box.right <= within.right && box.bottom >= within.bottom && box.top <= within.top;
-    return inside && this.isClear(box) && !meets(this.crossable, box);
+    return inside && this.isClear(box);
   }
 
   /** True when a box touches nothing but what may be crossed, wherever it lies. */
@@ -32,10 +37,10 @@ export class Room {
     return !meets(this.taken, box);
   }
 
-  /** Takes the first of the boxes that is free; undefined when none is. */
-  takeFirst<T extends { readonly box: Box }>(candidates: Iterable<T>): T | undefined {
+  /** Takes the first of the boxes that is free, or else open; undefined when none is. */
+  takeFirst<T extends { readonly box: Box }>(candidates: Iterable<T>, where: 'free' | 'open' = 'free'): T | undefined {
     for (const candidate of candidates) {
-      if (!this.isFree(candidate.box)) continue;
+      if (!(where === 'free' ? this.isFree(candidate.box) : this.isOpen(candidate.box))) continue;
       this.take(candidate.box);
       return candidate;
     }

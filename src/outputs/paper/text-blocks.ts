@@ -37,6 +37,26 @@ export function paragraphBlock(
   };
 }
 
+/** Paragraphs two by two, the left one first, where they are many and short. */
+export function pairedBlocks(paragraphs: readonly string[], setting: Setting, style: TextStyle): Block[] {
+  const between = 5;
+  const width = (setting.width - between) / 2;
+  const blocks = paragraphs.map((words) => paragraphBlock(words, { ...setting, width }, style));
+  return blocks.flatMap((left, index): Block[] => {
+    if (index % 2 === 1) return [];
+    const right = blocks[index + 1];
+    return [
+      {
+        height: Math.max(left.height, right?.height ?? 0),
+        draw: (surface, corner) => {
+          left.draw(surface, corner);
+          right?.draw(surface, { ...corner, x: corner.x + width + between });
+        },
+      },
+    ];
+  });
+}
+
 /** Paragraphs counted from 1, the numbers in a column of their own. */
 export function numberedBlocks(steps: readonly string[], setting: Setting, style: TextStyle = { size: 9 }): Block[] {
   const indent = 5;

@@ -34,9 +34,15 @@ export const NEUTRAL_MARK = '□';
 const LONGEST_TEXT = 2000;
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
-/** Gives the fractions of a shown length their fraction slash, with which the font sets them true. */
-export function fractions(length: string): string {
-  return length.replace(/(\d)\/(\d)/g, '$1\u2044$2');
+/**
+ * Gives the fractions of an inch in a text their fraction slash, with which the font sets them true. Others, such as the
+ * number of a leaflet, 10/8, stay as they are.
+ */
+export function fractions(text: string): string {
+  return text.replace(
+    /(?<![\d/])(\d{1,2})\/(2|3|4|6|8|12|16|24|32|48|64)(?![\d/])/g,
+    (all, over: string, under: string) => (Number(over) < Number(under) ? `${over}\u2044${under}` : all),
+  );
 }
 
 /**

@@ -1,7 +1,7 @@
 /** What joins the pages: registration marks and scales measured from the common origin, and lettered joins. */
 import type { Box, Point } from '../../core/geometry/box';
 import { MM_PER_INCH, showLength, type Showing } from '../../core/units';
-import { placeLabel } from '../paper/label';
+import { placeLabel, type Label, type MiddlesOf } from '../paper/label';
 import { PENS } from '../paper/pens';
 import { boxRound, type Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
@@ -13,8 +13,17 @@ import { cornersOf } from './view-geometry';
 const CROSS = 4;
 const RING = 2;
 
-/** A cross with a ring at each corner of the page's own part, with its distances from the origin in words. */
-export function drawRegistration(surface: Surface, part: Place, room: Room, showing: Showing): void {
+/**
+ * A cross with a ring at each corner of the page's own part, with its distances from the origin in words.
+ * @param placeName how a name is placed that finds no free room
+ */
+export function drawRegistration(
+  surface: Surface,
+  part: Place,
+  room: Room,
+  showing: Showing,
+  placeName: typeof placeLabel = placeLabel,
+): void {
   const corners = cornersOf(part.own);
   for (const corner of corners) {
     const at = onPage(part, corner);
@@ -34,10 +43,17 @@ export function drawRegistration(surface: Surface, part: Place, room: Room, show
     surface.circle(at, RING, PENS.mark);
     room.take(boxRound(at, at, CROSS + 0.3));
   }
-  for (const corner of corners) nameCorner(surface, corner, part, room, showing);
+  for (const corner of corners) {
+    const { labels, middles } = cornerName(corner, part, showing);
+    placeName(surface, room, labels, middles);
+  }
 }
 
-function nameCorner(surface: Surface, corner: Point, part: Place, room: Room, showing: Showing): void {
+function cornerName(
+  corner: Point,
+  part: Place,
+  showing: Showing,
+): { readonly labels: readonly Label[]; readonly middles: MiddlesOf } {
   const at = onPage(part, corner);
   const value = (mm: number) => {
     const shown = showLength(mm, showing);
@@ -49,19 +65,17 @@ function nameCorner(surface: Surface, corner: Point, part: Place, room: Room, sh
     words: text,
     size: 6,
   }));
-  placeLabel(
-    surface,
-    room,
-    [
+  return {
+    labels: [
       { lines, turn: 0 },
       { lines, turn: 90 },
     ],
-    (size) =>
+    middles: (size) =>
       [4.6, 8, 12, 20].flatMap((away) => [
         { x: at.x + inward.x * (away + size.width / 2), y: at.y + inward.y * (2.4 + size.height / 2) },
         { x: at.x + inward.x * (2.4 + size.width / 2), y: at.y + inward.y * (away + size.height / 2) },
       ]),
-  );
+  };
 }
 
 /** The lines pages are trimmed to, and on each join this page's half of a ring with the join's letter. */

@@ -1,11 +1,12 @@
 /** The tile map: a layer divided into its pages, each with its page number, empty ones crossed out. */
-import type { Box, Point } from '../../core/geometry/box';
-import { capHeight } from '../paper/label';
+import { grow, type Box, type Point } from '../../core/geometry/box';
+import { placeOnWhite, spotsIn, type Label } from '../paper/label';
 import { PENS } from '../paper/pens';
+import { boxRound, Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
 import { drawMat, type MatDrawing } from './mat-drawing';
 import type { Tile, Tiling } from './tiling';
-import type { ViewLayer } from './view-geometry';
+import { cornersOf, type ViewLayer } from './view-geometry';
 
 export interface LayerTiles {
   readonly layer: ViewLayer;
@@ -60,20 +61,27 @@ export function drawMap(
     }
     const number = String(pages.get(tile) ?? '');
     const size = Math.min(12, (high.y - low.y) * 1.8, ((high.x - low.x) * 3) / number.length);
-    const middle = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 - size * 0.125 };
-    if (size >= SMALLEST) drawNumber(surface, number, middle, size);
+    if (size < SMALLEST) continue;
+    const cell = { left: low.x, right: high.x, bottom: low.y, top: high.y };
+    const openings = whole.openings.map(({ opening }) => boxBetween(at, opening));
+    drawNumber(surface, number, cell, openings, size);
   }
 }
 
-/** On a patch of white, so that no line runs through it. */
-function drawNumber(surface: Surface, number: string, at: Point, size: number): void {
-  const style = { size, weight: 'bold', align: 'centre' } as const;
-  const half = surface.width(number, style) / 2;
-  surface.fill(
-    { left: at.x - half, right: at.x + half, bottom: at.y - 0.2, top: at.y + capHeight(size) + 0.2 },
-    'white',
-  );
-  surface.text(number, at, style);
+function boxBetween(at: (point: Point) => Point, { left, right, bottom, top }: Box): Box {
+  const [low, high] = [at({ x: left, y: bottom }), at({ x: right, y: top })];
+  return { left: low.x, right: high.x, bottom: low.y, top: high.y };
+}
+
+/** Beside the openings' edges that fall into its cell where it can, and else on a patch of white, so that none runs through it. */
+function drawNumber(surface: Surface, number: string, cell: Box, openings: readonly Box[], size: number): void {
+  // In the middle it has room however small the cell is.
+  const room = new Room(grow(cell, 1));
+  for (const corners of openings.map(cornersOf)) {
+    corners.forEach((corner, index) => room.takeCrossable(boxRound(corner, corners[(index + 1) % 4] ?? corner, 0.1)));
+  }
+  const label: Label = { lines: [{ words: number, size, weight: 'bold' }], turn: 0 };
+  placeOnWhite(surface, room, [label], spotsIn(cell));
 }
 
 function pagesWords(printed: readonly number[], tiles: number): string {

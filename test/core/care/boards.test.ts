@@ -83,6 +83,34 @@ describe('boards for photographs', () => {
   });
 });
 
+describe('the pH that is asked', () => {
+  const lacks = (quality: Quality, kind?: 'cyanotype') =>
+    itemOf(kept(kind ? { kind } : {}, {}, quality), 'mount board')
+      .demands.filter(({ met }) => !met)
+      .map(({ words }) => words)
+      .join('. ');
+  const ranges = (words: string) => new Set(words.match(/\d+(\.\d+)? to \d+(\.\d+)?(?! %)/g));
+
+  it.each<readonly [string, Quality]>([
+    ['not said', { fibre: 'cotton', reserve: 3 }],
+    ['acid', { fibre: 'cotton', ph: 6, reserve: 3 }],
+    ['high', { fibre: 'cotton', ph: 9.8, reserve: 3 }],
+    ['too alkaline', { fibre: 'cotton', ph: 11, reserve: 3 }],
+  ])('is one range, whether its own is %s', (_, quality) => {
+    expect([...ranges(lacks(quality))]).toEqual(['7 to 9.5']);
+  });
+
+  it('is another where there is no reserve, and both are told where that is not said', () => {
+    expect([...ranges(lacks({ fibre: 'cotton', reserve: 0 }))]).toEqual(['6.5 to 7.5']);
+    expect([...ranges(lacks({ fibre: 'cotton' }))]).toEqual(['7 to 9.5', '6.5 to 7.5']);
+  });
+
+  it.each<Quality>([{}, { ph: 6 }, { ph: 8, reserve: 3 }, { reserve: 3 }, { ph: 11 }])(
+    'against a cyanotype is the neutral one alone: %j',
+    (quality) => expect([...ranges(lacks({ fibre: 'cotton', ...quality }, 'cyanotype'))]).toEqual(['6.5 to 7.5']),
+  );
+});
+
 // LC guide (quoted in a reprint): board is usually 4-ply at the least. FACTS, Standard Guide, cl. 10.01 (quoted): a 4-ply
 // board is 0.045 in. Saitzyk, Art Hardware, 1987 (seen): 0.050 to 0.060 in.
 describe('boards are 4-ply at the least', () => {

@@ -54,6 +54,14 @@ describe('a danger is told, and its edit ends it', () => {
       ['board-acid', 'mat.layers[0].quality.ph'],
       ['board-acid', 'package.mountBoard.quality.ph'],
     ]);
+    expect(dangersOf(job).map(({ limit }) => limit)).toEqual(['pH 7 to 9.5', 'pH 7 to 9.5']);
+    // CCI Notes 11/5 (seen): unbuffered pH 7; CCAHA (seen): neutral against a cyanotype.
+    const limits = (kind: 'chart or map' | 'cyanotype', reserve: number) =>
+      dangersOf(kept({ kind }, {}, { ...acid, reserve })).flatMap(({ code, limit }) =>
+        code === 'board-acid' ? limit : [],
+      );
+    expect(limits('chart or map', 0)).toEqual(['pH 6.5 to 7.5', 'pH 6.5 to 7.5']);
+    expect(limits('cyanotype', 0)).toEqual(['pH 6.5 to 7.5', 'pH 6.5 to 7.5']);
   });
 
   it('ask-conservator, once, of what the job says is a matter for one', () => {

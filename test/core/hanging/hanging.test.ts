@@ -5,10 +5,10 @@ import { hang, hangingProblems } from '../../../src/core/hanging/hang';
 import { leanOf } from '../../../src/core/hanging/lean';
 import { dropOfWire } from '../../../src/core/hanging/statics/level-wire';
 import { ringSway } from '../../../src/core/hanging/sway';
-import { readShelf } from '../../../src/core/shelf/read-shelf';
+import { hangingWords } from '../../../src/core/hanging/words/hanging-words';
 import type { Shelf } from '../../../src/core/shelf/shelf';
 import type { Contents } from '../open';
-import { askOf, FERN, hung, problemOf, problemsOf } from './hung';
+import { askOf, FERN, hung, problemOf, problemsOf, shelf } from './hung';
 
 const INCH = 25.4;
 const POUND = 0.45359237;
@@ -18,12 +18,6 @@ const sized = (size: string, said: Contents['hanging'] = {}): Contents => ({
   windows: { kind: 'window', size: '2 x 2 in' },
   hanging: said,
 });
-
-function shelf(text: string): Shelf {
-  const read = readShelf(text);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
-  return read.value;
-}
 
 describe('the hanger', () => {
   // Common practice, no source: sawtooth up to 8 x 10 in and light (here 5 lb), rings and wire above.
@@ -103,6 +97,29 @@ describe('places on the back', () => {
     const { places } = hung(hanging({ hanger: 'sawtooth' })).hanging;
     expect(places).toMatchObject({ down: 9.525, drop: 9.525, hooksApart: 0, span: 0 });
     expect(places.in).toBeCloseTo((12.125 * INCH) / 2, 9);
+  });
+
+  it('of a sawtooth hanger or a cleat behind a deep lip: in the middle of what wood there is', () => {
+    const frame = { ...FERN.frame, mouldingWidth: '3/4 in', lip: '1/2 in' };
+    for (const hanger of ['sawtooth', 'cleat'] as const) {
+      const contents = hanging({ hanger }, { frame });
+      expect(hung(contents).hanging.places.down).toBeCloseTo(INCH / 8, 9);
+      expect(problemsOf(contents).map(({ code }) => code)).not.toContain('hanger-off-wood');
+    }
+  });
+
+  it('say where they come from', () => {
+    const where = (said: Contents['hanging'], frame = {}) => {
+      const contents = hanging(said, { frame: { ...FERN.frame, ...frame } });
+      const { frame: sections } = hangingWords(askOf(contents), hung(contents));
+      return sections.flatMap(({ rows }) => rows).find(({ label }) => / below the top$/.test(label))!.how;
+    };
+    expect(where({ hanger: 'sawtooth' })).toMatch(
+      /^in the middle of the upper rail's face, to the teeth; the wood is 1\/2 in/,
+    );
+    expect(where({ hanger: 'sawtooth' }, { lip: '1/2 in' })).toMatch(/^in the middle of the upper rail's wood,/);
+    expect(where({ hanger: 'sawtooth', hangerDown: '1/4 in' })).toMatch(/^as given, to the teeth/);
+    expect(where({ hanger: 'cleat', hangerDown: '1/4 in' })).toMatch(/^as given, to the edge/);
   });
 });
 
@@ -273,29 +290,6 @@ describe('what things may carry', () => {
   });
 });
 
-describe('the weight', () => {
-  const parts = { counted: { least: 1, nominal: 1.5, greatest: 2 }, notCounted: ['the moulding'] };
-
-  it('is that of the scale, else that of the parts with what they leave out, never 0', () => {
-    expect(hung(hanging({ weight: '3 kg' }), { weighed: parts }).hanging.weight).toMatchObject({ source: 'weighed', kg: { greatest: 3 } });
-    expect(hung(FERN, { weighed: parts }).hanging.weight).toMatchObject({ source: 'reckoned', kg: parts.counted });
-    expect(hung(FERN).hanging.weight).toEqual({ source: 'unknown', notCounted: [] });
-    const nothing = { counted: { least: 0, nominal: 0, greatest: 0 }, notCounted: ['all of it'] };
-    expect(hung(FERN, { weighed: nothing }).hanging.weight.kg).toBeUndefined();
-  }); // prettier-ignore
-
-  it('that is not whole asks to be weighed', () => {
-    expect(problemOf(FERN, 'weight-not-known', { weighed: parts }).message).toMatch(/the moulding is not counted/);
-    expect(problemOf(FERN, 'weight-not-known').message).toMatch(/has not been weighed/);
-    expect(problemsOf(hanging({ weight: '3 kg' }), { weighed: parts })).toEqual([]);
-  });
-
-  it('counts at its greatest', () => {
-    const { carried } = hung(hanging({ hanger: 'rings and wire' }), { weighed: parts }).hanging;
-    for (const one of carried) expect(one.kg).toBeCloseTo(2 * one.share, 12);
-  });
-});
-
 describe('any frame', () => {
   /** Every number there is in a value, however deep. */
   const numbers = (value: unknown): number[] =>
@@ -348,6 +342,8 @@ describe('what is said against it', () => {
     ['hanger-unfit', { hanger: 'rings and wire', weight: '51 lb' }, 'hanging.hanger'],
     ['ring-off-wood', { hanger: 'rings and wire', hangerIn: '9/16 in' }, 'hanging.hangerIn'],
     ['ring-off-wood', { hanger: 'rings and wire', fitting: { width: '5/8 in' } }, 'hanging.fitting.width'],
+    ['hanger-off-wood', { hanger: 'sawtooth', hangerDown: '4 in' }, 'hanging.hangerDown'],
+    ['hanger-off-wood', { hanger: 'cleat', hangerDown: '9 in' }, 'hanging.hangerDown'],
     ['rings-below-middle', { hanger: 'rings and wire', hangerDown: '8 in' }, 'hanging.hangerDown'],
     ['rings-low', { hanger: 'rings and wire', hangerDown: '5 1/2 in' }, 'hanging.hangerDown'],
     ['wire-too-taut', { hanger: 'rings and wire', hooks: 1, wireBelowTop: '4 in' }, 'hanging.wireBelowTop'],
@@ -365,6 +361,7 @@ describe('what is said against it', () => {
       { hanger: 'rings and wire', hangerIn: '1/2 in' },
       { hanger: 'rings and wire', fitting: { width: '1/2 in' } },
       { hanger: 'rings and wire', hangerDown: '5 1/24 in' },
+      { hanger: 'cleat', hangerDown: '1/2 in' },
       { hanger: 'rings and wire', weight: '50 lb' },
     ] as const;
     for (const said of fine) {

@@ -2,6 +2,8 @@
 import { hang, type Hung } from '../../../src/core/hanging/hang';
 import type { HangingAsk } from '../../../src/core/hanging/hanging-ask';
 import type { Problem } from '../../../src/core/problem';
+import { readShelf } from '../../../src/core/shelf/read-shelf';
+import type { Shelf } from '../../../src/core/shelf/shelf';
 import { planned, type Contents } from '../open';
 
 /** A frame of 11 x 14 in: outside 12 1/8 x 15 1/8 in. */
@@ -29,4 +31,11 @@ export function problemOf(contents: Contents, code: string, more: Omit<HangingAs
   const found = problems.find((problem) => problem.code === code);
   if (!found) throw new Error(`no ${code} among: ${problems.map((problem) => problem.code).join(', ') || 'none'}`);
   return found;
+}
+
+/** Of a table that must be readable. */
+export function shelf(text: string): Shelf {
+  const read = readShelf(text);
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+  return read.value;
 }

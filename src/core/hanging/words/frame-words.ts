@@ -1,9 +1,10 @@
 /** The back of the frame in words: what it hangs by and why, where that sits, and the wire. */
 import type { HangingAsk } from '../hanging-ask';
 import type { HangerKind } from '../../job/hanging';
-import { woodWidth } from '../hanger-places';
+import { isFaceOnWood, woodWidth } from '../hanger-places';
 import type { HangingPlan, WirePlan } from '../hanging-plan';
 import { RINGS_DOWN } from '../limits';
+import type { HangingWeight } from '../weight';
 import { degrees, type Row, type Section, type Words } from './section';
 
 const HANGER_WORDS: Readonly<Record<HangerKind, string>> = {
@@ -13,7 +14,8 @@ const HANGER_WORDS: Readonly<Record<HangerKind, string>> = {
   cleat: 'cleat',
 };
 
-export function hangerSection({ hanger, weight, outside }: HangingPlan, { show, mass }: Words): Section {
+export function hangerSection({ hanger, weight, outside }: HangingPlan, words: Words): Section {
+  const { show } = words;
   const count = hanger.hooks === 1 ? 'one' : 'two';
   const points =
     hanger.kind === 'cleat'
@@ -23,27 +25,33 @@ export function hangerSection({ hanger, weight, outside }: HangingPlan, { show, 
     { label: 'Frame', value: show.size(outside), how: 'outside' },
     { label: 'Hanger', value: `${HANGER_WORDS[hanger.kind]}, ${points}`, how: hanger.why.join(' ') },
   ];
-  const { kg, source, notCounted } = weight;
-  const missing = notCounted.length > 0 ? `; not counted: ${notCounted.join(', ')}` : '';
-  rows.push(
-    kg
-      ? {
-          label: 'Weight',
-          value: mass(kg.greatest),
-          how:
-            source === 'weighed'
-              ? 'weighed'
-              : `reckoned, ${mass(kg.least)} to ${mass(kg.greatest)}${missing}; loads are told for the most`,
-        }
-      : { label: 'Weight', value: 'unknown', how: `weigh the finished frame${missing}; loads are parts of its weight` },
-  );
-  return { heading: 'How it hangs', rows };
+  return { heading: 'How it hangs', rows: [...rows, weightRow(weight, words)] };
+}
+
+/** What is missing stands right beside the number that it is missing from. */
+function weightRow({ kg, source, notCounted }: HangingWeight, { mass, carried }: Words): Row {
+  const label = 'Weight';
+  const missing = notCounted.join(', ');
+  if (!kg) {
+    const unknown = missing === '' ? '' : ` (not known: ${missing})`;
+    return { label, value: 'unknown', how: `weigh the finished frame${unknown}; loads are parts of its weight` };
+  }
+  const value = carried(kg.greatest);
+  if (source === 'weighed') return { label, value, how: 'weighed' };
+  const range = `${mass(kg.least)} to ${mass(kg.greatest)}`;
+  const how =
+    missing === ''
+      ? `reckoned, ${range}; loads are told for the most`
+      : `without ${missing}, which are not known; the rest is reckoned, ${range}, and counted at its most`;
+  return { label, value, how: notCounted.length === 1 ? how.replace('which are', 'which is') : how };
 }
 
 export function placesSection({ frame, job }: HangingAsk, plan: HangingPlan, words: Words): Section {
   const { kind } = plan.hanger;
   const rows =
-    kind === 'rings and wire' || kind === 'rings on hooks' ? ringRows(frame, plan, words) : railRows(plan, words);
+    kind === 'rings and wire' || kind === 'rings on hooks'
+      ? ringRows(frame, plan, words)
+      : railRows(frame, job.hanging.hangerDown !== undefined, plan, words);
   const { width } = job.hanging.fitting;
   const plate: Row[] =
     width === undefined ? [] : [{ label: 'Plate of a fitting', value: words.show.length(width), how: 'as given' }];
@@ -53,7 +61,6 @@ export function placesSection({ frame, job }: HangingAsk, plan: HangingPlan, wor
 function ringRows(frame: HangingAsk['frame'], { places, outside, hanger, wire }: HangingPlan, { show }: Words): Row[] {
   const part = (places.down / outside.height) * 100;
   const range = [RINGS_DOWN.least, RINGS_DOWN.greatest].map((share) => show.length(share * outside.height));
-  const wood = woodWidth(frame);
   const onWire = hanger.kind === 'rings and wire';
   return [
     {
@@ -64,7 +71,7 @@ function ringRows(frame: HangingAsk['frame'], { places, outside, hanger, wire }:
     {
       label: 'Rings from the edge',
       value: show.length(places.in),
-      how: `to their middle; the wood is ${show.length(wood)} wide, moulding ${show.length(frame.mouldingWidth)} − lip ${show.length(frame.lip)}`,
+      how: `to their middle; ${woodWords(frame, show)}`,
     },
     {
       label: 'Between the rings',
@@ -88,13 +95,22 @@ function ringRows(frame: HangingAsk['frame'], { places, outside, hanger, wire }:
   ];
 }
 
-function railRows({ places, outside, hanger }: HangingPlan, { show }: Words): Row[] {
-  const what = hanger.kind === 'cleat' ? 'Cleat' : 'Teeth';
+function railRows(
+  frame: HangingAsk['frame'],
+  isGiven: boolean,
+  { places, outside, hanger }: HangingPlan,
+  { show }: Words,
+): Row[] {
+  const [what, edge] =
+    hanger.kind === 'cleat'
+      ? (['Cleat', 'to the edge that takes the load'] as const)
+      : (['Teeth', 'to the teeth'] as const);
+  const where = isGiven ? 'as given' : `in the middle of the upper rail's ${isFaceOnWood(frame) ? 'face' : 'wood'}`;
   return [
     {
       label: `${what} below the top`,
       value: show.length(places.drop),
-      how: hanger.kind === 'cleat' ? 'to the edge that takes the load' : 'in the middle of the upper rail, or as given',
+      how: `${where}, ${edge}; ${woodWords(frame, show)}`,
     },
     ...(hanger.hooks === 2
       ? [
@@ -106,6 +122,10 @@ function railRows({ places, outside, hanger }: HangingPlan, { show }: Words): Ro
         ]
       : []),
   ];
+}
+
+function woodWords(frame: HangingAsk['frame'], { length }: Words['show']): string {
+  return `the wood is ${length(woodWidth(frame))} wide, moulding ${length(frame.mouldingWidth)} − lip ${length(frame.lip)}`;
 }
 
 export function wireSection(knots: number, wire: WirePlan, { show }: Words): Section {

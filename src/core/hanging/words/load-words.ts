@@ -1,6 +1,7 @@
 /** Loads in words: level, out of level, leaning, and beside what each thing may carry. */
 import type { HangingPlan, WirePlan } from '../hanging-plan';
 import type { RingSway } from '../sway';
+import { butWithout } from '../weight';
 import { degrees, type Row, type Section, type Words } from './section';
 
 export function loadSection(plan: HangingPlan, words: Words): Section {
@@ -123,10 +124,11 @@ export function leanSection({ lean, hanger }: HangingPlan, depth: number | undef
 const WHAT = { wire: 'Wire', hook: 'Hook', fitting: 'Fitting' } as const;
 
 /** What each thing carries beside what it may. */
-export function carriedSection({ carried }: HangingPlan, { mass }: Words): Section {
+export function carriedSection({ carried, weight }: HangingPlan, words: Words): Section {
+  const { mass } = words;
   const rows = carried.map(({ part, name, load, basis, kg, most, share }): Row => {
     const label = `${WHAT[part]}${name === undefined ? '' : `: ${name.slice(0, 40)}`}`;
-    const carries = kg === undefined ? `${share.toFixed(2)} x the weight` : mass(kg);
+    const carries = kg === undefined ? `${share.toFixed(2)} x the weight` : words.carried(kg);
     if (load === undefined) {
       return {
         label,
@@ -138,7 +140,7 @@ export function carriedSection({ carried }: HangingPlan, { mass }: Words): Secti
     return {
       label,
       value: mass(load),
-      how: `may carry (${basis ?? 'as given'}); carries ${carries} at worst${heaviest}`,
+      how: `may carry (${basis ?? 'as given'}); carries ${carries} at worst${heaviest}${butWithout(weight)}`,
     };
   });
   return { heading: 'What it may carry', rows };

@@ -74,6 +74,11 @@ export const SITS: Readonly<Record<HangerKind, string>> = {
   cleat: 'cleat',
 };
 
+/** `the wire sits`, `the teeth sit`. */
+export function sits(kind: HangerKind): string {
+  return `the ${SITS[kind]} ${kind === 'sawtooth' ? 'sit' : 'sits'}`;
+}
+
 function holesRow({ kind, seat }: WallPlan, { show }: Words): Row {
   const label = 'Nail holes';
   if (kind === 'cleat') {
@@ -89,7 +94,7 @@ function holesRow({ kind, seat }: WallPlan, { show }: Words): Row {
         value: 'not known',
         how: `say the hook’s "seat", from its nail hole down to where it takes the ${SITS[kind]}; measure it on your hook`,
       }
-    : { label, value: show.length(seat), how: `above the seat, where the ${SITS[kind]} sits` };
+    : { label, value: show.length(seat), how: `above the seat, where ${sits(kind)}` };
 }
 
 /** Of frames that hang alike one sum says it for all. */
@@ -109,7 +114,8 @@ function heightRows({ frames, kind }: WallPlan, { show }: Words): Row[] {
   }));
 }
 
-function listed(numbers: readonly number[]): string {
+/** Numbers of frames; of many the first and the last. */
+export function listed(numbers: readonly number[]): string {
   if (numbers.length > 8) return `${numbers.slice(0, 3).join(', ')}, ... ${numbers.at(-1)}`;
   return numbers.join(', ');
 }

@@ -1,0 +1,64 @@
+/** Scales of the small drawings: those that rules have, so that one can be laid on them. */
+import type { UnitName } from '../../bridge';
+import type { Box, Point, Size } from '../../core/geometry/box';
+import { fractions } from './type';
+
+/** What a drawing is reduced by. */
+const METRIC = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500];
+const INCH = [1, 2, 4, 8, 12, 16, 24, 48, 96, 192];
+/** And enlarged by. */
+const ENLARGED = { metric: [10, 5, 2], inch: [8, 4, 2] } as const;
+
+export interface Scale {
+  /** From what is drawn to the paper. */
+  readonly factor: number;
+  /** `1 : 24, 1/2 in to the foot`. */
+  readonly words: string;
+}
+
+/** The largest scale at which something is no larger than a room, and no larger than asked. */
+export function scaleFor(
+  size: Size,
+  most: Size,
+  unit: UnitName,
+  enlarge: 'enlarged' | 'at most full' = 'at most full',
+): Scale {
+  const times = Math.min(most.width / size.width, most.height / size.height) * (1 + 1e-9);
+  const isInch = unit === 'in';
+  const enlarged =
+    enlarge === 'enlarged' ? ENLARGED[isInch ? 'inch' : 'metric'].find((each) => each <= times) : undefined;
+  if (enlarged !== undefined) return { factor: enlarged, words: `${enlarged} : 1` };
+  const series = isInch ? INCH : METRIC;
+  const ratio = series.find((each) => 1 / each <= times) ?? beyond(1 / times);
+  const named = isInch ? TO_THE_FOOT[ratio] : undefined;
+  const foot = named === undefined ? '' : `, ${fractions(named)} in to the foot`;
+  return { factor: 1 / ratio, words: `1 : ${ratio}${foot}` };
+}
+
+/** Past the end of the series nothing is read off with a rule. */
+function beyond(ratio: number): number {
+  return Math.ceil(ratio / 1000) * 1000;
+}
+
+/** As the rules are named. */
+const TO_THE_FOOT: Readonly<Record<number, string>> = {
+  12: '1',
+  16: '3/4',
+  24: '1/2',
+  48: '1/4',
+  96: '1/8',
+  192: '1/16',
+};
+
+/** Where a point of what is drawn, from its lower left corner, lies on the page. */
+export type At = (point: Point) => Point;
+
+export function atScale({ factor }: Scale, corner: Point): At {
+  return ({ x, y }) => ({ x: corner.x + x * factor, y: corner.y + y * factor });
+}
+
+export function boxAtScale(at: At, box: Box): Box {
+  const low = at({ x: box.left, y: box.bottom });
+  const high = at({ x: box.right, y: box.top });
+  return { left: low.x, bottom: low.y, right: high.x, top: high.y };
+}
