@@ -248,6 +248,6 @@ function openContext(jobText: string, options: ExportOptions, { fonts, shelf }: 
   return good(context, [
     ...opened.problems,
     ...layout.problems,
-    ...buildProblems(job, layout.value, ofHanging ? { ...written, hanging: written.hanging ?? {} } : written),
+    ...buildProblems(job, layout.value, ofHanging ? { ...written, hanging: written.hanging ?? {} } : written, shelf),
   ]);
 }

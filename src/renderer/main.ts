@@ -23,7 +23,11 @@ import './styles/pieces.css';
 import type { Workbench } from './workbench';
 
 function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
-  const session = new Session(emptyJob('in'));
+  const session: Session = new Session(emptyJob('in'), () => shelf.list);
+  const shelf = new KeptList(
+    host,
+    shelfKind(() => session.units),
+  );
   const file = new JobFile(session);
   const images = new PictureImageStore(host, () => file.path);
   return {
@@ -35,10 +39,7 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
     look: new Look(),
     stage: new Stage(),
     cutters: new KeptList(host, CUTTERS),
-    shelf: new KeptList(
-      host,
-      shelfKind(() => session.units),
-    ),
+    shelf,
     dialogs: new Dialogs(),
     notice: new Notice(),
   };

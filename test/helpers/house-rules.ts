@@ -9,7 +9,7 @@ interface Area {
   readonly packages: readonly string[];
 }
 
-const core = ['src/core/units.ts', 'src/core/problem.ts'];
+const core = ['src/core/units.ts', 'src/core/problem.ts', 'src/core/phrases.ts'];
 const measures = [
   ...core,
   'src/core/mass.ts',
@@ -25,6 +25,7 @@ const afterLayout = [...measures, 'src/core/geometry', 'src/core/frame', 'src/co
 const areas: Readonly<Record<string, Area>> = {
   'src/core/units.ts': { from: ['src/core/problem.ts'], packages: [] },
   'src/core/problem.ts': { from: [], packages: [] },
+  'src/core/phrases.ts': { from: [], packages: [] },
   'src/core/nearest-word.ts': { from: [], packages: [] },
   'src/core/limit-text.ts': { from: ['src/core/units.ts'], packages: [] },
   'src/core/kept-list.ts': { from: [], packages: [] },
@@ -91,6 +92,7 @@ const areas: Readonly<Record<string, Area>> = {
       'src/core/care',
       'src/core/hanging',
       'src/core/pieces',
+      'src/core/shelf',
     ],
     packages: [],
   },

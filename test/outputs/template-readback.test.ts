@@ -110,7 +110,6 @@ describe('the tiles put together by their registration marks', () => {
       units: fc.constantFrom('in' as const, 'mm' as const, 'cm' as const),
       reverse: fc.boolean(),
     });
-    let made = 0;
     await fc.assert(
       fc.asyncProperty(job, async ({ width, height, windows, reveals, paper, view, units, reverse }) => {
         const bevel = { direction: reverse ? 'reverse' : 'standard' };
@@ -125,15 +124,14 @@ describe('the tiles put together by their registration marks', () => {
           mat: { layers: [{ bevel }, ...reveals.map((reveal) => ({ bevel, reveal }))] },
         };
         const context = tryContext(written, { paper, view, units });
-        if (!context) return;
-        made++;
+        // What can't be laid out is drawn anew.
+        fc.pre(context !== undefined);
         const { missing, stray } = worstErrors(context, tilesOf(context, await read(context)));
         expect(missing).toBeLessThan(TOLERANCE);
         expect(stray).toBeLessThan(TOLERANCE);
       }),
-      { numRuns: 30 },
+      { numRuns: 12 },
     );
-    expect(made).toBeGreaterThan(5);
   });
 });
 

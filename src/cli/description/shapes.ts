@@ -8,7 +8,7 @@ import type { PlacedWindow } from '../../core/layout/layout';
 import { drawnIn, measureOf } from '../../core/layout/leaf-shape';
 import { settingText } from '../../core/layout/line-words';
 import { areaText } from '../../core/units';
-import { counted } from '../print/text';
+import { counted } from '../../core/phrases';
 import type { Row, Words } from './words';
 
 /** None of a plain rectangle. */

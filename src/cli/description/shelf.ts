@@ -1,10 +1,11 @@
 /** A shelf as a table for people: a heading for each kind of thing, a row for each thing. */
+import { counted } from '../../core/phrases';
 import type { Size } from '../../core/geometry/box';
 import { massText } from '../../core/mass';
 import { moneyText } from '../../core/money';
 import { ofKind, SHELF_KINDS, type Shelf, type ShelfItem, type ShelfKind } from '../../core/shelf/shelf';
 import { lengthText, sizeText, type Showing } from '../../core/units';
-import { columns, counted } from '../print/text';
+import { columns } from '../print/text';
 
 const HEADINGS: Readonly<Record<ShelfKind, string>> = {
   frame: 'Frames',

@@ -1,10 +1,11 @@
 /** The windows: their sizes in every layer, what they do to the picture, and where they lie. */
+import { counted } from '../../core/phrases';
 import { heightOf, SIDES, sizeOf, widthOf, type PerSide, type Side } from '../../core/geometry/box';
 import { areaOf } from '../../core/geometry/outline';
 import type { Job } from '../../core/job/job';
 import type { Layout, PlacedLine, PlacedPicture, PlacedWindow } from '../../core/layout/layout';
 import { lineMeasures } from '../../core/layout/line-words';
-import { columns, counted, paragraph } from '../print/text';
+import { columns, paragraph } from '../print/text';
 import { marked, sumsOf } from './borders';
 import type { Section } from './section';
 import { shapeRows } from './shapes';

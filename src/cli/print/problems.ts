@@ -1,6 +1,7 @@
 /** Problems in words for the person at the terminal, and as data for a machine. */
+import { counted, listed } from '../../core/phrases';
 import type { Problem, Severity } from '../../core/problem';
-import { counted, listed, wrap } from './text';
+import { wrap } from './text';
 
 const WIDTH_OF_SEVERITY = 'warning'.length + 2;
 

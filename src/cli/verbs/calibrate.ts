@@ -1,4 +1,5 @@
 /** `calibrate`: a sheet to measure a cutter by, and what the measures of a trial square say of it. */
+import { listed } from '../../core/phrases';
 import { InvalidArgumentError, Option } from 'commander';
 import { resolve } from 'node:path';
 import type { PaperName, UnitName } from '../../bridge';
@@ -9,7 +10,7 @@ import { bad, isError, type Problem, type Result } from '../../core/problem';
 import { readLength, showSetting, unitWord, type Showing, type Unit } from '../../core/units';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
-import { listed, wrap } from '../print/text';
+import { wrap } from '../print/text';
 import { machineProblem, refuse } from '../refuse';
 import type { Verb } from '../verb';
 import type { ExitCode, World } from '../world';

@@ -1,4 +1,5 @@
 /** Judges the air between the picture and its glazing: how far apart they are at the least, and how far they should be. */
+import { capital } from '../phrases';
 import type { Size } from '../geometry/box';
 import type { Job, Picture } from '../job/job';
 import type { Show } from '../layout/show';
@@ -7,7 +8,7 @@ import { FOUR_PLY } from './board-demands';
 import { notCounted } from './costs';
 import { judged, type Demand, type Judgement, type Step } from './judgement';
 import { SOURCES, type Source } from './sources';
-import { capital, isPainting, type Held, type Subject } from './subject';
+import { isPainting, type Held, type Subject } from './subject';
 
 /**
  * Least distance from a picture's face to the glazing, mm: mats and spacer as thin as they may be. A picture that floats

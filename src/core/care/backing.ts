@@ -1,10 +1,11 @@
 /** Judges what closes the package behind. */
+import { capital } from '../phrases';
 import type { Package } from '../job/package';
 import { boardDemands, qualityText } from './board-demands';
 import { notCounted } from './costs';
 import { judged, type Demand, type Judgement, type Step } from './judgement';
 import { SOURCES } from './sources';
-import { capital, type Subject } from './subject';
+import { type Subject } from './subject';
 
 type Backing = NonNullable<Package['backing']>;
 

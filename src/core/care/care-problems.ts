@@ -1,4 +1,5 @@
 /** Clear dangers to a picture that a job says outright; what it leaves unsaid is for `judgeCare`. */
+import { capital } from '../phrases';
 import type { Job } from '../job/job';
 import type { Quality } from '../job/package';
 import type { Layout } from '../layout/layout';
@@ -6,7 +7,7 @@ import { bySeverity, type Problem } from '../problem';
 import { isAcid, isAlkaline, phAskedText, qualityText } from './board-demands';
 import { cautionsFor } from './cautions';
 import { holdsCharge } from './glazing';
-import { capital, hasKind, subjectOf, type Subject } from './subject';
+import { hasKind, subjectOf, type Subject } from './subject';
 
 /** Warnings and notes; none where the job says nothing of its package. */
 export function careProblems(job: Job, layout: Layout): Problem[] {

@@ -3,16 +3,17 @@ import { roundedText } from '../money';
 import type { Care, NextGrade } from './judge-care';
 import type { Demand, Judgement } from './judgement';
 import type { Source } from './sources';
+import { uncapital } from '../phrases';
 
 /** What the grade is, or why there is none, in one or two sentences. */
 export function gradeWords({ grade, unknown, holding, next }: Care): string {
   if (grade === undefined) {
     const [what] = unknown.map((item) => item.what);
     const made = unknown.length > 1 ? `and ${unknown.length - 1} more are made of` : 'is made of';
-    return `No grade yet: without knowing the boards there is none. It is not said what ${lower(what ?? 'a board')} ${made}.`;
+    return `No grade yet: without knowing the boards there is none. It is not said what ${uncapital(what ?? 'a board')} ${made}.`;
   }
   if (next === undefined) return `Grade: ${grade}. Every item that counts is as published guidance asks.`;
-  return `Grade: ${grade}. It is held there by ${holding.length === 1 ? 'one item' : `${holding.length} items`}: ${holding.map(({ what }) => lower(what)).join('; ')}.`;
+  return `Grade: ${grade}. It is held there by ${holding.length === 1 ? 'one item' : `${holding.length} items`}: ${holding.map(({ what }) => uncapital(what)).join('; ')}.`;
 }
 
 /** What an item reaches: `protective`, `decorative, not known`, `conservation, not counted`. */
@@ -41,9 +42,4 @@ export function costWords({ steps, cost, notCounted }: NextGrade): string {
   const rest = notCounted === 0 ? '' : `, and ${notCounted} not counted`;
   const less = cost.isNegative() ? ' less' : '';
   return `Cost: ${roundedText(cost.abs())}${less} for ${counted} of ${steps.length} steps${rest}.`;
-}
-
-/** `Mat “Warm white”` as `mat “Warm white”`. */
-function lower(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

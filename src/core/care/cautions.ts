@@ -1,6 +1,7 @@
 /** What has to be said before any grade: whose hands a picture belongs in. */
 import type { Concern, PictureKind } from '../job/job';
 import { SOURCES, type Source } from './sources';
+import { listed } from '../phrases';
 import { nameOf, type Subject } from './subject';
 
 export interface Caution {
@@ -33,7 +34,11 @@ export function cautionsFor({ job, held }: Subject): Caution[] {
   const shown = [...new Set(held.map(({ placed }) => placed.index))].sort((a, b) => a - b);
   const concerned = grouped(shown, (index) => [...(job.pictures[index]?.concerns ?? [])].sort().join(', '));
   const kinds = grouped(shown, (index) => job.pictures[index]?.kind ?? '');
-  const named = (indices: readonly number[]) => listed(indices.map((index) => titleOf(job.pictures, index)));
+  const named = (indices: readonly number[]) =>
+    listed(
+      indices.map((index) => titleOf(job.pictures, index)),
+      MOST_NAMED,
+    );
   return [
     ...[...concerned].map(([concerns, indices]) => concernCaution(concerns, named(indices), indices.length > 1)),
     ...[...kinds].flatMap(([kind, indices]): Caution[] => {
@@ -68,12 +73,6 @@ function titleOf(pictures: Subject['job']['pictures'], index: number): string {
 
 /** More than these are counted. */
 const MOST_NAMED = 5;
-
-function listed(names: readonly string[]): string {
-  if (names.length > MOST_NAMED)
-    return `${names.slice(0, MOST_NAMED).join(', ')} and ${names.length - MOST_NAMED} more`;
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-}
 
 function start(names: string): string {
   return names.charAt(0).toUpperCase() + names.slice(1);

@@ -1,10 +1,11 @@
 /** Judges how the picture is held: so that it can be taken out unharmed, or by what never comes off. */
+import { capital } from '../phrases';
 import type { Hinging } from '../job/package';
 import type { Fix } from '../problem';
 import { notCounted } from './costs';
 import { judged, type Demand, type Judgement, type Step } from './judgement';
 import { SOURCES } from './sources';
-import { capital, hasKind, type Subject } from './subject';
+import { hasKind, type Subject } from './subject';
 
 /** Undefined for what holds itself. */
 export function judgeHinging(subject: Subject): Judgement | undefined {

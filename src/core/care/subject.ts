@@ -51,10 +51,6 @@ export function hasKind({ held }: Pick<Subject, 'held'>, kinds: readonly Picture
   return held.some(({ picture }) => kinds.includes(picture.kind));
 }
 
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** The item of the least value; undefined of none. */
 export function leastBy<T>(items: readonly T[], of: (item: T) => number): T | undefined {
   return items.reduce<T | undefined>((least, item) => (least && of(least) <= of(item) ? least : item), undefined);

@@ -1,9 +1,10 @@
 /** Judges how far paper lies from the bare wood of its frame. */
+import { capital } from '../phrases';
 import { boxAt, insets, SIDES } from '../geometry/box';
 import { notCounted } from './costs';
 import { judged, type Demand, type Judgement, type Step } from './judgement';
 import { SOURCES } from './sources';
-import { capital, isPainting, leastBy, type Held, type Subject } from './subject';
+import { isPainting, leastBy, type Held, type Subject } from './subject';
 
 /** 1 in, which the source calls 25 mm: FACTS cl. 10.02 (quoted). */
 const FROM_WOOD = 25;

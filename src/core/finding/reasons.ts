@@ -7,6 +7,7 @@ import type { Miss } from '../layout/range-misses';
 import { showFor, type Show } from '../layout/show';
 import { isError, type Problem } from '../problem';
 import { hiddenIn, naturalSize, type Wish } from './wish';
+import { capital } from '../phrases';
 
 export interface Reason {
   readonly kind:
@@ -118,8 +119,4 @@ function withoutAdvice({ code, message }: Problem): string {
   const clause = ADVISING[code];
   const end = clause === undefined ? -1 : message.lastIndexOf(clause);
   return end > 0 ? `${message.slice(0, end)}.` : message;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -2,6 +2,7 @@
 import type { Job } from '../job/job';
 import { showFor } from '../layout/show';
 import type { Edit } from '../problem';
+import { massWritten } from '../shelf/print-shelf';
 import { colourOf } from '../shelf/colour-of';
 import type { Candidate } from './candidate';
 import { jobInFrame } from './job-in-frame';
@@ -32,7 +33,7 @@ export function editsToTake(job: Job, { frame: shelf, size }: Candidate): Edit[]
     set('frame.corners', shelf.corners),
     set('frame.comesWith', shelf.comesWith.length > 0 ? shelf.comesWith : undefined),
     set('frame.grooves', shelf.grooves.length > 0 ? shelf.grooves.map(length) : undefined),
-    set('frame.weight', shelf.weight === undefined ? undefined : `${shelf.weight} kg`),
+    set('frame.weight', shelf.weight === undefined ? undefined : massWritten(shelf.weight, undefined)),
     set('frame.density', undefined),
     set('frame.float.insideDepth', undefined),
     ...fixingEdits(job, taken),

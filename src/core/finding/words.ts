@@ -12,21 +12,26 @@ import type { Candidate } from './candidate';
 import type { Cost, Used } from './cost';
 import { bestOf, type Found } from './find-frames';
 import { whyBefore } from './rank';
+import { listed } from '../phrases';
 
 /** `Ash 11x14`, with the way it hangs where that is not as its size is written. */
 export function candidateTitle({ frame, turned, size }: Candidate): string {
   return turned ? `${frame.name}, turned to hang ${size.width > size.height ? 'landscape' : 'portrait'}` : frame.name;
 }
 
+/** What a rule is called: as it is written into a job, or as a screen labels it. */
+export type RuleName = (rule: BorderRule) => string;
+const asWritten: RuleName = (rule) => rule;
+
 /** All there is to say of one of what was found, from its borders to what it comes with. */
-export function candidateWords(found: Found, candidate: Candidate): string[] {
-  if (!candidate.works) return [...candidate.reasons.map(({ words }) => words), ...wouldDo(candidate)];
+export function candidateWords(found: Found, candidate: Candidate, ruleName: RuleName = asWritten): string[] {
+  if (!candidate.works) return [...candidate.reasons.map(({ words }) => words), ...wouldDo(candidate, ruleName)];
   const { job } = found;
   return [
     ...(isBare(job) ? bareWords(candidate, job) : matWords(candidate, job)),
     ...candidate.remarks,
     ...rankWords(found, candidate),
-    ...(isBare(job) ? [] : [...eitherWayWords(candidate, showFor(job)), weightingWords(candidate, job)]),
+    ...(isBare(job) ? [] : [...eitherWayWords(candidate, showFor(job)), weightingWords(candidate, job, ruleName)]),
     usedWords(candidate.used, job),
     costWords(candidate.cost),
     ...shelfWords(candidate),
@@ -159,17 +164,17 @@ function eitherWayWords({ hangsEitherWay, borders }: Candidate, { length }: Show
       ];
 }
 
-function weightingWords({ weighting: { most, rules } }: Candidate, job: Job): string {
+function weightingWords({ weighting: { most, rules } }: Candidate, job: Job, ruleName: RuleName): string {
   const show = showFor(job);
-  const kept = ` Rules that keep every border in range: ${rulesText(rules)}.`;
+  const kept = ` Rules that keep every border in range: ${rulesText(rules, ruleName)}.`;
   if (most === undefined) return `The bottom can not be weighted freely here.${kept}`;
   if (most <= SLACK) return `There is no room to weight the bottom.${kept}`;
   return `The bottom can be weighted by up to ${show.length(most)}.${kept}`;
 }
 
 /** Those that do, or those that do not where they are fewer. */
-function rulesText(rules: readonly BorderRule[]): string {
-  const quoted = (names: readonly BorderRule[]) => names.map((rule) => `“${rule}”`).join(', ');
+function rulesText(rules: readonly BorderRule[], ruleName: RuleName): string {
+  const quoted = (names: readonly BorderRule[]) => names.map((rule) => `“${ruleName(rule)}”`).join(', ');
   const others = BORDER_RULES.filter((rule) => rule !== 'by-hand' && !rules.includes(rule));
   if (others.length === 0) return 'all';
   if (rules.length === 0) return 'none';
@@ -177,9 +182,9 @@ function rulesText(rules: readonly BorderRule[]): string {
 }
 
 /** Of a frame that fails by the job's own rule alone. */
-function wouldDo({ weighting: { rules }, reasons }: Candidate): string[] {
+function wouldDo({ weighting: { rules }, reasons }: Candidate, ruleName: RuleName): string[] {
   if (rules.length === 0 || reasons.some(({ kind }) => kind !== 'border out of range' && kind !== 'layout')) return [];
-  return [`It would do with the rule ${rules.map((rule) => `“${rule}”`).join(' or ')}.`];
+  return [`It would do with the rule ${rules.map((rule) => `“${ruleName(rule)}”`).join(' or ')}.`];
 }
 
 function shelfWords({ frame, isThere }: Candidate): string[] {
@@ -188,8 +193,4 @@ function shelfWords({ frame, isThere }: Candidate): string[] {
     ...(isThere ? (count === undefined ? [] : [`${count} on the shelf.`]) : ['None is left on the shelf.']),
     comesWith.length > 0 ? `It comes with ${listed(comesWith)}.` : 'It comes empty.',
   ];
-}
-
-function listed(items: readonly string[]): string {
-  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 }

@@ -23,10 +23,10 @@ function tooTaut({ hanging }: Units, { wire, places }: HangingPlan, show: Show):
       code: 'wire-too-taut',
       severity: 'warning',
       at: hanging.hangerDown === undefined ? 'hanging.wireBelowTop' : 'hanging.hangerDown',
-      message: `The wire rises only ${degrees.toFixed(1)}° from the rings and pulls ${wire.worstTension.toFixed(2)} times the weight at worst, on itself and on each ring; more than ${GREATEST_TENSION} is too taut. Give it more slack: a rise of ${show.length(least)} or more from the rings to the hooks, now ${show.length(wire.level.drop)}; or ${places.hooksApart === 0 ? 'take two hooks' : `set the hooks further apart than ${show.length(places.hooksApart)}`}.`,
+      message: `The wire rises only ${degrees.toFixed(1)}° from the rings and pulls ${wire.worstTension.toFixed(2)} times the weight at worst, on itself and on each ring; more than ${GREATEST_TENSION} is too taut. Give it more slack: a rise of ${show.length(show.stepUp(least))} or more from the rings to the hooks, now ${show.length(wire.level.drop)}; or ${places.hooksApart === 0 ? 'take two hooks' : `set the hooks further apart than ${show.length(places.hooksApart)}`}.`,
       value: `${wire.worstTension.toFixed(2)} times the weight`,
       limit: `${GREATEST_TENSION} times the weight`,
-      remedy: `a rise of ${show.length(least)} or more`,
+      remedy: `a rise of ${show.length(show.stepUp(least))} or more`,
     },
   ];
 }

@@ -20,7 +20,7 @@ export function placeFrames(wall: Wall, frames: readonly MeasuredFrame[]): Place
     case 'stairs':
       return onStairs(frames, arrangement, centre);
     case 'group':
-      return frames.map((frame) => ({ near: frame.edge ?? 0, height: frame.centre ?? centre }));
+      return inGroup(frames, arrangement.gap, centre);
   }
 }
 
@@ -61,12 +61,27 @@ function inGrid(frames: readonly MeasuredFrame[], { columns, columnGap, rowGap }
   });
 }
 
+/** What has no edge of its own hangs after the one before it. */
+function inGroup(frames: readonly MeasuredFrame[], gap: number, centre: number): Place[] {
+  let after = 0;
+  return frames.map((frame) => {
+    const near = frame.edge ?? after;
+    after = near + frame.size.width + gap;
+    return { near, height: frame.centre ?? centre };
+  });
+}
+
+/** Up for along, as stairs usually are (common practice, no source). */
+const STAIRS_RISE = 7 / 11;
+
 /** Middles on a slanting line; whatever lies first along the wall is its start. */
 function onStairs(
   frames: readonly MeasuredFrame[],
-  { run, rise }: { readonly run: number; readonly rise: number },
+  { gap, run: said, rise: saidRise }: { readonly gap: number; readonly run?: number; readonly rise?: number },
   centre: number,
 ): Place[] {
+  const run = said ?? Math.max(...frames.map(({ size }) => size.width)) + gap;
+  const rise = saidRise ?? run * STAIRS_RISE;
   const nears = frames.map(({ size }, index) => index * run - size.width / 2);
   const first = Math.min(...nears);
   return nears.map((near, index) => ({ near: near - first, height: centre + index * rise }));

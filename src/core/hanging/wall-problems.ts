@@ -6,6 +6,7 @@ import type { Problem } from '../problem';
 import type { HangingPlan } from './hanging-plan';
 import { ABOVE_FURNITURE, PROTRUSION } from './limits';
 import type { HungFrame, MeasuredFrame, WallPlan } from './wall-plan';
+import { capital } from '../phrases';
 
 /** What double arithmetic may add or lose, mm. */
 const SLACK = 1e-6;
@@ -75,10 +76,6 @@ function once(problems: readonly Problem[]): Problem[] {
 /** `frame 2, “Lady fern”`. */
 export function frameName({ number, title }: HungFrame): string {
   return title === '' ? `frame ${number}` : `frame ${number}, “${title.slice(0, 40)}”`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function offTheWall({ width, height, frames, most }: WallPlan, show: Show): Problem[] {

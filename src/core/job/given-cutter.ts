@@ -1,4 +1,5 @@
 /** A cutter from outside a job, chosen by name and put in the place of the job's own. */
+import { listed } from '../phrases';
 import { bad, good, type Result } from '../problem';
 import { nearestWord } from '../nearest-word';
 import type { WrittenCutter } from './written-cutter';
@@ -25,7 +26,7 @@ export function chooseCutter(
     const example = `write ${place}#${names[0]}`;
     return refuse(
       'cutter-not-named',
-      `${place} holds ${cutters.length} cutters: ${listed(names)}; say which.`,
+      `${place} holds ${cutters.length} cutters: ${listed(names.map(quoted), MOST_TOLD)}; say which.`,
       place,
       example,
     );
@@ -36,17 +37,10 @@ export function chooseCutter(
   const meant = near === undefined ? '' : ` Is “${near}” meant?`;
   return refuse(
     'cutter-unknown',
-    `${place} holds no cutter called “${name}”, but ${listed(names)}.${meant}`,
+    `${place} holds no cutter called “${name}”, but ${listed(names.map(quoted), MOST_TOLD)}.${meant}`,
     place,
     `write ${place}#${near ?? names[0]}`,
   );
-}
-
-function listed(names: readonly string[]): string {
-  const told = names.slice(0, MOST_TOLD).map((name) => `“${name}”`);
-  const more = names.length - told.length;
-  if (more > 0) return `${told.join(', ')} and ${more} more`;
-  return told.length === 1 ? (told[0] ?? '') : `${told.slice(0, -1).join(', ')} and ${told.at(-1)}`;
 }
 
 function refuse(code: string, message: string, at: string, remedy?: string): Result<never> {
@@ -69,4 +63,8 @@ export function withCutter(text: string, cutter: WrittenCutter): string {
 
 function isGroup(value: unknown): value is Record<string, unknown> {
   return value !== null && typeof value === 'object' && !Array.isArray(value);
+}
+
+function quoted(name: string): string {
+  return `“${name}”`;
 }

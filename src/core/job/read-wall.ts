@@ -13,7 +13,7 @@ export function readWall(written: WrittenWall, reader: Reader): Wall {
   const kind = written.arrangement ?? (frames.length > 1 ? 'row' : 'one');
   tellUnused(written, kind, reader);
   if (kind === 'one' && frames.length > 1) tellSeveral(frames.length, reader);
-  if (kind === 'group') tellWithoutEdge(written.frames ?? [{}], reader);
+  if (kind === 'group') tellInOnePlace(written.frames ?? [{}], reader);
   const width = length(reader, written.width, 'wall.width', 'Width of the wall', { above: true });
   const height = length(reader, written.height, 'wall.height', 'Height of the wall', { above: true });
   const offset = length(reader, written.offset, 'wall.offset', 'Distance of the first frame');
@@ -45,31 +45,27 @@ function readArrangement(written: WrittenWall, kind: Kind, count: number, reader
         rowGap: length(reader, written.rowGap, 'wall.rowGap', 'Gap between rows') ?? gap,
       };
     case 'stairs':
-      return {
-        kind,
-        run: needed(reader, written.run, 'wall.run', 'Run of the stairs', { above: true }),
-        rise: needed(reader, written.rise, 'wall.rise', 'Rise of the stairs', { least: -LONGEST_WALL }),
-      };
+      return readStairs(written, gap, reader);
     case 'group':
-      return { kind };
+      return { kind, gap };
     default:
       return { kind: 'row', gap, align: written.align ?? 'centre' };
   }
 }
 
 /** Keys that only some arrangements ask for. */
-const ASKED: Readonly<Record<string, readonly Kind[]>> = {
-  gap: ['row', 'grid'],
+export const WALL_ASKED = {
+  gap: ['row', 'grid', 'stairs', 'group'],
   columnGap: ['grid'],
   rowGap: ['grid'],
   columns: ['grid'],
   align: ['row'],
   run: ['stairs'],
   rise: ['stairs'],
-};
+} as const satisfies Readonly<Record<string, readonly Kind[]>>;
 
 function tellUnused(written: WrittenWall, kind: Kind, reader: Reader): void {
-  for (const [key, kinds] of Object.entries(ASKED)) {
+  for (const [key, kinds] of Object.entries(WALL_ASKED) as [string, readonly Kind[]][]) {
     if (written[key as keyof WrittenWall] === undefined || kinds.includes(kind)) continue;
     reader.say({
       code: 'wall-setting-not-used',
@@ -93,15 +89,16 @@ function tellSeveral(count: number, reader: Reader): void {
   });
 }
 
-function tellWithoutEdge(frames: readonly WrittenWallFrame[], reader: Reader): void {
+function tellInOnePlace(frames: readonly WrittenWallFrame[], reader: Reader): void {
   frames.forEach(({ edge, count = 1 }, index) => {
-    if (edge !== undefined && count === 1) return;
-    const why = edge === undefined ? 'needs its "edge"' : 'stands for one, so that its "count" is 1';
+    if (edge === undefined || count === 1) return;
     reader.say({
-      code: 'group-frame-without-place',
-      at: `wall.frames[${index}].${edge === undefined ? 'edge' : 'count'}`,
-      message: `Each frame of a group ${why}: how far from the start of the group its nearer edge lies.`,
-      remedy: 'say its edge, and its centre where it hangs off the line',
+      code: 'group-frames-in-one-place',
+      at: `wall.frames[${index}].count`,
+      message: `${count} frames of the group have one and the same edge, and would hang in one another; say each by itself with an edge of its own, or leave the edge out, and they hang one after another.`,
+      value: String(count),
+      limit: '1',
+      remedy: 'a count of 1, or no edge',
     });
   });
 }
@@ -158,15 +155,19 @@ function length(
   return reader.optionalLength(written, at, { name, least: 0, most: LONGEST_WALL, ...limits });
 }
 
-function needed(
-  reader: Reader,
-  written: WrittenLength | undefined,
-  at: string,
-  name: string,
-  limits: Omit<Limits, 'name'>,
-): number {
-  if (written === undefined) {
-    reader.say({ code: 'value-missing', at, message: `${at} is missing; an arrangement on stairs needs it.` });
+/** What is left out is taken as it usually is, which is said: no two stairs are alike. */
+function readStairs(written: WrittenWall, gap: number, reader: Reader): WallArrangement {
+  const run = length(reader, written.run, 'wall.run', 'Run of the stairs', { above: true });
+  const rise = length(reader, written.rise, 'wall.rise', 'Rise of the stairs', { least: -LONGEST_WALL });
+  if (rise === undefined) {
+    reader.say({
+      code: 'stairs-not-measured',
+      severity: 'note',
+      at: 'wall.rise',
+      message:
+        'How the stairs rise is not said; 7 up for 11 along is taken (common practice, no source). Measure one step, its height and how far it goes in.',
+      remedy: 'say rise and run',
+    });
   }
-  return length(reader, written, at, name, limits) ?? NaN;
+  return { kind: 'stairs', gap, ...(run === undefined ? {} : { run }), ...(rise === undefined ? {} : { rise }) };
 }

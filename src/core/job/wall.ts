@@ -29,8 +29,9 @@ export interface WallFrame {
 export type WallArrangement =
   | { readonly kind: 'row'; readonly gap: number; readonly align: WallAlign }
   | { readonly kind: 'grid'; readonly columns: number; readonly columnGap: number; readonly rowGap: number }
-  | { readonly kind: 'stairs'; readonly run: number; readonly rise: number }
-  | { readonly kind: 'group' };
+  /** Undefined: as the widest frame and the gap have it, and as stairs usually rise. */
+  | { readonly kind: 'stairs'; readonly gap: number; readonly run?: number; readonly rise?: number }
+  | { readonly kind: 'group'; readonly gap: number };
 
 export interface Wall {
   readonly width?: number;

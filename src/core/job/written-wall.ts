@@ -25,7 +25,9 @@ const wallFrame = z.strictObject({
   depth: length.optional().describe("Front to back. Default unknown; of this job's own frame its moulding's depth."),
   edge: length
     .optional()
-    .describe('In a group: from the start of the group to its nearer edge, counted from the edge of the wall.'),
+    .describe(
+      'In a group: from the start of the group to its nearer edge, counted from the edge of the wall. Default after the frame before it.',
+    ),
   centre: length.optional().describe("In a group: from the floor to its middle. Default the wall's."),
 });
 
@@ -50,7 +52,7 @@ export const wall = z
       .describe(
         'How the frames stand, from the edge that is counted from. Default "one" for one frame, "row" for several.',
       ),
-    gap: length.optional().describe('Between frames of a row or grid. Default 4 in (100 mm in a metric job).'),
+    gap: length.optional().describe('Between frames. Default 4 in (100 mm in a metric job).'),
     columnGap: length.optional().describe('Of a grid, where it is another.'),
     rowGap: length.optional().describe('Of a grid, where it is another.'),
     columns: z.int().min(1).max(MOST_FRAMES).optional().describe('Of a grid. Default as near a square as it can be.'),
@@ -58,8 +60,14 @@ export const wall = z
       .enum(WALL_ALIGNS)
       .optional()
       .describe('Of a row: what lines up; the tallest frame is centred. Default "centre".'),
-    run: length.optional().describe('Of stairs: from the middle of one frame to that of the next, along the floor.'),
-    rise: length.optional().describe('Of stairs: how much higher the next one hangs; negative where they go down.'),
+    run: length
+      .optional()
+      .describe(
+        'Of stairs: from the middle of one frame to that of the next, along the floor. Default the widest frame and the gap.',
+      ),
+    rise: length
+      .optional()
+      .describe('Of stairs: how much higher the next one hangs; negative where they go down. Default 7 for 11 along.'),
     furniture: length.optional().describe('Height of what stands below. Default nothing.'),
     frames: z.array(wallFrame).min(1).max(MOST_FRAMES).optional().describe("Default this job's own frame."),
   })

@@ -4,6 +4,7 @@ import { lengthText, showLength, sizeText, stepLength, type Showing } from '../u
 import type { FitBlock } from './fit-blocks';
 import type { FitWay, HowMany } from './how-many';
 import { SAME } from './solve-borders';
+import { capital } from '../phrases';
 
 /** The answer first, then what it leaves and what would give more. */
 export function howManyWords(answer: HowMany, showing: Showing): string[] {
@@ -70,10 +71,6 @@ function otherWays({ best, plain }: HowMany): string {
     .filter((way) => way.way !== best.way)
     .map(({ way, count }) => `all ${way === 'upright' ? 'upright' : 'turned'} ${count}`);
   return said.length === 0 ? '' : `${capital(said.join(', '))}.`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function sidesText({ left, top, right, bottom }: PerSide, showing: Showing): string {

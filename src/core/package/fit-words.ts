@@ -5,6 +5,7 @@ import type { Fit } from './fit';
 import type { GrooveFit } from './groove-fit';
 import { SLACK, type Range } from './range';
 import { verdictOf, type Free, type Room } from './room';
+import { capital } from '../phrases';
 
 export function fitWords(job: Job, fit: Fit, show: Show): string[] {
   const { needs, room, free, verdict } = fit;
@@ -81,8 +82,4 @@ export function behindWords(behind: Free | undefined, show: Show): string {
 export function between({ best, worst }: Free, show: Show): string {
   const least = show.limit(Math.max(0, worst));
   return best - worst > SLACK ? `${least} to ${show.limit(best)}` : least;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

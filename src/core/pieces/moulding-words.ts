@@ -1,6 +1,6 @@
 /** The moulding of a frame and its sticks in words, a row for each: what, how much, how. */
 import { lengthText, showLength, showTogether, type Showing } from '../units';
-import { counted } from './counted';
+import { counted } from '../phrases';
 import type { FrameMoulding, Rail } from './moulding';
 import type { FramePieces, MouldingSticks } from './pieces';
 import type { Stick } from './sticks';

@@ -3,11 +3,11 @@ import { massText } from '../mass';
 import { roundedText } from '../money';
 import { areaText, showSetting, sizeText, type Showing, type Unit } from '../units';
 import type { Costs } from './cost';
-import { listed } from './counted';
 import type { WordsRow } from './moulding-words';
 import type { Piece } from './piece';
 import { isExact, type Range } from './range';
 import type { Weighed } from './weight';
+import { listed, uncapital } from '../phrases';
 
 /** Headings of the cuts list's columns. */
 export const PIECE_HEADS = ['count', 'piece', 'of', 'thick', 'cut to', 'order', 'area'] as const;
@@ -75,8 +75,4 @@ export function costRows({ lines, counted, notCounted }: Costs): WordsRow[] {
     ],
     ['Basis', 'what it takes', BASIS],
   ];
-}
-
-function uncapital(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -6,6 +6,7 @@ import { frameWeight } from './frame-weight';
 import type { FrameMoulding } from './moulding';
 import type { Piece } from './piece';
 import { exactly, product, total, type Range } from './range';
+import { capital } from '../phrases';
 
 export interface WeighedItem {
   /** Such as `Glazing`. */
@@ -97,10 +98,6 @@ function pictures(job: Job, { windows }: Layout): Called[] {
   const several = others.length === 0 ? first.title : `${others.length + 1} pictures`;
   const called = shown.length > 1 ? several : 'the picture';
   return [...known, { name: capital(several), called, how: 'weigh it, and say so in the job' }];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function fixings({ package: { hinging, fixing } }: Job): Called[] {

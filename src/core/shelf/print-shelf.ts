@@ -79,7 +79,11 @@ function lengthText(mm: number, unit: Unit | undefined): string {
 }
 
 function massCell(kg: number | undefined, unit: Unit | undefined): Cell | undefined {
-  if (kg === undefined) return undefined;
+  return kg === undefined ? undefined : massWritten(kg, unit);
+}
+
+/** As a job file says it. */
+export function massWritten(kg: number, unit: Unit | undefined): string {
   const [pounds, kilograms] = [trimmed(kg / KG_PER_POUND), trimmed(kg)];
   const isPounds = unit === undefined ? pounds.length < kilograms.length : unit === 'in';
   return isPounds ? `${pounds} lb` : `${kilograms} kg`;

@@ -45,7 +45,11 @@ function frame(name: string, width: number, height: number): ShelfFrame {
 const FIXINGS: readonly ShelfItem[] = [
   // Common practice, no source: the load that coated wire of this gauge is sold for.
   { kind: 'wire', name: 'No. 5 coated wire', load: 25 * KG_PER_POUND },
-  ...CLIP_STEPS.map(([name, step]) => ({ kind: 'clip' as const, name: `${name} in offset clip`, step: inches(step) })),
+  ...CLIP_STEPS.map(([name, step]) => ({
+    kind: 'clip' as const,
+    name: name === '0' ? 'Flush clip' : `${name} in offset clip`,
+    step: inches(step),
+  })),
 ];
 
 function inches(value: number): number {

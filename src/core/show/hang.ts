@@ -99,17 +99,20 @@ function placeFor(tried: TriedPicture, index: number | undefined, hanging: Hangi
 function placeWithout(tried: TriedPicture, hanging: Hanging): HungPlace | BarePlace {
   const { pattern, options, candidates } = hanging;
   if (tried.apart) return tried.apart;
-  const isTaken = [...tried.fits.keys()].some((index) => hanging.sizes.includes(candidates.frames[index]?.size ?? -1));
-  if (tried.fits.size > 0 && !isTaken) {
-    return { state: 'left', why: `None of the sizes chosen takes it; ${sizeThatWould(tried, hanging)} would.` };
-  }
   const { trial } = tried;
   const custom = trial && customSize(trial, pattern.job);
   if (options.allowCustom && custom)
     return hung(tried, { blank: custom }, { pattern: deepEnough(pattern, trial, custom) });
-  const why = isTaken ? 'The frames on the shelf that take it are all used.' : whyLeft(tried, candidates, pattern.job);
   const rabbet = custom && trial.depthMade(custom)?.needs;
-  return { state: 'left', why, ...(rabbet ? { custom: { ...custom, rabbet } } : {}) };
+  const beside = rabbet ? { custom: { ...custom, rabbet } } : {};
+  if (tried.fits.size === 0) return { state: 'left', why: whyLeft(tried, candidates, pattern.job), ...beside };
+  const isTaken = [...tried.fits.keys()].some((index) => hanging.sizes.includes(candidates.frames[index]?.size ?? -1));
+  const would = isTaken ? undefined : sizeThatWould(tried, hanging);
+  const why =
+    would === undefined
+      ? 'The frames on the shelf that take it are all used.'
+      : `None of the sizes chosen takes it; ${would} would.`;
+  return { state: 'left', why, ...(would === undefined ? beside : {}) };
 }
 
 /** A frame that is made takes a moulding that is deep enough: what the pattern says of a shallower one is left out. */
@@ -120,11 +123,12 @@ function deepEnough(pattern: Pattern, trial: Trial, blank: Size): Pattern {
   return { ...pattern, written: { ...pattern.written, frame: rest } };
 }
 
-/** The cheapest frame that it fits. */
-function sizeThatWould({ fits }: TriedPicture, { candidates }: Hanging): string {
+/** The cheapest frame that it fits, and that there is one of. */
+function sizeThatWould({ fits }: TriedPicture, { candidates, options }: Hanging): string | undefined {
   const parts = (index: number) => candidates.frames[index]?.parts ?? 0;
-  const [first = -1] = [...fits.keys()].sort((a, b) => parts(a) - parts(b) || a - b);
-  return candidates.sizes[candidates.frames[first]?.size ?? -1]?.name ?? 'another';
+  const isThere = (index: number) => !options.onShelfOnly || candidates.frames[index]?.frame.count !== 0;
+  const [first = -1] = [...fits.keys()].filter(isThere).sort((a, b) => parts(a) - parts(b) || a - b);
+  return candidates.sizes[candidates.frames[first]?.size ?? -1]?.name;
 }
 
 function hung(

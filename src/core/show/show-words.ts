@@ -4,8 +4,10 @@ import type { PerSide } from '../geometry/box';
 import { showFor, type Show } from '../layout/show';
 import { wantedDepthText } from '../package/room-words';
 import { showSetting, showTogether, sizeText, type Shown } from '../units';
-import { costText } from './costs';
+import { money, roundedText } from '../money';
+import { costText, type Cost } from './costs';
 import type { Choice, HungPlace, Place, ShowPlan, SizeUse, TradeOffRow } from './plan';
+import { counted, listed } from '../phrases';
 
 /** `6 of 8x10 in, 7 of 11x14 in`. */
 export function usesText(uses: readonly SizeUse[]): string {
@@ -19,26 +21,38 @@ export function costHead({ by }: Pick<ShowPlan, 'by'>): string {
 
 /** The pictures, the sizes to choose from and the range of borders. */
 export function askedText(plan: ShowPlan): string {
-  const { range, showing, pictures, sizes, by, counted } = plan;
+  const { range, showing, pictures, sizes, by, counted: priced } = plan;
   const limit = (mm: number) => showSetting(mm, showing).withUnit;
   const to = range.greatest === undefined ? 'up, without an upper end' : `to ${limit(range.greatest)}`;
-  const beside = counted.length === 0 ? '' : `, with ${listed(counted)}`;
+  const beside = priced.length === 0 ? '' : `, with ${listed(priced)}`;
   const costs =
-    by === 'money' ? `Costs are the frames’ prices${beside}.${counted.length > 0 ? ` ${RECKONED}` : ''}` : '';
-  return `${numbered(pictures, 'picture')}, ${numbered(sizes.length, 'size')} of frames to choose from; borders from ${limit(range.least)} ${to}, ${range.measured}. ${costs}`.trim();
+    by === 'money' ? `Costs are the frames’ prices${beside}.${priced.length > 0 ? ` ${RECKONED}` : ''}` : '';
+  return `${counted(pictures, 'picture')}, ${counted(sizes.length, 'size')} of frames to choose from; borders from ${limit(range.least)} ${to}, ${range.measured}. ${costs}`.trim();
 }
 
 export const TRADE_OFF_HEADS = ['At most', 'Holds', 'Saves', 'Frames'] as const;
 
 /** Most sizes, pictures held, cost, what it saves beside one size fewer, frames of each size. */
-export function tradeOffCells(row: TradeOffRow, { showing }: Pick<ShowPlan, 'showing'>): string[] {
+export function tradeOffCells(
+  row: TradeOffRow,
+  { showing, tradeOff }: Pick<ShowPlan, 'showing' | 'tradeOff'>,
+): string[] {
+  const before = tradeOff.find(({ most }) => most === row.most - 1);
   return [
-    numbered(row.most, 'size'),
+    counted(row.most, 'size'),
     String(row.held),
     costText(row.cost, showing),
-    row.saves ? costText(row.saves, showing) : '',
+    // As shown, so that whoever subtracts finds the same.
+    row.saves && before ? costText(apart(before.cost, row.cost), showing) : '',
     `${usesText(row.uses)}${row.proven ? '' : ' (not proven best)'}`,
   ];
+}
+
+function apart(one: Cost, other: Cost): Cost {
+  if (one.by === 'money' && other.by === 'money') {
+    return { by: 'money', amount: money(roundedText(one.amount)).minus(roundedText(other.amount)) };
+  }
+  return one.by === 'size' && other.by === 'size' ? { by: 'size', length: one.length - other.length } : one;
 }
 
 /** How many sizes it takes to hold what the shelf can hold. */
@@ -50,10 +64,12 @@ export function fewestText({ fewest: { held, least, sizes }, pictures }: ShowPla
     : `${sizes} sizes hold ${all}; fewer than ${least} can’t, and what lies between was not settled.`;
 }
 
-export function chosenText({ chosen, pictures, showing, by }: ShowPlan): string {
+export function chosenText({ chosen, pictures, showing, by, places }: ShowPlan): string {
   const { uses, held, cost } = chosen;
   const worth = by === 'money' ? `for ${costText(cost, showing)}` : `${costText(cost, showing)} of width and height`;
-  return `Chosen: ${numbered(uses.length, 'size')} for ${held} of ${numbered(pictures, 'picture')}, ${worth}.${provenText(chosen, showing)}`;
+  const made = places.filter(({ state }) => state === 'made to size').length;
+  const beside = made === 0 ? '' : ` ${made} more in ${made === 1 ? 'a frame' : 'frames'} made to size.`;
+  return `Chosen: ${counted(uses.length, 'size')} for ${held} of ${counted(pictures, 'picture')}, ${worth}.${beside}${provenText(chosen, showing)}`;
 }
 
 function provenText({ proven, bound, held }: Choice, showing: ShowPlan['showing']): string {
@@ -120,18 +136,33 @@ export function whyText(
 
 /** `6 of 8x10 in; 4 on the shelf, 2 to order; 87.00`. */
 export function toBuyCells({ toBuy, showing }: ShowPlan): string[][] {
-  return toBuy.map(({ frame, needed, there, toOrder, price }) => [
+  const rows = toBuy.map(({ frame, needed, there, toOrder, price }) => [
     String(needed),
     frame.name,
     there === undefined ? '' : toOrder === 0 ? `${there} on the shelf` : `${there} on the shelf, ${toOrder} to order`,
     price ? costText(price, showing) : '',
   ]);
+  const prices = toBuy.flatMap(({ price }) => price ?? []);
+  const whole = sumOfCosts(prices);
+  const missing = toBuy.length - prices.length;
+  return rows.length < 2 || !whole
+    ? rows
+    : [
+        ...rows,
+        [
+          '',
+          missing === 0 ? 'In all' : `In all, without ${counted(missing, 'frame')} of no known price`,
+          '',
+          costText(whole, showing),
+        ],
+      ];
 }
 
-function numbered(count: number, one: string): string {
-  return `${count} ${one}${count === 1 ? '' : 's'}`;
-}
-
-function listed(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+/** Undefined of none. */
+function sumOfCosts(costs: readonly Cost[]): Cost | undefined {
+  return costs.reduce<Cost | undefined>((sum, one) => {
+    if (!sum) return one;
+    if (sum.by === 'money' && one.by === 'money') return { by: 'money', amount: sum.amount.plus(one.amount) };
+    return sum.by === 'size' && one.by === 'size' ? { by: 'size', length: sum.length + one.length } : sum;
+  }, undefined);
 }

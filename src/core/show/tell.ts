@@ -4,7 +4,11 @@ import { showFor } from '../layout/show';
 import type { Problem } from '../problem';
 import type { HungPlace, ShowPlan } from './plan';
 import { isHung } from './print-list';
+import { listed } from '../phrases';
 import { titled } from './words';
+
+/** So many are named. */
+const MOST_NAMED = 5;
 
 type Planned = Omit<ShowPlan, 'problems'>;
 
@@ -22,7 +26,10 @@ export function worthTelling(plan: Planned): Problem[] {
 function picturesLeft({ places }: Planned): Problem[] {
   const left = places.filter(({ state }) => state === 'left');
   if (left.length === 0) return [];
-  const which = listed(left.map(({ picture }) => titled(picture.title)));
+  const which = listed(
+    left.map(({ picture }) => titled(picture.title)),
+    MOST_NAMED,
+  );
   return [
     {
       code: 'pictures-left',
@@ -75,7 +82,7 @@ function depths({ places, showing }: Planned): Problem[] {
       code: 'show-depth-unknown',
       severity: 'note',
       at: '',
-      message: `How deep the rabbet of ${listed(names)} is, the shelf does not say: measure it. Up to ${show.limit(most.nominal)} is needed as all is named, ${show.limit(most.greatest)} with all at its thickest.`,
+      message: `How deep the rabbet of ${listed(names, MOST_NAMED)} is, the shelf does not say: measure it. Up to ${show.limit(most.nominal)} is needed as all is named, ${show.limit(most.greatest)} with all at its thickest.`,
     },
   ];
 }
@@ -105,7 +112,7 @@ function framesLeftOut({ leftOut }: Planned): Problem[] {
       code: 'frame-left-out',
       severity: 'warning',
       at: '',
-      message: `${listed(names)} ${many ? 'are' : 'is'} not chosen from: ${why.replace(/\.$/, '').replace(/^it has/, many ? 'they have' : 'it has')}.`,
+      message: `${listed(names, MOST_NAMED)} ${many ? 'are' : 'is'} not chosen from: ${why.replace(/\.$/, '').replace(/^it has/, many ? 'they have' : 'it has')}.`,
     };
   });
 }
@@ -131,12 +138,4 @@ function notCounted({ by, notCounted: names, places }: Planned): Problem[] {
   if (names.length === 0) return custom;
   const message = `Not in the cost, since the shelf says no price of ${names.length === 1 ? 'it' : 'them'}: ${names.join(', ')}.`;
   return [...custom, { code: 'cost-not-counted', severity: 'note', at: '', message }];
-}
-
-/** The first few, and how many more. */
-function listed(names: readonly string[]): string {
-  const shown = names.slice(0, 5);
-  const more = names.length - shown.length;
-  if (more > 0) return `${shown.join(', ')} and ${more} more`;
-  return shown.length < 2 ? (shown[0] ?? '') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
 }

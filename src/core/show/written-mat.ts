@@ -4,6 +4,7 @@ import type { Size } from '../geometry/box';
 import { exactText } from '../job/exact-text';
 import type { WrittenJob, WrittenPicture } from '../job/written';
 import type { WrittenFrame } from '../job/written-frame';
+import { massWritten } from '../shelf/print-shelf';
 import { colourOf } from '../shelf/colour-of';
 import type { ShelfFrame } from '../shelf/shelf';
 import type { Unit } from '../units';
@@ -90,7 +91,7 @@ function writtenFrame(pattern: WrittenFrame, { blank, frame }: FrameChoice, unit
     corners: frame.corners === 'mitred' ? undefined : frame.corners,
     comesWith: frame.comesWith.length > 0 ? [...frame.comesWith] : undefined,
     grooves: frame.grooves.length > 0 ? frame.grooves.map((groove) => lengthText(groove, unit)) : undefined,
-    weight: frame.weight === undefined ? undefined : `${frame.weight} kg`,
+    weight: frame.weight === undefined ? undefined : massWritten(frame.weight, undefined),
   });
 }
 

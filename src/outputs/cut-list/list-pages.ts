@@ -12,6 +12,7 @@ import { headingBlock, numberedBlocks, type Setting } from '../paper/text-blocks
 import { linePages } from './line-pages';
 import { listHead, listSetting, listSheets } from './list-sheets';
 import { DIGITS, guideOf, guideRow, overcutText, slantWords, UNIT_WORDS } from './list-words';
+import { capital } from '../../core/phrases';
 
 /** One list a layer, as many pages as its cuts and what is done with the boards need. */
 export function planListPages(context: OutputContext, paper: Size): readonly PagePlan[] {
@@ -84,10 +85,6 @@ function listColumns(showing: Showing, scaleOffset = 0): readonly Column[] {
     { heading: 'Overcut', width: 19, align: 'right', style: words },
     { heading: 'Mind', width: 17, style: words },
   ];
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function cutBlocks(

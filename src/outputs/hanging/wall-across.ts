@@ -7,7 +7,7 @@ import type { At } from '../paper/scale';
 import { spread } from '../paper/spread';
 import type { Surface } from '../paper/surface';
 import { fractions } from '../paper/type';
-import type { WallDrawing } from './wall-drawing';
+import type { WallDrawing } from './wall-shown';
 
 const APART = 3.1;
 const STYLE = { size: 7, align: 'right', turn: 90 } as const;

@@ -1,7 +1,6 @@
 /** The wall to scale: floor, ceiling and edges as far as they are known, frames by number, hooks, and what is measured of them. */
-import type { UnitName } from '../../bridge';
-import type { Box, Point } from '../../core/geometry/box';
 import type { WallPlan } from '../../core/hanging/wall-plan';
+import type { Box, Point } from '../../core/geometry/box';
 import type { Block } from '../paper/flow';
 import { placeOnWhite, spotsIn } from '../paper/label';
 import { PENS } from '../paper/pens';
@@ -9,6 +8,7 @@ import { boxRound, Room } from '../paper/room';
 import { atScale, boxAtScale, scaleFor, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
 import { lyingDimension } from './dimension';
+import type { WallDrawing } from './wall-shown';
 import { drawHeights, HEIGHTS_ROOM } from './wall-heights';
 import { acrossRoom, drawAcross } from './wall-across';
 
@@ -18,13 +18,6 @@ const AIR = 250;
 const ABOVE = 4;
 const BESIDE = 4;
 const BELOW = 13;
-
-export interface WallDrawing {
-  readonly wall: WallPlan;
-  /** Lengths in words. */
-  readonly length: (mm: number) => string;
-  readonly unit: UnitName;
-}
 
 /** In the middle of a width, to the largest scale at which the wall is no higher than `most`, mm. */
 export function wallBlock(drawing: WallDrawing, width: number, most: number): Block {

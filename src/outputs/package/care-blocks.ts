@@ -7,6 +7,7 @@ import { NumberedSources } from '../../core/care/numbered-sources';
 import type { Block } from '../paper/flow';
 import { sectionBlocks } from '../paper/section-blocks';
 import { headingBlock, numberedBlocks, pairedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { capital } from '../../core/phrases';
 
 const SMALL = { size: 8 } as const;
 
@@ -49,8 +50,4 @@ function nextBlocks(next: NextGrade, setting: Setting): Block[] {
     ...numberedBlocks(steps, setting, SMALL),
     paragraphBlock(costWords(next), setting, SMALL),
   ];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -3,6 +3,7 @@ import type { CheckItem, CheckState } from '../../core/package/check-item';
 import { PENS } from '../paper/pens';
 import type { Block } from '../paper/flow';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { capital } from '../../core/phrases';
 
 const BOX = 3;
 const INDENT = 24;
@@ -33,8 +34,4 @@ function checkBlock({ state, what, words }: CheckItem, inner: Setting): Block {
       text.draw(surface, { x: x + INDENT, y });
     },
   };
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

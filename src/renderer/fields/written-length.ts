@@ -9,7 +9,7 @@ import {
   type Showing,
   type Unit,
 } from '../../core/units';
-import { capital } from './words';
+import { capital } from '../../core/phrases';
 
 /** How a typed length was read, or why it was not. */
 export type Echo =

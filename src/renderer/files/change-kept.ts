@@ -1,6 +1,6 @@
 /** Changes a kept list and says what came of it; asks where another program was faster with the same things. */
 import type { ListChange } from '../../core/kept-list';
-import { capital } from '../fields/words';
+import { capital } from '../../core/phrases';
 import type { Workbench } from '../workbench';
 import type { KeptList, Outcome } from './kept-list.svelte';
 

@@ -2,7 +2,7 @@
 import type { HostClient, KeptFile, KeptListName, Reply } from '../../bridge';
 import { changeList, reversed, settle, type KeptThings, type ListChange } from '../../core/kept-list';
 import type { Result } from '../../core/problem';
-import { capital } from '../fields/words';
+import { capital } from '../../core/phrases';
 import { NoAnswer } from '../host-client';
 
 /** What is particular to one of the lists. */

@@ -1,5 +1,6 @@
 /** The session: the written job with its history, and everything that follows from it: the understood job, the layout, the cut plan, the problems. */
 import { buildProblems } from '../../core/build-problems';
+import type { Shelf } from '../../core/shelf/shelf';
 import { planCuts } from '../../core/cutting/plan-cuts';
 import { setAll } from '../../core/job/edit';
 import { commit, redo, settle, startHistory, undo, type History } from '../../core/job/history';
@@ -62,7 +63,7 @@ export class Session {
   readonly problems = $derived.by<readonly Problem[]>(() => {
     const laidOut = this.#reading.ok && this.#outcome?.ok;
     const [job, layout] = laidOut ? [this.#reading.value.job, this.#outcome.value] : [];
-    const beyond = job && layout ? buildProblems(job, layout, this.written) : [];
+    const beyond = job && layout ? buildProblems(job, layout, this.written, this.shelf()) : [];
     const found = once([...this.#reading.problems, ...(this.#outcome?.problems ?? []), ...beyond]);
     if (JSON.stringify(found) !== JSON.stringify(this.#lastProblems)) this.#lastProblems = found;
     return this.#lastProblems;
@@ -98,7 +99,11 @@ export class Session {
   /** The job as committed, without a gesture in progress. */
   readonly committed = $derived<WrittenJob>(this.#history.present.written);
 
-  constructor(written: WrittenJob) {
+  /** @param shelf what the user has, by whose loads and clips a build is judged. */
+  constructor(
+    written: WrittenJob,
+    private readonly shelf: () => Shelf,
+  ) {
     this.#history = startHistory(written);
   }
 

@@ -127,6 +127,23 @@ describe('other arrangements', () => {
     expect(inches(wall.around.top + wall.around.bottom) / 2).toBeCloseTo(60, 10);
   }); // prettier-ignore
 
+  it('stairs that are not measured: the widest frame and the gap along, 7 up for 11', () => {
+    const frames = [{ size: '8 x 10 in' }, { size: '18 x 10 in' }];
+    const { frames: hung } = wallOf({ arrangement: 'stairs', frames });
+    const middles = hung.map(({ box }) =>
+      [(box.left + box.right) / 2, (box.top + box.bottom) / 2].map((mm) => mm / 25.4),
+    );
+    // 18 in and the usual gap of 4 in.
+    expect(middles[1]![0]! - middles[0]![0]!).toBeCloseTo(22, 9);
+    expect(middles[1]![1]! - middles[0]![1]!).toBeCloseTo(14, 9);
+  });
+
+  it('a group without edges: one after another with the gap', () => {
+    const frames = [{ size: '8 x 10 in', count: 2 }, { size: '11 x 14 in', edge: '40 in' }, { size: '5 x 7 in' }];
+    const { frames: hung } = wallOf({ arrangement: 'group', gap: '2 in', frames });
+    expect(hung.map(({ box }) => Math.round((box.left - hung[0]!.box.left) / 25.4))).toEqual([0, 10, 40, 53]);
+  });
+
   it('stairs: middles a run apart, each a rise higher', () => {
     const frames = [{ size: '8 x 10 in' }, { size: '12 x 10 in' }, { size: '8 x 10 in' }];
     const wall = wallOf({ arrangement: 'stairs', run: '20 in', rise: '14 in', offset: '5 in', frames });
@@ -277,10 +294,9 @@ describe('what is said against it', () => {
   it.each([
     ['wall-setting-not-used', { arrangement: 'row', rise: '2 in', frames: [frame] }, 'wall.rise'],
     ['wall-holds-several', { arrangement: 'one', frames: [frame, frame] }, 'wall.arrangement'],
-    ['group-frame-without-place', { arrangement: 'group', frames: [frame] }, 'wall.frames[0].edge'],
-    ['group-frame-without-place', { arrangement: 'group', frames: [{ ...frame, edge: 0, count: 2 }] }, 'wall.frames[0].count'],
+    ['group-frames-in-one-place', { arrangement: 'group', frames: [{ ...frame, edge: 0, count: 2 }] }, 'wall.frames[0].count'],
     ['too-many-frames', { frames: [{ ...frame, count: 400 }, { ...frame, count: 101 }] }, 'wall.frames'],
-    ['value-missing', { arrangement: 'stairs', run: '10 in', frames: [frame, frame] }, 'wall.rise'],
+    ['stairs-not-measured', { arrangement: 'stairs', run: '10 in', frames: [frame, frame] }, 'wall.rise'],
     ['length-out-of-range', { width: '0 in' }, 'wall.width'],
     ['mass-unreadable', { frames: [{ weight: '5' }] }, 'wall.frames[0].weight'],
   ])('%s, as the job is read', (code, wall, at) => {

@@ -9,6 +9,7 @@ import type { Show } from '../show';
 import { distanceWithRoom, insetOf, meetingsOf, type Meeting } from './line-rings';
 import { Gaps } from './ring-gaps';
 import { SLACK, titled } from './slack';
+import { capital } from '../../phrases';
 
 /** A groove deeper than this part of the board leaves too little under it. Common practice, no source. */
 const DEEPEST = 2 / 3;
@@ -266,8 +267,4 @@ function wordOf(line: FaceLine): string {
 
 function nameOf({ name, title }: PlacedWindow, more: number): string {
   return `${name} ${titled(title)}`.trimEnd() + (more > 0 ? ` (and ${more} more)` : '');
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
