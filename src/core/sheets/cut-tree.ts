@@ -44,11 +44,16 @@ export function worthOf(area: number): number {
   return area * Math.sqrt(Math.sqrt(area));
 }
 
-/** Makes trees for sheets of which the largest has this area. */
+/** Makes trees for sheets of which the largest has this area, and pieces of which none has a shorter side than `least`. */
 export class Trees {
-  constructor(private readonly largest: number) {}
+  constructor(
+    private readonly largest: number,
+    private readonly least: number,
+  ) {}
 
+  /** Nothing is worth what no piece can be cut from. */
   worth(width: number, height: number): number {
+    if (width < this.least || height < this.least) return 0;
     return worthOf((width * height) / this.largest);
   }
 

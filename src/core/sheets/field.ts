@@ -57,7 +57,8 @@ export function fieldOf({ pieces, stock, kerf, trim, stages, aim }: SheetsAsk): 
     };
     return Array.from({ length: count }, () => piece);
   });
+  const least = Math.min(...each.map((piece) => Math.min(piece.width, piece.height)));
   const perArea = ({ cost, width, height }: FieldStock) => cost / (width * height);
   const byPrice = sheets.map((_, index) => index).sort((a, b) => perArea(sheets[a]!) - perArea(sheets[b]!) || a - b);
-  return { pieces: each, stock: sheets, byPrice, stages: stages ?? Infinity, trees: new Trees(largest) };
+  return { pieces: each, stock: sheets, byPrice, stages: stages ?? Infinity, trees: new Trees(largest, least) };
 }

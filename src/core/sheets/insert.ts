@@ -1,5 +1,6 @@
 /** Puts pieces into sheets one after another, each where it leaves the most worth: the one way in which pieces get placed. */
 import type { Field, FieldPiece } from './field';
+import type { Mix } from './mixes';
 import { OpenSheet, type Placing } from './open-sheet';
 import type { Random } from './random';
 
@@ -10,6 +11,8 @@ export interface Insertion {
   readonly blink: number;
   /** What all sheets together may cost. */
   readonly budget: number;
+  /** Of each of the stock so many at most. */
+  readonly mix?: Mix;
   /** Which of the stock is opened for a piece that has no place: one of those given, cheapest for its area first. */
   readonly choose: (open: readonly number[]) => number;
 }
@@ -100,10 +103,14 @@ function bestPlace(
   { field, blink, random }: Insertion,
 ): Place | undefined {
   const { trees, stages } = field;
+  const longer = Math.max(piece.width, piece.height);
+  const shorter = Math.min(piece.width, piece.height);
   let most = -Infinity;
   let [bestSheet, bestSpot, bestTurned, bestUpright] = [-1, -1, false, true];
   for (let at = from; at < sheets.length; at++) {
-    const spots = sheets[at]!.spots;
+    const sheet = sheets[at]!;
+    if (!sheet.mayTake(longer, shorter)) continue;
+    const { spots } = sheet;
     for (let index = 0; index < spots.length; index++) {
       const { free, parent, depth } = spots[index]!;
       for (let way = 0; way < (piece.mayTurn ? 2 : 1); way++) {
@@ -139,14 +146,15 @@ function bestPlace(
 
 /** A new sheet for a piece, if there is one that it fits and the budget allows. */
 function openFor(sheets: Sheets, piece: FieldPiece, insertion: Insertion): Place | undefined {
-  const { field, budget, choose } = insertion;
+  const { field, budget, choose, mix } = insertion;
   const open = field.byPrice.filter((index) => {
     const { width, height, cost, count } = field.stock[index]!;
+    const most = Math.min(count, mix?.[index] ?? Infinity);
     const fits = (wide: number, high: number) => wide <= width && high <= height;
     return (
       sheets.cost + cost <= budget &&
       (fits(piece.width, piece.height) || (piece.mayTurn && fits(piece.height, piece.width))) &&
-      (count === Infinity || sheets.used(index) < count)
+      (most === Infinity || sheets.used(index) < most)
     );
   });
   if (open.length === 0) return undefined;

@@ -21,6 +21,9 @@ export interface Placing {
 export class OpenSheet {
   #spots: readonly Spot[] | undefined;
   #worth: number | undefined;
+  /** The longest side of any spot, and the longest of their shorter sides. */
+  #longest = 0;
+  #broadest = 0;
 
   constructor(
     /** Into the stock. */
@@ -36,6 +39,22 @@ export class OpenSheet {
   get spots(): readonly Spot[] {
     this.#spots ??= spotsIn(this.tree, undefined, 0, []);
     return this.#spots;
+  }
+
+  /** False where the piece is larger than any spot: asked of every sheet for every piece. */
+  mayTake(longer: number, shorter: number): boolean {
+    if (this.#longest === 0) this.#measure();
+    return longer <= this.#longest && shorter <= this.#broadest;
+  }
+
+  #measure(): void {
+    this.#longest = 0;
+    this.#broadest = 0;
+    for (const { free } of this.spots) {
+      const [shorter, longer] = free.width < free.height ? [free.width, free.height] : [free.height, free.width];
+      if (longer > this.#longest) this.#longest = longer;
+      if (shorter > this.#broadest) this.#broadest = shorter;
+    }
   }
 
   get worth(): number {
@@ -67,6 +86,7 @@ export class OpenSheet {
   #forget(): void {
     this.#spots = undefined;
     this.#worth = undefined;
+    this.#longest = 0;
   }
 }
 

@@ -8,6 +8,7 @@ import { leastCost, stepOf } from './bounds';
 import { partsOf, piecesIn, withoutPart } from './cut-tree';
 import { fieldOf, type Field } from './field';
 import { insertAll, Sheets, type Insertion } from './insert';
+import { mixesWithin, type Mix } from './mixes';
 import type { OpenSheet } from './open-sheet';
 import { randomFrom, type Random } from './random';
 import type { SheetsAsk } from './ask';
@@ -57,11 +58,13 @@ export function* searchSheets(ask: SheetsAsk): Generator<Progress, Progress> {
   const orders = ordersOf(field);
   while (best.cost > bound + 1e-9) {
     const goal: number = step > 0 ? best.cost - step : best.cost * (1 - 1e-9);
-    const climb = new Climb(field, random, orders, best, goal);
+    const contest = new Contest(field, random, orders, best, goal);
+    // No mix of sheets within the goal has room for all.
+    if (contest.isHopeless) return { ...progress(), bound: best.cost };
     let found: Found | undefined;
     while (!found) {
       for (let round = 0; round < BETWEEN && !found; round++) {
-        found = climb.round();
+        found = contest.round();
         rounds++;
       }
       if (!found) yield progress();
@@ -110,6 +113,65 @@ function ordersOf({ pieces }: Field): readonly Int32Array[] {
 /** How often pieces are put back in each order; else in none. */
 const ORDER_SHARES = [0.3, 0.25, 0.1, 0.1] as const;
 
+/** Rounds in which any mix of sheets is tried, before each is tried by itself. */
+const FREE = 6000;
+/** Rounds of each climb before the worse half of them is given up. */
+const HEAT = 400;
+/** The last climb goes on for so many rounds before all begin anew. */
+const LAST = 6000;
+
+/** Climbs toward one goal: first with any mix of sheets, then side by side, one for each mix, the better half after each heat. */
+class Contest {
+  #climbs: Climb[];
+  #rounds = 0;
+  readonly #mixes: readonly Mix[] | undefined;
+
+  constructor(
+    private readonly field: Field,
+    private readonly random: Random,
+    private readonly orders: readonly Int32Array[],
+    private readonly best: Found,
+    private readonly goal: number,
+  ) {
+    this.#mixes = mixesWithin(field, goal);
+    this.#climbs = [this.#climb(undefined)];
+  }
+
+  /** True where no mix of sheets within the goal has room for all. */
+  get isHopeless(): boolean {
+    return this.#mixes?.length === 0;
+  }
+
+  round(): Found | undefined {
+    const climb = this.#climbs[Math.floor(this.#rounds++ / BETWEEN) % this.#climbs.length]!;
+    const found = climb.round();
+    if (!found && this.#rounds >= this.#heat) this.#endHeat();
+    return found;
+  }
+
+  get #heat(): number {
+    const [only, ...others] = this.#climbs;
+    if (others.length > 0) return HEAT * this.#climbs.length;
+    return only?.isFree ? FREE : LAST;
+  }
+
+  #endHeat(): void {
+    this.#rounds = 0;
+    // One kind of sheet has one mix.
+    if (!this.#mixes || this.field.stock.length === 1) return;
+    if (this.#climbs.length > 1) {
+      this.#climbs.sort((a, b) => a.lacking - b.lacking);
+      this.#climbs = this.#climbs.slice(0, Math.ceil(this.#climbs.length / 2));
+      return;
+    }
+    this.#climbs = this.#climbs[0]?.isFree ? this.#mixes.map((mix) => this.#climb(mix)) : [this.#climb(undefined)];
+  }
+
+  #climb(mix: Mix | undefined): Climb {
+    return new Climb(this.field, this.random, this.orders, this.best, this.goal, mix);
+  }
+}
+
 /** Toward one goal, from the best plan with as many sheets put back as that takes. */
 class Climb {
   #sheets: readonly OpenSheet[];
@@ -125,6 +187,7 @@ class Climb {
     private readonly orders: readonly Int32Array[],
     best: Found,
     goal: number,
+    private readonly mix: Mix | undefined,
   ) {
     const filled = (sheet: OpenSheet) =>
       piecesIn(sheet.tree).reduce((sum, index) => sum + field.pieces[index]!.area, 0) /
@@ -132,16 +195,41 @@ class Climb {
     const kept = [...best.sheets].sort((a, b) => filled(b) - filled(a));
     const left: number[] = [];
     let cost = best.cost;
+    for (const [stock, count] of mix?.entries() ?? []) {
+      const over = kept.filter((sheet) => sheet.stock === stock).slice(count);
+      for (const sheet of over) {
+        kept.splice(kept.indexOf(sheet), 1);
+        cost -= field.stock[stock]!.cost;
+        piecesIn(sheet.tree, left);
+      }
+    }
     while (cost > goal + 1e-9) {
       const sheet = kept.pop()!;
       cost -= field.stock[sheet.stock]!.cost;
       piecesIn(sheet.tree, left);
     }
-    this.#insertion = { field, random, blink: BLINK, budget: goal + 1e-9, choose: (open) => this.#choose(open) };
+    this.#insertion = {
+      field,
+      random,
+      blink: BLINK,
+      budget: goal + 1e-9,
+      ...(mix ? { mix } : {}),
+      choose: (open) => this.#choose(open),
+    };
     this.#sheets = kept;
     this.#left = left;
     this.#cost = this.#worse(kept, left);
     this.#history = new Float64Array(HISTORY).fill(this.#cost);
+  }
+
+  /** True where any mix of sheets will do. */
+  get isFree(): boolean {
+    return this.mix === undefined;
+  }
+
+  /** Area of the pieces without a place, less what is free in large parts; the less the nearer. */
+  get lacking(): number {
+    return this.#cost;
   }
 
   /** A plan that reaches the goal, or undefined. */
