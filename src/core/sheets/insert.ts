@@ -118,19 +118,23 @@ function bestPlace(
         const height = way === 0 ? piece.height : piece.width;
         const beside = free.width - width;
         const above = free.height - height;
-        if (beside < 0 || above < 0 || (blink > 0 && random() < blink)) continue;
+        if (beside < 0 || above < 0) continue;
         // A cut the way of the one that the spot lies in is one of its own, and no further stage.
         const upright = depth + (parent?.way === 0 ? 0 : 1);
         const lying = depth + (parent?.way === 1 ? 0 : 1);
         const nested = beside > 0 && above > 0 ? 1 : 0;
-        if ((beside > 0 || above === 0) && (beside === 0 || upright + nested <= stages)) {
+        if (
+          (beside > 0 || above === 0) &&
+          (beside === 0 || upright + nested <= stages) &&
+          (blink === 0 || random() >= blink)
+        ) {
           const gain = trees.worth(beside, free.height) + trees.worth(width, above) - free.worth;
           if (gain > most) {
             most = gain;
             [bestSheet, bestSpot, bestTurned, bestUpright] = [at, index, way === 1, true];
           }
         }
-        if (above > 0 && lying + nested <= stages) {
+        if (above > 0 && lying + nested <= stages && (blink === 0 || random() >= blink)) {
           const gain = trees.worth(free.width, above) + trees.worth(beside, height) - free.worth;
           if (gain > most) {
             most = gain;

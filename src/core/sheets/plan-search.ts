@@ -10,6 +10,7 @@ import { fieldOf, type Field } from './field';
 import { insertAll, Sheets, type Insertion } from './insert';
 import { mixesWithin, type Mix } from './mixes';
 import type { OpenSheet } from './open-sheet';
+import { inStrips } from './strips';
 import { randomFrom, type Random } from './random';
 import type { SheetsAsk } from './ask';
 
@@ -31,7 +32,10 @@ export interface Progress {
 
 /** Rounds between two looks at the clock. */
 const BETWEEN = 32;
+/** Part of the places that are passed over, as a rule and now and then. */
 const BLINK = 0.02;
+const LONG_BLINK = 0.3;
+const LONG_BLINKS = 0.05;
 /** Parts taken out in one round. */
 const LEAST_RUIN = 2;
 const MOST_RUIN = 7;
@@ -75,17 +79,24 @@ export function* searchSheets(ask: SheetsAsk): Generator<Progress, Progress> {
   return progress();
 }
 
-/** Every order of the pieces into each kind of sheet first; undefined where pieces are always left over. */
+/** The best of strips, and of every order of the pieces into each kind of sheet first; undefined where some are always left. */
 function firstPlan(field: Field, random: Random): Found | undefined {
   let best: Found | undefined;
+  const look = (sheets: Sheets | undefined) => {
+    if (sheets && (!best || sheets.cost < best.cost)) best = { sheets: sheets.list, cost: sheets.cost };
+  };
+  for (const stock of field.byPrice) {
+    for (const way of [0, 1] as const) {
+      for (const across of ['as it is', 'shorter', 'longer'] as const) look(inStrips(field, { way, across, stock }));
+    }
+  }
   for (const order of ordersOf(field)) {
     const pieces = field.pieces.map((_, index) => index).sort((a, b) => order[a]! - order[b]!);
-    for (const first of [undefined, ...field.byPrice]) {
+    for (const first of field.byPrice) {
       const sheets = new Sheets([], field);
-      const choose = (open: readonly number[]) => (first !== undefined && open.includes(first) ? first : open[0]!);
+      const choose = (open: readonly number[]) => (open.includes(first) ? first : open[0]!);
       const left = insertAll(sheets, pieces, { field, random, blink: 0, budget: Infinity, choose });
-      if (left.length === 0 && (!best || sheets.cost < best.cost)) best = { sheets: sheets.list, cost: sheets.cost };
-      if (field.stock.length === 1) break;
+      if (left.length === 0) look(sheets);
     }
   }
   return best;
@@ -237,7 +248,8 @@ class Climb {
     const sheets = new Sheets([...this.#sheets], this.field);
     const out = this.#ruin(sheets);
     if (this.random() < 0.7) sheets.dropEmpty();
-    const left = insertAll(sheets, this.#ordered([...this.#left, ...out]), this.#insertion);
+    const blink = this.random() < LONG_BLINKS ? LONG_BLINK : BLINK;
+    const left = insertAll(sheets, this.#ordered([...this.#left, ...out]), { ...this.#insertion, blink });
     if (left.length === 0) {
       sheets.dropEmpty();
       return { sheets: sheets.list, cost: sheets.cost };
