@@ -54,7 +54,7 @@ function drawBack(surface: Surface, at: At, { plan, frame, length }: BackDrawing
   standingDimension(surface, box.right + 6, level(places.drop), box.top, length(places.drop));
   if (hanger.kind === 'rings and wire') {
     // Past the words of the shorter one, which stand beside it where it is too short for them.
-    const beside = Math.max(12, 9 + surface.width(length(places.drop), { size: 7 }) + 1);
+    const beside = Math.max(12, 9 + surface.width(length(places.drop), { size: 7 }) + 5);
     const isShort = surface.width(length(places.drop), { size: 7 }) > box.top - level(places.drop);
     standingDimension(surface, box.right + (isShort ? beside : 12), level(places.down), box.top, length(places.down));
   }
