@@ -66,7 +66,8 @@ async function open(target: HTMLElement): Promise<void> {
   const info = await host.call('info', {});
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
-  await openDemo(bench);
+  // What is chosen and reckoned from the user's lists must not begin with the generic ones.
+  await Promise.all([bench.cutters.load(), bench.shelf.load(), openDemo(bench)]);
   mount(App, { target, props: { bench } });
   letGo();
   await openWanted(bench);

@@ -15,6 +15,8 @@ export interface Bought {
   readonly basis?: string;
   /** Of a hook: from the nail's hole down to its seat. */
   readonly seat?: number;
+  /** Of one that the shelf gave: by what it was chosen, in words. */
+  readonly why?: string;
   /** Whether the job or the shelf named it. */
   readonly from: 'job' | 'shelf' | 'nowhere';
 }
@@ -41,9 +43,19 @@ export function boughtParts(hanging: Hanging, kind: HangerKind, shelf: Shelf, ne
     chooseOne(part, given, items, hanging.wire.margin, needs[part]);
   return [
     ...(kind === 'rings and wire' ? [choose('wire', hanging.wire, ofKind(shelf, 'wire'))] : []),
-    ...(kind === 'cleat' ? [] : [choose('hook', hanging.hook, ofKind(shelf, 'hook'))]),
+    ...hookFor(hanging, kind, shelf, choose),
     choose('fitting', hanging.fitting, ofKind(shelf, SHELF_KIND[kind])),
   ];
+}
+
+type Choose = (part: BoughtPart, given: Candidate, items: readonly Candidate[]) => Bought;
+
+/** Teeth sit on a nail or a screw, whose head is its own seat; a hook's nail would show above so small a frame. */
+function hookFor({ hook }: Hanging, kind: HangerKind, shelf: Shelf, choose: Choose): Bought[] {
+  if (kind === 'cleat') return [];
+  if (kind !== 'sawtooth') return [choose('hook', hook, ofKind(shelf, 'hook'))];
+  if (hook.name !== undefined) return [choose('hook', hook, ofKind(shelf, 'hook'))];
+  return [{ ...choose('hook', hook, []), name: 'nail or screw', seat: hook.seat ?? 0 }];
 }
 
 function chooseOne(
@@ -58,7 +70,13 @@ function chooseOne(
   if (isSaid) return asBought(part, { ...named, ...withoutUndefined(given) }, margin, 'job');
   const found = lightest(items, margin, need);
   if (!found) return asBought(part, given, margin, 'nowhere');
-  return asBought(part, { ...found, ...withoutUndefined(given) }, margin, 'shelf');
+  const isEnough = need !== undefined && (loadOf(found, margin) ?? 0) >= need;
+  const why = isEnough
+    ? 'the lightest of the shelf that holds it'
+    : need === undefined
+      ? 'the strongest of the shelf, since the weight is not whole'
+      : 'the strongest of the shelf';
+  return { ...asBought(part, { ...found, ...withoutUndefined(given) }, margin, 'shelf'), why };
 }
 
 /** The one of least load that carries what it must, else the strongest; of unknown weight the strongest. */
@@ -109,7 +127,9 @@ export function namesNotOnShelf(hanging: Hanging, kind: HangerKind, shelf: Shelf
   ] as const;
   return asked.flatMap(([key, name, shelfKind]): Problem[] => {
     const items = ofKind(shelf, shelfKind);
-    if (name === undefined || items.some((item) => sameName(item.name, name))) return [];
+    // What the job measures itself needs no shelf.
+    const isMeasured = hanging[key].load !== undefined || (key === 'wire' && hanging.wire.breaksAt !== undefined);
+    if (name === undefined || isMeasured || items.some((item) => sameName(item.name, name))) return [];
     const there = items.map((item) => `“${item.name}”`).join(', ');
     return [
       {

@@ -13,6 +13,8 @@ export interface HangingAsk {
   readonly shelf?: Shelf | undefined;
   /** The parts of the frame; left out: not weighed. */
   readonly weighed?: Weighed | undefined;
+  /** Behind the frame's back, as a canvas may: how far, and how far its sides lie inside the frame's, mm. */
+  readonly standsOut?: { readonly by: number; readonly inset: number } | undefined;
   /** Of what is told in words; left out: the job's. */
   readonly shownIn?: Unit | undefined;
 }

@@ -14,6 +14,8 @@ export interface LeanAsk {
   readonly standOff: number;
   /** Thickness of the bumpers at the lower edge. */
   readonly bumpers: number;
+  /** What stands out behind the frame's back, as a canvas may: how far, and how far its sides lie inside the frame's. */
+  readonly standsOut?: { readonly by: number; readonly inset: number } | undefined;
 }
 
 export interface Lean {
@@ -33,21 +35,32 @@ interface Side {
   readonly massOut: number;
 }
 
-/** What lies where at a lean, from the wall and from where the lower edge touches it. */
-function sideAt({ height, depth, down, bumpers }: LeanAsk, angle: number): Side {
+/** Where the frame rests on the wall: on its bumpers, or on what stands out further, which begins above its lower edge. */
+function footOf({ bumpers, standsOut }: LeanAsk): { readonly thick: number; readonly up: number } {
+  return standsOut && standsOut.by > bumpers ? { thick: standsOut.by, up: standsOut.inset } : { thick: bumpers, up: 0 };
+}
+
+/** What lies where at a lean, from the wall and from where it rests on it. */
+function sideAt(ask: LeanAsk, angle: number): Side {
+  const { height, depth, down } = ask;
+  const { thick, up } = footOf(ask);
   const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
-  const along = height - down;
+  const along = height - down - up;
   return {
-    ring: { out: bumpers * cos + along * sin, up: along * cos - bumpers * sin },
-    massOut: (bumpers + depth / 2) * cos + (height / 2) * sin,
+    ring: { out: thick * cos + along * sin, up: along * cos - thick * sin },
+    massOut: (thick + depth / 2) * cos + (height / 2 - up) * sin,
   };
 }
+
+/** What double arithmetic may lose, mm. */
+const LAST_BITS = 1e-6;
 
 /** Nothing hangs further from upright, radians. */
 const STEEPEST = Math.PI / 4;
 
 /**
- * Model: a stiff frame, even in itself, that rests on the wall with its lower edge without friction; the wire, seen from
+ * Model: a stiff frame, even in itself, that rests on the wall with its lower edge, or with the lower end of what stands out
+ * further behind it, without friction; the wire, seen from
  * the side, runs straight from the rings to the hook. Moments about the lower edge: `mass out - ring out = ring up x pull`.
  * Undefined where the frame would tip over its rings, or where the wall keeps it from leaning so: it then lies flat.
  */
@@ -60,13 +73,17 @@ export function leanOf(ask: LeanAsk): Lean | undefined {
     if (rest(middle) > 0) low = middle;
     else high = middle;
   }
-  const { height, depth, bumpers } = ask;
+  const { height, depth, standsOut } = ask;
+  const { thick, up } = footOf(ask);
   const [sin, cos] = [Math.sin(low), Math.cos(low)];
-  const top = bumpers * cos + height * sin;
+  const top = thick * cos + (height - up) * sin;
+  const bottom = thick * cos - up * sin;
+  // The upper end of what stands out, which the wall may stop first.
+  const behind = standsOut && thick * cos + (height - standsOut.inset - up) * sin - standsOut.by * cos;
   const pull = pullAt(ask, low);
   // The wall stands behind the top as well.
-  if (top < 0 || pull < 0) return undefined;
-  return { angle: low, top, pull, front: Math.max(top, bumpers * cos) + depth * cos };
+  if (top < 0 || pull < 0 || (behind !== undefined && behind < -LAST_BITS)) return undefined;
+  return { angle: low, top, pull, front: Math.max(top, bottom) + depth * cos };
 }
 
 /** What turns the frame outward, as a part of the weight times mm; falls as the frame leans out. */

@@ -83,12 +83,17 @@ function swayOnRings({ job: { hanging }, frame: { outside } }: HangingAsk, { spa
   return ringSway(span, outside.height / 2 - down, hanging.outOfLevel);
 }
 
-function planLean({ job, frame }: HangingAsk, { kind }: ChosenHanger, places: HangerPlaces): Lean | undefined {
+function planLean(
+  { job, frame, standsOut }: HangingAsk,
+  { kind }: ChosenHanger,
+  places: HangerPlaces,
+): Lean | undefined {
   const depth = job.frame.mouldingDepth;
   if (depth === undefined || kind === 'cleat') return undefined;
   const { hook, bumpers } = job.hanging;
   const rise = kind === 'rings and wire' ? places.down - places.drop : 0;
-  return leanOf({ height: frame.outside.height, depth, down: places.down, rise, standOff: hook.standOff, bumpers });
+  const { standOff } = hook;
+  return leanOf({ height: frame.outside.height, depth, down: places.down, rise, standOff, bumpers, standsOut });
 }
 
 /** What each kind of thing carries at worst, as a part of the weight. */

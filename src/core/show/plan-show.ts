@@ -13,6 +13,7 @@ import { OWN_FRAME, type ShowPicture } from './picture';
 import type { ShowOptions, ShowPlan } from './plan';
 import { worthTelling } from './tell';
 import { framesToBuy } from './to-buy';
+import { tooShallow } from './why-left';
 import { tryPicture } from './try-pictures';
 import { titled } from './words';
 
@@ -49,7 +50,7 @@ export function planShow(
     ...{ by, counted, notCounted },
     pictures: count,
     sizes: candidates.sizes,
-    leftOut: candidates.leftOut,
+    leftOut: [...candidates.leftOut, ...tooShallow(tried, candidates, pattern.job)],
     ...chosen,
     places,
     toBuy: framesToBuy(places),

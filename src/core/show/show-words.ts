@@ -106,8 +106,9 @@ export const PLACE_HEADS = ['Picture', 'Frame', 'Hangs', 'Window', 'Left', 'Top'
 export function placeCells(place: Place & HungPlace, plan: ShowPlan): string[] {
   const { left, top, right, bottom } = bordersOf(place, plan);
   const { width, height } = place.window;
-  const [atLeft, wide, atRight] = together([left, width, right], plan);
-  const [above, high, below] = together([top, height, bottom], plan);
+  // What rounding leaves over lies in the window, so that equal borders read as equal.
+  const [atLeft, atRight, wide] = together([left, right, width], plan);
+  const [above, below, high] = together([top, bottom, height], plan);
   const window = `${wide?.rounded || high?.rounded ? '≈ ' : ''}${wide?.text} x ${high?.withUnit}`;
   const borders = [atLeft, above, atRight, below].map((one) => `${one?.rounded ? '≈ ' : ''}${one?.withUnit}`);
   return [titleText(place), frameText(place, plan), hangsText(place), window, ...borders];

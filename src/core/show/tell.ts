@@ -112,7 +112,10 @@ function framesLeftOut({ leftOut }: Planned): Problem[] {
       code: 'frame-left-out',
       severity: 'warning',
       at: '',
-      message: `${listed(names, MOST_NAMED)} ${many ? 'are' : 'is'} not chosen from: ${why.replace(/\.$/, '').replace(/^it has/, many ? 'they have' : 'it has')}.`,
+      message: `${listed(names, MOST_NAMED)} ${many ? 'are' : 'is'} not chosen from: ${why
+        .replace(/\.$/, '')
+        .replace(/^it has/, many ? 'they have' : 'it has')
+        .replace(/^its rabbet is/, many ? 'their rabbets are' : 'its rabbet is')}.`,
     };
   });
 }

@@ -4,11 +4,29 @@ import type { Frame, Job } from '../job/job';
 import { SLACK } from '../layout/limits/slack';
 import { showFor } from '../layout/show';
 import { shallowWords } from '../package/room-words';
-import type { Candidate, Candidates } from './candidates';
+import type { Candidate, Candidates, LeftOut } from './candidates';
 import type { ShelfFrame } from '../shelf/shelf';
 import type { Trial } from './trial';
 import type { TriedPicture } from './try-pictures';
 import { titled } from './words';
+
+/** Frames that would hold some picture, with borders in range, were they deep enough: each with what it lacks. */
+export function tooShallow(tried: readonly TriedPicture[], { frames }: Candidates, job: Job): LeftOut[] {
+  const taken = new Set(tried.flatMap(({ fits }) => [...fits.keys()]));
+  return frames.flatMap((candidate, index): LeftOut[] => {
+    if (taken.has(index)) return [];
+    for (const { trial } of tried) {
+      if (!trial) continue;
+      for (const frame of candidate.ways) {
+        const solved = trial.solved(frame);
+        if (!solved.ok || worstOf(solved.borders, job).by > SLACK) continue;
+        const why = shallowIn(trial, candidate, frame, job);
+        if (why !== undefined) return [{ frame: candidate.frame, why }];
+      }
+    }
+    return [];
+  });
+}
 
 interface Nearest {
   readonly candidate: Candidate;

@@ -53,7 +53,10 @@ function drawBack(surface: Surface, at: At, { plan, frame, length }: BackDrawing
   lyingDimension(surface, box.left, box.right, box.bottom - 9, length(outside.width));
   standingDimension(surface, box.right + 6, level(places.drop), box.top, length(places.drop));
   if (hanger.kind === 'rings and wire') {
-    standingDimension(surface, box.right + 12, level(places.down), box.top, length(places.down));
+    // Past the words of the shorter one, which stand beside it where it is too short for them.
+    const beside = Math.max(12, 9 + surface.width(length(places.drop), { size: 7 }) + 5);
+    const isShort = surface.width(length(places.drop), { size: 7 }) > box.top - level(places.drop);
+    standingDimension(surface, box.right + (isShort ? beside : 12), level(places.down), box.top, length(places.down));
   }
   const [left, right] = [marks.hooks[0], marks.hooks.at(-1)];
   if (left && right && left !== right) {
@@ -96,7 +99,8 @@ function drawHangers(surface: Surface, at: At, { hanger, outside, places }: Hang
   }
   for (const ring of rings) {
     if (hanger.kind === 'sawtooth') surface.lines(teethAt(ring), PENS.edge);
-    else surface.circle(ring, RING, PENS.edge);
+    // Drawn no larger than lies within the wood, since nothing of it may be seen from the side.
+    else surface.circle(ring, Math.min(RING, 0.8 * (at({ x: places.in, y: 0 }).x - at({ x: 0, y: 0 }).x)), PENS.edge);
   }
   surface.lines(hooks.flatMap(hookAt), PENS.cut);
 }

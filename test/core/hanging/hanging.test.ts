@@ -2,12 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hang, hangingProblems } from '../../../src/core/hanging/hang';
-import { leanOf } from '../../../src/core/hanging/lean';
 import { dropOfWire } from '../../../src/core/hanging/statics/level-wire';
 import { ringSway } from '../../../src/core/hanging/sway';
 import { hangingWords } from '../../../src/core/hanging/words/hanging-words';
+import { hangingAsk } from '../../../src/core/hanging/ask-of';
+import { readShelf } from '../../../src/core/shelf/read-shelf';
 import type { Shelf } from '../../../src/core/shelf/shelf';
-import type { Contents } from '../open';
+import { planned, type Contents } from '../open';
 import { askOf, FERN, hung, problemOf, problemsOf, shelf } from './hung';
 
 const INCH = 25.4;
@@ -190,55 +191,6 @@ describe('rings right on their hooks', () => {
   });
 });
 
-describe('the lean from the wall', () => {
-  const side = fc.record({
-    height: fc.double({ min: 200, max: 1000, noNaN: true }),
-    depth: fc.double({ min: 10, max: 60, noNaN: true }),
-    downPart: fc.double({ min: 0.15, max: 0.45, noNaN: true }),
-    rise: fc.double({ min: 20, max: 150, noNaN: true }),
-    standOff: fc.double({ min: 0, max: 10, noNaN: true }),
-    bumpers: fc.double({ min: 0, max: 10, noNaN: true }),
-  });
-
-  it('is where the middle of the frame lies lowest, by trying leans alone', () => {
-    let found = 0;
-    fc.assert(
-      fc.property(side, ({ downPart, ...rest }) => {
-        const ask = { ...rest, down: downPart * rest.height };
-        const lean = leanOf(ask);
-        if (!lean) return;
-        found++;
-        // Height of the middle over the hook: the ring hangs on a stiff line, the lower edge slides on the wall.
-        const heightAt = (angle: number) => {
-          const along = ask.height - ask.down;
-          const out = ask.bumpers * Math.cos(angle) + along * Math.sin(angle);
-          const ring = -Math.sqrt(ask.rise ** 2 - (out - ask.standOff) ** 2);
-          return ring - (along - ask.height / 2) * Math.cos(angle) - (ask.depth / 2) * Math.sin(angle);
-        };
-        const here = heightAt(lean.angle);
-        for (const off of [1e-3, 1e-4]) {
-          expect(heightAt(lean.angle + off)).toBeGreaterThan(here);
-          expect(heightAt(lean.angle - off)).toBeGreaterThan(here);
-        }
-        expect(lean.top).toBeCloseTo(ask.bumpers * Math.cos(lean.angle) + ask.height * Math.sin(lean.angle), 9);
-      }),
-    );
-    expect(found).toBeGreaterThan(20);
-  });
-
-  it('grows as the rings are set lower', () => {
-    const leans = [0.2, 0.3, 0.4, 0.45].map((part) => leanOf({ height: 500, depth: 25, down: 500 * part, rise: 80, standOff: 3, bumpers: 3 })!.angle); // prettier-ignore
-    expect(leans.toSorted((a, b) => a - b)).toEqual(leans);
-  });
-
-  it('is told only where the depth of the moulding is known', () => {
-    expect(hung(hanging({ hanger: 'rings and wire' })).hanging.lean).toBeUndefined();
-    const deep = { ...FERN, frame: { ...FERN.frame, mouldingDepth: '1 in' } };
-    expect(hung({ ...deep, hanging: { hanger: 'rings and wire' } }).hanging.lean!.angle).toBeGreaterThan(0);
-    expect(hung({ ...deep, hanging: { hanger: 'cleat' } }).hanging.lean).toBeUndefined();
-  });
-});
-
 describe('what things may carry', () => {
   const said = { hanger: 'rings and wire', weight: '20 lb', hooksApart: '6 in' } as const;
   const part = (which: string, contents: Contents, items?: Shelf) =>
@@ -287,6 +239,20 @@ describe('what things may carry', () => {
     expect(problemsOf(load(worst + 0.001)).map(({ code }) => code)).not.toContain('over-rated-load');
     expect(problemOf(hanging({ ...said, hook: { load: '9 lb' } }), 'over-rated-load').at).toBe('hanging.hook');
     expect(problemOf(hanging({ ...said, fitting: { load: '9 lb' } }), 'over-rated-load').at).toBe('hanging.fitting');
+  });
+});
+
+describe('a sawtooth hanger', () => {
+  it('sits on a nail or screw, whose hole is its seat, unless the job names a hook', () => {
+    const shelf = readShelf('kind,name,load,seat\nhook,Hook,30 lb,5/8 in\nsawtooth,Teeth,5 lb,\n');
+    if (!shelf.ok) throw new Error('no shelf');
+    const carried = (more: object) => {
+      const plan = planned({ pictures: [{ size: '5 x 7 in' }], frame: { size: '8 x 10 in' }, hanging: { hanger: 'sawtooth', weight: '2 lb', ...more } } as Contents); // prettier-ignore
+      const answer = hang(hangingAsk(plan.job, plan.layout, shelf.value));
+      return answer.ok ? answer.value.hanging.carried : [];
+    };
+    expect(carried({}).find(({ part }) => part === 'hook')).toMatchObject({ name: 'nail or screw', seat: 0 });
+    expect(carried({ hook: { name: 'Hook' } }).find(({ part }) => part === 'hook')).toMatchObject({ seat: 15.875 });
   });
 });
 

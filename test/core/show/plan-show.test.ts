@@ -336,6 +336,15 @@ describe('patterns', () => {
     ]);
     expect(codesOf(answer).filter((code) => code === 'frame-left-out')).toHaveLength(2);
   });
+
+  it('frames that are only too shallow for every picture are told, with what they lack', () => {
+    const odd = shelf('name,width,height,rabbet depth\nShallow,11 in,14 in,1/4 in\nDeep,11 in,14 in,1 in\n');
+    const answer = plan(pictures('Fern,8 in,10 in', 'Moss,8 in,10 in'), plain, odd);
+    expect(answer.leftOut.map(({ frame }) => frame.name)).toEqual(['Shallow']);
+    const told = answer.problems.find(({ code }) => code === 'frame-left-out');
+    expect(told?.message).toContain('its rabbet is 1/4 in deep');
+    expect(answer.places.every((place) => place.state === 'framed' && place.frame?.name === 'Deep')).toBe(true);
+  });
 });
 
 function readJobOf(written: unknown) {

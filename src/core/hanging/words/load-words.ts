@@ -69,8 +69,8 @@ function wireSwayRows(wire: WirePlan, by: string, width: number, { load, show }:
         : `${lower}, without any friction: a ring would run up to its hook`,
     },
     {
-      label: 'By itself',
-      value: wire.staysLevel ? 'stays level' : 'does not stay level',
+      label: 'Without grip',
+      value: wire.staysLevel ? 'stays level' : 'would not stay level',
       how: wire.staysLevel
         ? 'its middle lies deep enough under the rings'
         : `its middle lies too near below the rings, so that only the grip of the wire holds it${one ? ': two hooks, or rings right on hooks, are better' : ''}`,
@@ -102,7 +102,9 @@ export function leanSection({ lean, hanger }: HangingPlan, depth: number | undef
   if (hanger.kind === 'cleat') return { heading, rows: [] };
   if (!lean) {
     const why =
-      depth === undefined ? 'the depth of the moulding is unknown' : 'by this model it lies flat against the wall';
+      depth === undefined
+        ? 'the depth of the moulding is unknown'
+        : 'by this model it lies against the wall, with its back or with what stands out behind it';
     return { heading, rows: [{ label: 'Lean', value: 'not reckoned', how: why }] };
   }
   const { show, load } = words;
@@ -111,14 +113,26 @@ export function leanSection({ lean, hanger }: HangingPlan, depth: number | undef
     rows: [
       {
         label: 'Lean',
-        value: degrees(lean.angle),
-        how: 'of the top; model: stiff, even in itself, its middle in the middle of the moulding’s depth, the lower edge on the wall without friction',
+        value: leanText(lean.angle),
+        how: 'model: stiff, even in itself, its middle in the middle of the moulding’s depth, its lower end on the wall without friction',
       },
       { label: 'Top of the back', value: show.length(lean.top), how: 'off the wall' },
       { label: 'Front', value: show.length(lean.front), how: 'off the wall where it stands out most' },
-      { label: 'Pull out of the wood', value: load(lean.pull), how: 'on both fittings together, along their screws' },
+      {
+        label: 'Pull out of the wood',
+        value: load(lean.pull),
+        how:
+          hanger.kind === 'sawtooth'
+            ? 'on the hanger, along its screws'
+            : 'on both fittings together, along their screws',
+      },
     ],
   };
+}
+
+function leanText(angle: number): string {
+  if (Math.abs(angle) < 5e-4) return 'upright';
+  return `${degrees(Math.abs(angle))}, the top ${angle > 0 ? 'further from' : 'nearer to'} the wall`;
 }
 
 const WHAT = { wire: 'Wire', hook: 'Hook', fitting: 'Fitting' } as const;
@@ -126,7 +140,7 @@ const WHAT = { wire: 'Wire', hook: 'Hook', fitting: 'Fitting' } as const;
 /** What each thing carries beside what it may. */
 export function carriedSection({ carried, weight }: HangingPlan, words: Words): Section {
   const { mass } = words;
-  const rows = carried.map(({ part, name, load, basis, kg, most, share }): Row => {
+  const rows = carried.map(({ part, name, load, basis, kg, most, share, why }): Row => {
     const label = `${WHAT[part]}${name === undefined ? '' : `: ${name.slice(0, 40)}`}`;
     const carries = kg === undefined ? `${share.toFixed(2)} x the weight` : words.carried(kg);
     if (load === undefined) {
@@ -140,7 +154,7 @@ export function carriedSection({ carried, weight }: HangingPlan, words: Words): 
     return {
       label,
       value: mass(load),
-      how: `may carry (${basis ?? 'as given'}); carries ${carries} at worst${heaviest}${butWithout(weight)}`,
+      how: `${why === undefined ? '' : `${why}; `}may carry (${basis ?? 'as given'}); carries ${carries} at worst${heaviest}${butWithout(weight)}`,
     };
   });
   return { heading: 'What it may carry', rows };

@@ -12,10 +12,12 @@ export interface HookTable {
 }
 
 export function hookTable({ frames, from }: WallPlan, { show }: Words): HookTable {
+  // One title for all tells nothing that its number does not.
+  const isTitled = new Set(frames.map(({ title }) => title)).size > 1;
   const rows = frames.flatMap((frame) =>
     frame.hooks.map((hook, index) => [
       index === 0 ? String(frame.number) : '',
-      index === 0 ? frame.title : '',
+      ...(isTitled ? [index === 0 ? frame.title : ''] : []),
       frame.hooks.length === 1 ? 'middle' : index === 0 ? 'left' : 'right',
       show.length(hook.across),
       show.length(hook.seat.y),
@@ -23,7 +25,7 @@ export function hookTable({ frames, from }: WallPlan, { show }: Words): HookTabl
     ]),
   );
   return {
-    heads: ['No.', 'Frame', 'Hook', `From the ${from}`, 'Seat, from the floor', 'Nail hole, from the floor'],
+    heads: ['No.', ...(isTitled ? ['Frame'] : []), 'Hook', `From the ${from}`, 'Seat, up', 'Nail hole, up'],
     rows,
   };
 }
@@ -49,6 +51,7 @@ export function wallSection(wall: WallPlan, words: Words, showing: Showing): Sec
   const rows: Row[] = [
     { label: 'Centre line', value: show.length(wall.centre), how: 'above the floor' },
     ...heightRows(wall, words),
+    ...stairsRow(wall),
     ...(wall.width === undefined
       ? [
           {
@@ -64,6 +67,12 @@ export function wallSection(wall: WallPlan, words: Words, showing: Showing): Sec
     holesRow(wall, words),
   ];
   return { heading: 'On the wall', rows };
+}
+
+/** How stairs rise that nobody has measured. */
+function stairsRow({ arrangement }: WallPlan): Row[] {
+  if (arrangement.kind !== 'stairs' || arrangement.rise !== undefined) return [];
+  return [{ label: 'Stairs', value: '7 up for 11 along', how: 'taken, since their rise is not said (common practice, no source): measure a step' }]; // prettier-ignore
 }
 
 /** What comes to sit on a hook, or on the rail of a cleat. */
