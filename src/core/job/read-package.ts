@@ -7,7 +7,7 @@ import type { Reader } from './reader';
 import type { WrittenPackage } from './written-package';
 
 /** Single-strength glass: ASTM C1036, from memory. */
-const GLAZING = 2.5;
+export const GLAZING = 2.5;
 /** A paper hinge with its paste (from memory). */
 const HINGE = 0.2;
 

@@ -46,8 +46,8 @@ describe('costs', () => {
   it('are rounded to hundredths only where they are shown', () => {
     const rows = costRows({
       lines: [
-        { what: 'Glazing', amount: money('3.905'), basis: '1 of 16 x 20 in' },
-        { what: 'Dust cover', basis: 'not among the things of a shelf' },
+        { what: 'Glazing', pieces: ['Glazing'], amount: money('3.905'), basis: '1 of 16 x 20 in' },
+        { what: 'Dust cover', pieces: ['Dust cover'], basis: 'not among the things of a shelf' },
       ],
       counted: money('3.905'),
       notCounted: ['Dust cover'],
