@@ -108,7 +108,9 @@ function takenWords(
 ): string {
   const name = `“${taken.name}”`;
   const together = togetherWords(line, taken);
-  const more = amount.isZero() ? 'nothing more' : `${roundedText(amount.abs())} ${amount.isNegative() ? 'less' : 'more'}`;
+  const more = amount.isZero()
+    ? 'nothing more'
+    : `${roundedText(amount.abs())} ${amount.isNegative() ? 'less' : 'more'}`;
   if (old?.amount) {
     const instead = old.name === undefined || old.name === taken.name ? '' : ` in place of “${old.name}”`;
     return `${more}: ${name}${instead}${together}`;

@@ -65,7 +65,10 @@ export function partItems(job: Job, layout: Layout, show: Show, standsOut: boole
   const { comesWith, build } = job.frame;
   return FRAME_PARTS.map((part): CheckItem => {
     const wanted = WANTED[part](job, blank, show);
-    if (wanted === undefined) return { state: 'done', what: part, words: 'none is wanted' };
+    if (wanted === undefined) {
+      const why = part === 'dust cover' && standsOut ? ': no paper lies flat over what stands out' : '';
+      return { state: 'done', what: part, words: `none is wanted${why}` };
+    }
     if (build === 'float' && BEFORE_THE_FACE.includes(part)) {
       return {
         state: 'look',
@@ -77,7 +80,11 @@ export function partItems(job: Job, layout: Layout, show: Show, standsOut: boole
       return { state: 'needed', what: part, words: `${wanted}; what the frame has holds its back` };
     }
     if (part === 'dust cover' && standsOut) {
-      return { state: 'look', what: part, words: 'no paper lies flat over what stands out: leave it out' };
+      return {
+        state: 'look',
+        what: part,
+        words: 'the job has one, but no paper lies flat over what stands out: leave it out',
+      };
     }
     const own = isOwn(job, part);
     if (!own && !comesWith.includes(part)) return { state: 'needed', what: part, words: wanted };
