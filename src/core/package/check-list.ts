@@ -178,7 +178,7 @@ function deepItems({ job, layout, fit }: Checked, show: Show): CheckItem[] {
 function floatItems({ job, float }: Checked, show: Show): CheckItem[] {
   if (!float) return [{ state: 'needed', what: 'canvas', words: 'The job has no picture for the float frame.' }];
   const [first = '', ...rest] = floatWords(job, float, show);
-  const fits = float.isCanvas && float.gap.across > SLACK && float.gap.up > SLACK;
+  const fits = float.isCanvas && float.gapOff <= SLACK && float.gap.across > SLACK && float.gap.up > SLACK;
   return [
     {
       state: fits ? 'done' : 'look',
