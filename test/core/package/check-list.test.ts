@@ -1,5 +1,6 @@
 /** Check lists: what is there, what is needed, what to look at, by kind of frame. */
 import { describe, expect, it } from 'vitest';
+import { packageCautions } from '../../../src/core/package/package-words';
 import { answerPackage } from '../../../src/core/package/answer';
 import type { CheckItem } from '../../../src/core/package/check-item';
 import { squareness } from '../../../src/core/package/corners';
@@ -164,6 +165,22 @@ describe('other kinds', () => {
     expect(cover(canvas)).toMatchObject({ state: 'done', words: expect.stringContaining('none is wanted') as string });
     const asked = { ...canvas, job: { ...canvas.job, package: { ...canvas.job.package, dustCover: true } } };
     expect(cover(asked)).toMatchObject({ state: 'look', words: expect.stringContaining('leave it out') as string });
+  });
+
+  it('what comes with a frame and is not wanted is taken out', () => {
+    const frame = { size: '16x20', build: 'with back' as const, rabbetDepth: '3/4', comesWith: ['glazing', 'mat', 'backing'] as const }; // prettier-ignore
+    const canvas = opened({
+      mat: { layers: [] },
+      pictures: [{ kind: 'painting on canvas', size: '16x20', thickness: '3/4' }],
+      frame: { ...frame, comesWith: [...frame.comesWith] },
+    });
+    const found = list(canvas);
+    expect(states(found)).toMatchObject({ glazing: 'look', mat: 'look', backing: 'look', 'mount board': 'done' });
+    expect(found.find(({ what }) => what === 'glazing')?.words).toContain('take out');
+    const { frame: plain, package: held } = canvas.job;
+    expect(packageCautions(canvas.job).join(' ')).toContain('Glass breaks');
+    expect(packageCautions({ frame: { ...plain, comesWith: [] }, package: held }).join(' ')).not.toContain('Glass');
+    expect(packageCautions(print().job).join(' ')).toContain('Glass breaks');
   });
 
   it('a deep frame is told what is its own: room left, strips, lining, and a dust cover like any open back', () => {
