@@ -11,7 +11,7 @@ import { SLACK } from './range';
 export function floatProblems(job: Job, layout: Layout, show: Show): Problem[] {
   const found = floatOf(job, layout, []);
   if (!found?.isCanvas) return [];
-  return [...faceCovered(job), ...gapDiffers(found, show), ...tooShallow(found, show)];
+  return [...faceCovered(job), ...gapTooWide(found, show), ...tooShallow(found, show)];
 }
 
 function faceCovered({ package: { glazing, spacer } }: Job): Problem[] {
@@ -30,19 +30,19 @@ function faceCovered({ package: { glazing, spacer } }: Job): Problem[] {
   ];
 }
 
-function gapDiffers(found: FloatFit, show: Show): Problem[] {
+/** That it is another at all, the layout tells. */
+function gapTooWide(found: FloatFit, show: Show): Problem[] {
   const words = gapOffSentence(found, show);
-  if (words === undefined) return [];
-  const { gap, wantedGap, canvas, isTooWide } = found;
-  const apart = Math.abs(gap.across - wantedGap) >= Math.abs(gap.up - wantedGap) ? gap.across : gap.up;
+  if (words === undefined || !found.isTooWide) return [];
+  const { gap, wantedGap, canvas } = found;
   return [
     {
-      code: 'float-gap-differs',
-      severity: isTooWide ? 'warning' : 'note',
+      code: 'float-gap-too-wide',
+      severity: 'warning',
       at: 'frame.size',
       message: `${words} A float frame of ${show.size(canvas)} has it; or say the gap that you want in the job.`,
-      value: show.limit(apart),
-      limit: show.limit(wantedGap),
+      value: show.limit(Math.max(gap.across, gap.up)),
+      limit: show.limit(2 * wantedGap),
       remedy: `a float frame of ${show.size(canvas)}`,
     },
   ];
