@@ -50,7 +50,9 @@ describe('package', () => {
     expect(code).toBe(0);
     // The mat of 1.5 mm lies before it.
     expect(out).toContain('stands out 10.5 mm');
-    expect(out).toContain('Offset clips of 12 mm step (Long clip), the next above; pack 1.5 mm under each');
+    expect(out.replace(/\s+/g, ' ')).toContain(
+      'Offset clips of 12 mm step (Long clip), the next above; pack 1.5 mm between each and the stretcher or back that it holds, not under its foot on the frame',
+    );
     expect(out.replace(/\s+/g, ' ')).toContain('6.5 mm long, never longer; on the shelf Fine screw, 6.5 mm');
     expect(out.replace(/\s+/g, ' ')).toContain('With the frame 15 mm off the wall it does not touch that.');
   });

@@ -87,7 +87,10 @@ const areas: Readonly<Record<string, Area>> = {
   // How the finished frame hangs: hangers, wire, statics, and where it hangs on the wall.
   'src/core/hanging': { from: [...afterLayout, 'src/core/shelf', 'src/core/package', 'src/core/pieces'], packages: [] },
   // How well a build keeps its pictures, by published guidance.
-  'src/core/care': { from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf'], packages: [] },
+  'src/core/care': {
+    from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf', 'src/core/pieces'],
+    packages: [],
+  },
   // All that is worth a look in a build, beyond what keeps its mat from being cut.
   'src/core/build-problems.ts': {
     from: [

@@ -3,7 +3,7 @@ import type { Job } from '../../core/job/job';
 import { showFor, type Show } from '../../core/layout/show';
 import type { PackageAnswer } from '../../core/package/answer';
 import type { CheckItem } from '../../core/package/check-item';
-import { BUILD_WORDS, PACKAGE_CAUTIONS, remedyGroups, STACK_HEADS, stackWords } from '../../core/package/package-words';
+import { BUILD_WORDS, packageCautions, remedyGroups, STACK_HEADS, stackWords } from '../../core/package/package-words';
 import { columns, paragraph, wrap } from '../print/text';
 import type { Section } from './section';
 
@@ -23,7 +23,7 @@ export function packageText(job: Job, answer: PackageAnswer, width: number): str
     told('What stands out behind', standOut?.words ?? []),
     told('Float frame', float?.words ?? []),
     { heading: `Check list: ${BUILD_WORDS[job.frame.build]}`, lines: checkLines(answer.checkList, width) },
-    told('Cautions', PACKAGE_CAUTIONS),
+    told('Cautions', packageCautions(job)),
   ];
   return sections
     .filter(({ lines }) => lines.length > 0)

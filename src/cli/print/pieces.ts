@@ -6,7 +6,7 @@ import {
   costRows,
   densitySources,
   PIECE_HEADS,
-  PIECES_CAUTION,
+  piecesCaution,
   pieceRow,
   sizeRules,
   weightRows,
@@ -27,7 +27,7 @@ export function piecesText(
     ...frames.map((frame, index) => frameText(frame, index, frames.length, showings[index] ?? showingOf(USUAL), width)),
     ...sticks.map((group) => sticksText(group, frames, showings[group.frames[0] ?? 0] ?? showingOf(USUAL), width)),
   ];
-  parts.push([...notes, PIECES_CAUTION].flatMap((line) => wrap(line, width)));
+  parts.push([...notes, piecesCaution(frames.flatMap(({ pieces }) => pieces))].flatMap((line) => wrap(line, width)));
   return `${parts.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 

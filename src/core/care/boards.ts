@@ -1,9 +1,13 @@
 /** Judges the boards that lie in front of and behind the picture: every layer of the mat, and the mount board. */
 import { defaultLength } from '../job/defaults';
+import type { Job } from '../job/job';
 import type { Quality } from '../job/package';
+import { usualThickness } from '../job/tolerances';
 import type { Edit } from '../problem';
+import { colourOf } from '../shelf/colour-of';
+import type { ShelfBoard } from '../shelf/shelf';
 import { boardDemands, FOUR_PLY, qualityText, type BoardNeeds } from './board-demands';
-import { boardCost, boardNamed, NOTHING_TO_PAY } from './costs';
+import { boardNamed, cheapestBoard, costOfTaking, NOTHING_TO_PAY } from './costs';
 import { judged, type Demand, type Judgement, type Step } from './judgement';
 import { SOURCES } from './sources';
 import { hasKind, type Subject } from './subject';
@@ -19,6 +23,8 @@ interface Board {
   /** mm. */
   readonly thinnest: number;
   readonly needs: BoardNeeds;
+  /** Which of the mat's, from 0; undefined: the mount board. */
+  readonly layer?: number;
 }
 
 /** Every board that counts for whether there is a grade at all. */
@@ -46,6 +52,7 @@ function layerBoards(subject: Subject): Board[] {
     quality,
     thinnest,
     needs: needsOf(subject, index === layers.length - 1),
+    layer: index,
   }));
 }
 
@@ -94,23 +101,86 @@ function plannedQuality({ neutral, photo }: BoardNeeds): Quality {
   return photo ? { ...sound, photoTested: true } : sound;
 }
 
+/** Of the shelf where it has one that is known to do; or else whatever its maker states to be such. */
 function plannedBoard(board: Board, subject: Subject): Step {
-  const { at, needs, thinnest, name } = board;
-  const quality = plannedQuality(needs);
-  const thin = thinnest < FOUR_PLY;
+  const found = cheapestBoard(
+    subject,
+    ({ quality, thickness }) => quality !== undefined && doesFully(quality, board, thickness, subject),
+  );
+  return 'cost' in found ? anyBoard(board, subject, found.cost) : shelfBoard(board, found, subject);
+}
+
+function anyBoard(board: Board, subject: Subject, cost: Step['cost']): Step {
+  const quality = plannedQuality(board.needs);
+  const thin = board.thinnest < FOUR_PLY;
   const thickness = subject.show.exact(defaultLength('boardThickness', subject.job.units));
   const edits: Edit[] = [
-    ...(name === '' ? [{ at: `${at}.without`, value: undefined }] : []),
-    { at: `${at}.quality`, value: quality },
-    ...(thin ? thicker(at, thickness) : []),
+    ...there(board),
+    { at: `${board.at}.quality`, value: quality },
+    ...(thin ? thicker(board.at, thickness) : []),
   ];
   const words = `Take a board of ${qualityText(quality)}${thin ? `, ${thickness} thick` : ''}, as its maker states it`;
-  const cost = boardCost(
-    subject,
-    name === '' ? undefined : name,
-    (one) => one.quality !== undefined && doesFully(one.quality, board, one.thickness, subject),
-  );
   return { words, reaches: 'conservation', fix: { label: 'Plan with such a board', edits }, cost };
+}
+
+/** By its own name, so that the job is bought for as it is judged. */
+function shelfBoard(board: Board, { name, quality = {}, thickness: mm, colour }: ShelfBoard, subject: Subject): Step {
+  const thin = board.thinnest < FOUR_PLY;
+  const thickness = mm ?? (thin ? defaultLength('boardThickness', subject.job.units) : undefined);
+  const face = board.layer === undefined || colour === undefined ? undefined : colourOf(colour);
+  const edits: Edit[] = [
+    ...there(board),
+    { at: `${board.at}.board`, value: name },
+    { at: `${board.at}.quality`, value: quality },
+    ...(face === undefined ? [] : [{ at: `${board.at}.colour`, value: face }]),
+    ...(thickness === undefined ? [] : thicker(board.at, subject.show.exact(thickness))),
+  ];
+  const taken = {
+    name,
+    piece: pieceOf(board),
+    into: (job: Job) => withBoard(job, board, { name, quality, thickness }),
+  };
+  return {
+    words: `Take “${name}” of your shelf, which is ${qualityText(quality)}`,
+    reaches: 'conservation',
+    fix: { label: `Plan with “${name}”`, edits },
+    taken,
+    cost: costOfTaking(subject, taken),
+  };
+}
+
+/** Where there is none yet there will be. */
+function there({ name, at }: Board): Edit[] {
+  return name === '' ? [{ at: `${at}.without`, value: undefined }] : [];
+}
+
+/** As the cuts list calls it. */
+function pieceOf({ layer }: Board): string {
+  return layer === undefined ? 'Mount board' : `Mat layer ${layer + 1}`;
+}
+
+interface NewBoard {
+  readonly name: string;
+  readonly quality: Quality;
+  /** Undefined: as thick as the one before. */
+  readonly thickness: number | undefined;
+}
+
+function withBoard(job: Job, { layer: at }: Board, { name, quality, thickness }: NewBoard): Job {
+  if (at === undefined) {
+    const { mountBoard } = job.package;
+    const nominal = thickness ?? mountBoard?.thickness.nominal ?? defaultLength('boardThickness', job.units);
+    return {
+      ...job,
+      package: { ...job.package, mountBoard: { ...mountBoard, board: name, quality, thickness: usualThickness('mat board', nominal) } }, // prettier-ignore
+    };
+  }
+  const range = thickness === undefined ? undefined : usualThickness('mat board', thickness);
+  const thick = range && { thickness: range.nominal, thinnest: range.least, thickest: range.greatest };
+  return {
+    ...job,
+    layers: job.layers.map((layer, index) => (index === at ? { ...layer, board: name, quality, ...thick } : layer)),
+  };
 }
 
 function thicker(at: string, thickness: string): Edit[] {

@@ -35,11 +35,16 @@ export function demandWords(
   return demands.map(({ words, sources }) => `${words}${marks(sources)}.`).join(' ');
 }
 
+/** What costs of steps are reckoned by. */
+const BASIS =
+  'It is by how much the cost of the pieces changes: whole sheets as bought, each step after those before it.';
+
 /** What the steps come to, as far as it is counted. */
 export function costWords({ steps, cost, notCounted }: NextGrade): string {
   const counted = steps.length - notCounted;
   if (counted === 0) return 'Cost: not counted.';
   const rest = notCounted === 0 ? '' : `, and ${notCounted} not counted`;
   const less = cost.isNegative() ? ' less' : '';
-  return `Cost: ${roundedText(cost.abs())}${less} for ${counted} of ${steps.length} steps${rest}.`;
+  const basis = steps.some(({ step }) => step.taken !== undefined) ? ` ${BASIS}` : '';
+  return `Cost: ${roundedText(cost.abs())}${less} for ${counted} of ${steps.length} steps${rest}.${basis}`;
 }

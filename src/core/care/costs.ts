@@ -1,9 +1,13 @@
-/** What steps cost, as far as the shelf has prices: boards and glazing for the blank; all else is not counted. */
+/** What steps cost: by how much they change what the pieces of the job cost from the shelf; all else is not counted. */
 import type { Size } from '../geometry/box';
+import type { Job } from '../job/job';
 import type { GlazingMaterial } from '../job/package';
 import { NO_MONEY, priceOfArea, roundedText, type Money } from '../money';
+import { listed, uncapital } from '../phrases';
+import type { CostLine, Costs } from '../pieces/cost';
+import { jobCosts } from '../pieces/job-costs';
 import { ofKind, type ShelfBoard, type ShelfGlazing } from '../shelf/shelf';
-import type { Cost } from './judgement';
+import type { Cost, Step, Taken } from './judgement';
 import type { Subject } from './subject';
 
 export const NOTHING_TO_PAY: Cost = { amount: NO_MONEY, words: 'nothing to pay' };
@@ -14,19 +18,14 @@ export function notCounted(why: string): Cost {
 
 const NO_SHELF = notCounted('no shelf is given to price it by');
 
-/** The cheapest board that does, in place of the one of that name. @param present what the job calls the board it has. */
-export function boardCost(
+/** The cheapest board that does for this size; or else why none is counted. */
+export function cheapestBoard(
   { shelf, layout }: Subject,
-  present: string | undefined,
   does: (board: ShelfBoard) => boolean,
-): Cost {
-  if (shelf.length === 0) return NO_SHELF;
-  const boards = ofKind(shelf, 'board');
-  const { blank } = layout.frame;
-  const wanted = cheapest(boards.filter(does), blank);
-  if (!wanted) return notCounted('no board on the shelf that is known to do has a price for this size');
-  const old = boards.filter(({ name }) => present !== undefined && sameName(name, present));
-  return inPlaceOf(wanted, cheapest(old, blank));
+): ShelfBoard | { readonly cost: Cost } {
+  if (shelf.length === 0) return { cost: NO_SHELF };
+  const found = cheapest(ofKind(shelf, 'board').filter(does), layout.frame.blank);
+  return found ?? { cost: notCounted('no board on the shelf that is known to do has a price for this size') };
 }
 
 /** What the shelf's board of that name is; undefined where it has none. */
@@ -39,39 +38,34 @@ export interface WantedGlazing {
   readonly uvFilter: boolean;
 }
 
-/** The cheapest glazing of a kind in place of the cheapest of another; undefined: in place of none. */
-export function glazingCost({ shelf, layout }: Subject, wanted: WantedGlazing, present?: WantedGlazing): Cost {
-  if (shelf.length === 0) return NO_SHELF;
-  const of = (kind: WantedGlazing) =>
-    ofKind(shelf, 'glazing').filter(
-      ({ material, uvFilter }) => material === kind.material && uvFilter === kind.uvFilter,
-    );
-  const { blank } = layout.frame;
-  const found = cheapest(of(wanted), blank);
-  if (!found) return notCounted('no such glazing on the shelf has a price for this size');
-  return inPlaceOf(found, present && cheapest(of(present), blank), present !== undefined);
+/** The cheapest glazing of a kind for this size; or else why none is counted. */
+export function cheapestGlazing(
+  { shelf, layout, job }: Subject,
+  { material, uvFilter }: WantedGlazing,
+): ShelfGlazing | { readonly cost: Cost } {
+  if (shelf.length === 0) return { cost: NO_SHELF };
+  if (job.frame.comesWith.includes('glazing')) return { cost: notCounted('the frame comes with glazing of its own') };
+  const such = ofKind(shelf, 'glazing').filter((one) => one.material === material && one.uvFilter === uvFilter);
+  return cheapest(such, layout.frame.blank) ?? { cost: notCounted('no such glazing on the shelf has a price for this size') }; // prettier-ignore
 }
 
-interface Priced {
-  /** `a sheet of “Warm white”`, or its name alone where it is sold by area. */
-  readonly name: string;
-  readonly price: Money;
-}
-
-function cheapest(items: readonly (ShelfBoard | ShelfGlazing)[], blank: Size): Priced | undefined {
+function cheapest<T extends ShelfBoard | ShelfGlazing>(items: readonly T[], blank: Size): T | undefined {
   return items
-    .flatMap((item): Priced[] => {
+    .flatMap((item) => {
       const price = priceFor(item, blank);
-      const name = `${item.price?.per === 'sheet' ? 'a sheet of ' : ''}“${item.name}”`;
-      return price ? [{ name, price }] : [];
+      return price ? [{ item, price }] : [];
     })
-    .reduce<Priced | undefined>((best, one) => (best && best.price.lte(one.price) ? best : one), undefined);
+    .reduce<{ item: T; price: Money } | undefined>(
+      (best, one) => (best && best.price.lte(one.price) ? best : one),
+      undefined,
+    )?.item;
 }
 
 /** Of one piece of the blank's size: its area's worth, or the sheet it is cut from; undefined where the sheet can't hold it. */
 function priceFor({ price, size }: ShelfBoard | ShelfGlazing, blank: Size): Money | undefined {
   if (!price || (size && !holds(size, blank))) return undefined;
-  return price.per === 'sheet' ? price.amount : priceOfArea(price, blank.width * blank.height);
+  if (price.per === 'sheet') return size && price.amount;
+  return priceOfArea(price, blank.width * blank.height);
 }
 
 function holds(sheet: Size, blank: Size): boolean {
@@ -79,15 +73,57 @@ function holds(sheet: Size, blank: Size): boolean {
   return upright || (sheet.width >= blank.height && sheet.height >= blank.width);
 }
 
-/** @param replaces false where there is nothing yet in its place. */
-function inPlaceOf(wanted: Priced, old: Priced | undefined, replaces = true): Cost {
-  if (!old) {
-    const whole = replaces ? ' in all, since what it takes the place of has no price on the shelf' : '';
-    return { amount: wanted.price, words: `${roundedText(wanted.price)} for ${wanted.name}${whole}` };
+/** What a step costs by itself. */
+export function costOfTaking(subject: Subject, taken: Taken): Cost {
+  return costAfter(subject, subject.job, { taken, cost: NOTHING_TO_PAY }).cost;
+}
+
+/**
+ * What a step adds to the cost of a job in which those before it are done, and the job with it done too. Pieces of one
+ * board come from the same sheets, and only so do the steps add up to what the whole costs more.
+ */
+export function costAfter(
+  { layout, shelf }: Subject,
+  before: Job,
+  { taken, cost }: Pick<Step, 'taken' | 'cost'>,
+): { readonly cost: Cost; readonly job: Job } {
+  if (!taken) return { cost, job: before };
+  const after = taken.into(before);
+  const [now, then] = [jobCosts(before, layout, shelf), jobCosts(after, layout, shelf)];
+  const line = lineOf(then, taken);
+  if (!line?.amount) return { cost: notCounted(line?.basis ?? 'it comes with the frame'), job: before };
+  const amount = then.counted.minus(now.counted);
+  return { cost: { amount, words: takenWords(amount, taken, { old: lineOf(now, taken), line }) }, job: after };
+}
+
+function lineOf({ lines }: Costs, { piece }: Taken): CostLine | undefined {
+  return lines.find(({ pieces }) => pieces.includes(piece));
+}
+
+/** @param of what is bought for the piece now, if there is such a piece, and what then. */
+function takenWords(
+  amount: Money,
+  taken: Taken,
+  { old, line }: { readonly old: CostLine | undefined; readonly line: CostLine },
+): string {
+  const name = `“${taken.name}”`;
+  const together = togetherWords(line, taken);
+  const more = amount.isZero()
+    ? 'nothing more'
+    : `${roundedText(amount.abs())} ${amount.isNegative() ? 'less' : 'more'}`;
+  if (old?.amount) {
+    const instead = old.name === undefined || old.name === taken.name ? '' : ` in place of “${old.name}”`;
+    return `${more}: ${name}${instead}${together}`;
   }
-  const amount = wanted.price.minus(old.price);
-  const more = amount.isNegative() ? 'less' : 'more';
-  return { amount, words: `${roundedText(amount.abs())} ${more}: ${wanted.name} in place of ${old.name}` };
+  if (amount.isZero()) return `${more}: ${name}${together}`;
+  const whole = old ? ' in all, since what it takes the place of has no price on the shelf' : '';
+  return `${roundedText(amount)} for ${name}${whole}${together}`;
+}
+
+/** Where its sheet is bought for other pieces too. */
+function togetherWords({ pieces }: CostLine, { piece }: Taken): string {
+  const others = pieces.filter((one) => one !== piece);
+  return others.length === 0 ? '' : `, bought together with ${listed(others.map(uncapital))}`;
 }
 
 function sameName(one: string, other: string): boolean {

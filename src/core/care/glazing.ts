@@ -1,8 +1,11 @@
 /** Judges the glazing: whether there is some over paper, what it keeps back, and whether its charge lifts loose colour. */
 import type { Edit } from '../problem';
+import type { Job } from '../job/job';
 import type { GlazingMaterial, Package } from '../job/package';
-import { glazingCost } from './costs';
-import { judged, type Demand, type Judgement, type Step } from './judgement';
+import { GLAZING } from '../job/read-package';
+import { usualThickness } from '../job/tolerances';
+import { cheapestGlazing, costOfTaking, type WantedGlazing } from './costs';
+import { judged, type Demand, type Judgement, type Step, type Taken } from './judgement';
 import { SOURCES } from './sources';
 import { hasKind, type Subject } from './subject';
 
@@ -43,14 +46,47 @@ function filtered({ uvFilter }: NonNullable<Glazing>): Demand {
 
 function filterStep(subject: Subject): Step {
   const { glazing } = subject.job.package;
-  const keeps = glazing && glazing.material !== 'polycarbonate';
+  const keeps = glazing && glazing.material !== 'polycarbonate' && !asksGlass(subject);
   const material: GlazingMaterial = keeps ? glazing.material : 'glass';
-  const edits: Edit[] = [...(keeps ? [] : toMaterial(material)), { at: 'package.glazing.uvFilter', value: true }];
   return {
     words: `Take ${material} that keeps ultraviolet back`,
     reaches: 'conservation',
-    fix: { label: `Plan with ${material} with a UV filter`, edits },
-    cost: glazingCost(subject, { material, uvFilter: true }, glazing),
+    ...planned(subject, { material, uvFilter: true }, `Plan with ${material} with a UV filter`),
+  };
+}
+
+/** The fix and the cost of other glazing, by the cheapest of the shelf that does. */
+function planned(subject: Subject, wanted: WantedGlazing, label: string): Pick<Step, 'fix' | 'taken' | 'cost'> {
+  const { job, show } = subject;
+  const found = cheapestGlazing(subject, wanted);
+  const thickness = 'cost' in found ? undefined : found.thickness;
+  const edits: Edit[] = [
+    ...(wanted.material === job.package.glazing?.material ? [] : toMaterial(wanted.material)),
+    ...(wanted.uvFilter === (job.package.glazing?.uvFilter ?? false) ? [] : [{ at: 'package.glazing.uvFilter', value: wanted.uvFilter }]), // prettier-ignore
+    ...(thickness === undefined ? [] : asThick(show.exact(thickness))),
+  ];
+  const fix = { label, edits };
+  if ('cost' in found) return { fix, cost: found.cost };
+  const taken: Taken = { name: found.name, piece: 'Glazing', into: (before) => withGlazing(before, wanted, thickness) };
+  return { fix, taken, cost: costOfTaking(subject, taken) };
+}
+
+function asThick(thickness: string): Edit[] {
+  return [
+    { at: 'package.glazing.thinnest', value: undefined },
+    { at: 'package.glazing.thickest', value: undefined },
+    { at: 'package.glazing.thickness', value: thickness },
+  ];
+}
+
+function withGlazing(job: Job, { material, uvFilter }: WantedGlazing, thickness: number | undefined): Job {
+  const { glazing } = job.package;
+  const nominal = thickness ?? glazing?.thickness.nominal ?? GLAZING;
+  const { antistatic = false, ...kept } = glazing?.material === material ? glazing : {};
+  const thick = usualThickness(material, nominal);
+  return {
+    ...job,
+    package: { ...job.package, glazing: { ...kept, material, uvFilter, antistatic, thickness: thick } },
   };
 }
 
@@ -114,14 +150,17 @@ function mayLift(glazing: NonNullable<Glazing>): Demand {
 }
 
 function glassStep(subject: Subject): Step {
-  const { glazing } = subject.job.package;
-  const uvFilter = glazing?.uvFilter ?? false;
+  const uvFilter = subject.job.package.glazing?.uvFilter ?? false;
   return {
     words: 'Take glass: heavier, and it breaks, but it holds no charge',
     reaches: 'conservation',
-    fix: { label: 'Plan with glass', edits: toMaterial('glass') },
-    cost: glazingCost(subject, { material: 'glass', uvFilter }, glazing),
+    ...planned(subject, { material: 'glass', uvFilter }, 'Plan with glass'),
   };
+}
+
+/** True where the charge of what there is has to give way to glass, whatever else is asked of it. */
+function asksGlass(subject: Subject): boolean {
+  return judgeStatic(subject)?.step !== undefined;
 }
 
 function glazingText(glazing: Glazing): string {

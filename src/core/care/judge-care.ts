@@ -8,6 +8,7 @@ import { judgeAir } from './air';
 import { judgeBacking } from './backing';
 import { judgeBoards } from './boards';
 import { cautionsFor, type Caution } from './cautions';
+import { costAfter } from './costs';
 import { judgeDust } from './dust';
 import { judgeGlazing, judgeStatic } from './glazing';
 import { leastOf, nextAbove, reaches, type Grade } from './grade';
@@ -56,7 +57,7 @@ export function judgeCare(job: Job, layout: Layout, shelf: Shelf = []): Care {
     items,
     holding: next === undefined ? [] : counting.filter(({ grade }) => grade === least),
     unknown,
-    ...(next === undefined ? {} : { next: nextGrade(next, counting) }),
+    ...(next === undefined ? {} : { next: nextGrade(next, counting, subject) }),
     advice: adviceFor(subject),
   };
 }
@@ -74,15 +75,17 @@ function otherItems(subject: Subject): Judgement[] {
   ].filter((item) => item !== undefined);
 }
 
-/** Only what falls short of it has to change. */
-function nextGrade(grade: Grade, counting: readonly Judgement[]): NextGrade {
-  const short = counting.filter((item) => !reaches(item.grade, grade));
-  const steps = short.flatMap((item) => (item.step ? [{ item, step: item.step }] : []));
+/** Only what falls short of it has to change. Each step costs what it adds to those before it. */
+function nextGrade(grade: Grade, counting: readonly Judgement[], subject: Subject): NextGrade {
+  let { job } = subject;
+  const steps = counting
+    .filter((item) => !reaches(item.grade, grade))
+    .flatMap((item) => {
+      if (!item.step) return [];
+      const done = costAfter(subject, job, item.step);
+      job = done.job;
+      return [{ item, step: { ...item.step, cost: done.cost } }];
+    });
   const counted = steps.flatMap(({ step }) => step.cost.amount ?? []);
-  return {
-    grade,
-    steps,
-    cost: sumOf(counted),
-    notCounted: steps.length - counted.length,
-  };
+  return { grade, steps, cost: sumOf(counted), notCounted: steps.length - counted.length };
 }

@@ -1,4 +1,5 @@
 /** What is judged of one item of a build: what is asked of it, what it is, the grade it reaches, and what would lift it. */
+import type { Job } from '../job/job';
 import type { Money } from '../money';
 import type { Fix } from '../problem';
 import { GRADES, type Grade } from './grade';
@@ -22,12 +23,25 @@ export interface Cost {
   readonly words: string;
 }
 
+/** A thing of the shelf that a step takes, so that it can be counted as the pieces of the job are. */
+export interface Taken {
+  /** What the shelf calls it. */
+  readonly name: string;
+  /** Name of the piece that is made of it, in the cuts list. */
+  readonly piece: string;
+  /** The job with it, as its fix writes it. */
+  readonly into: (job: Job) => Job;
+}
+
 export interface Step {
   readonly words: string;
   /** The grade that the item reaches by it. */
   readonly reaches: Grade;
   /** What the job would say then, where it can say it. */
   readonly fix?: Fix;
+  /** Undefined: nothing that is counted. */
+  readonly taken?: Taken;
+  /** Of an item by itself; among the steps to a grade what it adds to those before it. */
   readonly cost: Cost;
 }
 

@@ -7,12 +7,16 @@ import { mayNotFitWords, shallowWords, wantedDepthWords } from '../package/room-
 import { stackOf } from '../package/stack';
 import { roundedText, type Money } from '../money';
 import { SAME } from '../layout/solve-borders';
+import { standOutOf } from '../package/stand-out';
+import { depthWords as standOutDepthWords } from '../package/stand-out-words';
 import { boardArea } from './area-text';
+import { bareSentences } from './bare-words';
 import type { Custom, More } from './custom';
 import { bestOf, type Found } from './find-frames';
 import { borderSentences, candidateTitle, costWords, usedWords } from './words';
 
 const KINDS: Readonly<Record<Custom['kind'], string>> = {
+  picture: 'as large as the picture',
   own: 'as the job has it',
   least: 'the smallest in range',
   'even narrow': 'even, as narrow as the best',
@@ -27,9 +31,9 @@ export function customTitle({ blank, kind }: Custom, job: Job): string {
 export function customWords({ job, candidates }: Found, custom: Custom): string[] {
   const show = showFor(job);
   const best = bestOf(candidates);
-  const { borders, misses, more, used, cost, nearestAbove } = custom;
+  const { borders, misses, more, used, cost, nearestAbove, layout, made } = custom;
   return [
-    ...borderSentences(borders, job),
+    ...(custom.kind === 'picture' ? bareSentences(layout, made) : borderSentences(borders, job)),
     ...rangeReasons(misses, job).map(({ words }) => words),
     ...(nearestAbove ? [`The nearest above on the shelf is ${nearestAbove.name}.`] : []),
     offerWords(custom, show),
@@ -42,7 +46,7 @@ export function customWords({ job, candidates }: Found, custom: Custom): string[
 
 /** Whether equal borders are to be had without a frame made to size. */
 export function equalityWords({ candidates, job }: Found): string {
-  if (job.layers.length === 0) return 'Without a mat a frame is made as large as the picture.';
+  if (job.layers.length === 0) return 'Without a mat a frame is made as large as the picture, with play in its rabbet.';
   const best = bestOf(candidates);
   if (!best?.evenness) return 'Nothing on the shelf works, so there is nothing to hold a frame made to size against.';
   return best.evenness.by <= SAME
@@ -59,7 +63,10 @@ function offerWords({ offers: [first], length }: Custom, show: Show): string {
 
 /** Of the moulding at hand what is against it; where there is none, or none that was measured, what it has to be. */
 function depthWords({ made, layout, offers: [first] }: Custom, show: Show): string[] {
-  const fit = fitOf(made, stackOf(made, layout));
+  const stack = stackOf(made, layout);
+  const standOut = standOutOf(made, layout, stack, { shelf: [], wallGap: made.hanging.bumpers });
+  if (standOut) return standOutDepthWords(standOut, show);
+  const fit = fitOf(made, stack);
   const words = shallowWords(made, fit, show) ?? mayNotFitWords(made, fit, show);
   if (words !== undefined) return [`${first ? `${first.moulding.name}: ` : ''}${words}.`];
   return fit.verdict === 'depth unknown' ? [`Its rabbet has to be ${wantedDepthWords(made, fit.needs, show)}.`] : [];

@@ -13,6 +13,8 @@ import { mouldingPrice, offersFor, stickLength, withMoulding, type Offer } from 
 import type { Wish } from './wish';
 
 export type CustomKind =
+  /** Without a mat: as large as the picture. */
+  | 'picture'
   /** As large as the job's own borders make it, or as its own frame that is on no shelf. */
   | 'own'
   /** The smallest whose borders are in range. */
@@ -37,7 +39,7 @@ export interface Custom {
   readonly used: Used;
   /** With the first offer. */
   readonly cost: Cost;
-  /** The smallest frame of the shelf that is no smaller either way; undefined where none is. */
+  /** The smallest frame of the shelf that is no smaller either way and holds the job's depth; undefined where none does, and without a mat. */
   readonly nearestAbove?: ShelfFrame;
   /** Beside the best ready-made frame; undefined where none works. */
   readonly more?: More;
@@ -56,10 +58,21 @@ export interface More {
   readonly notCounted: readonly string[];
 }
 
+/** What is on the shelf, beside which frames are made to size. */
+interface Beside {
+  /** Every frame of the shelf, the one that suits best first. */
+  readonly candidates: readonly Candidate[];
+  /** The first that works. */
+  readonly best: Candidate | undefined;
+  readonly shelf: Shelf;
+}
+
 /** Without double sizes; none where gaps take what is left, or all windows are placed freely. */
-export function customsFor(wish: Wish, best: Candidate | undefined, shelf: Shelf): Custom[] {
-  if (!wish.root || wish.stretches.across || wish.stretches.up || wish.job.layers.length === 0) return [];
-  const make = (kind: CustomKind, job: Job) => customOf(kind, job, best, shelf) ?? [];
+export function customsFor(wish: Wish, beside: Beside): Custom[] {
+  const { best, shelf } = beside;
+  const make = (kind: CustomKind, job: Job) => customOf(kind, job, beside) ?? [];
+  if (wish.job.layers.length === 0) return [make('picture', asLargeAsPicture(wish.job))].flat().filter((one) => !isBest(one, best)); // prettier-ignore
+  if (!wish.root || wish.stretches.across || wish.stretches.up) return [];
   const own = make('own', wish.job);
   const asked = !wish.job.frame.blank && 'misses' in own && own.misses.length === 0;
   const found = [
@@ -71,6 +84,17 @@ export function customsFor(wish: Wish, best: Candidate | undefined, shelf: Shelf
   const isFirst = ({ blank }: Custom, index: number) =>
     found.findIndex((other) => sameSize(other.blank, blank)) === index;
   return found.filter((custom, index) => !isReady(custom.blank) && isFirst(custom, index));
+}
+
+/** Made to fit, a frame without a mat has the picture's own size. */
+function asLargeAsPicture(job: Job): Job {
+  const { blank: _blank, readyMade: _name, turned: _turned, ...frame } = job.frame;
+  return { ...job, frame };
+}
+
+/** One of its size is on the shelf and holds it as a frame made to size would. */
+function isBest({ blank, layout }: Custom, best: Candidate | undefined): boolean {
+  return best !== undefined && sameSize(best.size, blank) && best.layout?.frame.isFloat === layout.frame.isFloat;
 }
 
 /** Equal borders beside the best ready-made frame: as narrow as its narrower ones, as wide as its wider ones. */
@@ -104,7 +128,7 @@ function fittedJob({ job, lean }: Wish, border: number): Job {
   return { ...job, frame, borders };
 }
 
-function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf: Shelf): Custom | undefined {
+function customOf(kind: CustomKind, job: Job, { candidates, best, shelf }: Beside): Custom | undefined {
   const offers = offersFor(job, shelf);
   const [first] = offers;
   const made = first ? withMoulding(job, first.moulding) : toBeMade(job);
@@ -113,7 +137,8 @@ function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf
   const { frame, borders } = laid.value;
   const cost = costOf(mouldingPrice(first), made, frame.blank, [], shelf);
   const used = usedIn(made, frame.blank, []);
-  const nearestAbove = frameAbove(frame.blank, shelf);
+  // Without a mat a larger frame lets the picture fall through.
+  const nearestAbove = kind === 'picture' ? undefined : frameAbove(frame.blank, candidates);
   const { cut, seen } = borders;
   return {
     kind,
@@ -121,7 +146,7 @@ function customOf(kind: CustomKind, job: Job, best: Candidate | undefined, shelf
     made,
     layout: laid.value,
     borders: { cut, seen },
-    misses: rangeMisses(job.borders.measured === 'as seen' ? seen : cut, job.borders.range),
+    misses: kind === 'picture' ? [] : rangeMisses(job.borders.measured === 'as seen' ? seen : cut, job.borders.range),
     length: stickLength(laid.value),
     offers,
     used,
@@ -154,9 +179,12 @@ function moreThan(custom: { readonly blank: Size; readonly used: Used; readonly 
   };
 }
 
-function frameAbove(blank: Size, shelf: Shelf): ShelfFrame | undefined {
+/** Of frames that the job does not go into, however large they are, none is named. */
+function frameAbove(blank: Size, candidates: readonly Candidate[]): ShelfFrame | undefined {
   const [short, long] = sides(blank);
-  return ofKind(shelf, 'frame')
+  return candidates
+    .filter(({ reasons }) => !reasons.some(({ kind }) => kind === 'rabbet too shallow' || kind === 'float frame'))
+    .map(({ frame }) => frame)
     .filter(({ size }) => sides(size)[0] >= short - SAME && sides(size)[1] >= long - SAME)
     .reduce<ShelfFrame | undefined>((a, b) => (a && areaOf(a.size) <= areaOf(b.size) ? a : b), undefined);
 }

@@ -36,7 +36,7 @@ export function findFrames(job: Job, shelf: Shelf): Found {
   return {
     job,
     candidates,
-    customs: customsFor(wish, best, shelf),
+    customs: customsFor(wish, { candidates, best, shelf }),
     ...(best ? neighbours(best, candidates) : {}),
     problems: [...(frames.length === 0 ? [noFrames()] : []), ...(best ? [] : alwaysWrong(candidates))],
   };

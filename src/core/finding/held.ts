@@ -3,7 +3,8 @@ import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import { showFor, type Show } from '../layout/show';
 import { fitOf, type Fit } from '../package/fit';
-import { floatOf } from '../package/float';
+import { floatOf, type FloatFit } from '../package/float';
+import { gapOffSentence } from '../package/float-words';
 import { grooveFits, inFrontOfBack, type GrooveFit } from '../package/groove-fit';
 import { SLACK } from '../package/range';
 import { mayNotFitWords, shallowWords, wantedDepthWords } from '../package/room-words';
@@ -18,6 +19,8 @@ export interface Held {
   readonly fit: Fit;
   /** Of a canvas or panel, and of what is held by offset clips. */
   readonly standOut?: StandOut;
+  /** By how much the gap of a float frame is not the wanted one, mm. */
+  readonly gapOff?: number;
   /** What to look at where it works, as sentences. */
   readonly remarks: readonly string[];
   /** None where it goes in as all is named, stands out and is held there, or is not known. */
@@ -30,12 +33,17 @@ export function heldIn(job: Job, layout: Layout, shelf: Shelf): Held {
   const fit = fitOf(job, stack);
   const standOut = standOutOf(job, layout, stack, { shelf, wallGap: job.hanging.bumpers });
   const show = showFor(job);
+  const float = floatOf(job, layout, shelf);
   const shallow = shallowWords(job, fit, show);
   return {
     fit,
     ...(standOut ? { standOut } : {}),
-    remarks: [...fitRemarks(job, fit, standOut, show), ...grooveRemarks(job, stack, show), ...floatRemarks(job, layout, shelf, show)], // prettier-ignore
-    reasons: shallow === undefined ? [] : [{ kind: 'rabbet too shallow', words: sentence(shallow) }],
+    ...(float?.isCanvas ? { gapOff: float.gapOff } : {}),
+    remarks: [...fitRemarks(job, fit, standOut, show), ...grooveRemarks(job, stack, show), ...floatRemarks(job, float, show)], // prettier-ignore
+    reasons: [
+      ...(shallow === undefined ? [] : [{ kind: 'rabbet too shallow' as const, words: sentence(shallow) }]),
+      ...gapReasons(float, show),
+    ],
   };
 }
 
@@ -88,15 +96,20 @@ function fillWords({ worst, best }: GrooveFit['free'], show: Show): string {
   return best - worst > SLACK ? `${show.fine(worst)} to ${show.fine(best)}` : show.limit(best);
 }
 
-/** What a shelf does not say of a float frame. */
-function floatRemarks(job: Job, layout: Layout, shelf: Shelf, show: Show): string[] {
-  const float = floatOf(job, layout, shelf);
-  if (!float?.isCanvas || float.lies) return [];
+function gapReasons(float: FloatFit | undefined, show: Show): Reason[] {
+  if (!float?.isCanvas || !float.isTooWide) return [];
+  const words = gapOffSentence(float, show);
+  return words === undefined ? [] : [{ kind: 'gap too wide', words }];
+}
+
+/** A gap that is not the wanted one and does all the same; and what a shelf does not say of a float frame. */
+function floatRemarks(job: Job, float: FloatFit | undefined, show: Show): string[] {
+  if (!float?.isCanvas) return [];
+  const gap = float.isTooWide ? undefined : gapOffSentence(float, show);
   const { setBack } = job.frame.float;
   const how = setBack > 0 ? `${show.limit(setBack)} behind its front` : setBack < 0 ? `${show.limit(-setBack)} proud of it` : 'flush'; // prettier-ignore
-  return [
-    `How deep it is inside, is not known: from its ledge to its front ${show.limit(float.neededDepth)} or more is wanted for the face to lie ${how}.`,
-  ];
+  const depth = `How deep it is inside, is not known: from its ledge to its front ${show.limit(float.neededDepth)} or more is wanted for the face to lie ${how}.`;
+  return [...(gap === undefined ? [] : [gap]), ...(float.lies ? [] : [depth])];
 }
 
 function sentence(words: string): string {

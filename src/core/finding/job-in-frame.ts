@@ -25,9 +25,9 @@ export function packageIn(job: Job, frame: Frame): Job['package'] {
   return { ...job.package, fixing: { ...fixing, kind, room: fixing.room === own.room ? room : fixing.room } };
 }
 
-function usualFixing({ pictures, units, steps }: Job, frame: Frame): Job['package']['fixing'] {
+function usualFixing({ pictures, layers, units, steps }: Job, frame: Frame): Job['package']['fixing'] {
   const bare = pictures.some(({ kind }) => goesBare(kind));
-  return readPackage({}, { frame, bare }, new Reader(units, steps)).fixing;
+  return readPackage({}, { frame, inside: { layers, pictures }, bare }, new Reader(units, steps)).fixing;
 }
 
 /** What the shelf does not say of lip and face is as in the job; depth and weight of another frame say nothing of this one. */

@@ -12,23 +12,26 @@ import { SURETY, suretyOf } from './held';
  * 1. it works, and there is one; it works, but none is left; it does not work;
  * 2. of those that do not work: by how much the worst border misses its range, the least first; without a mat by how much
  *    the frame's size is not the picture's;
- * 3. evenness: widest border less narrowest, as `Evenness` measures it, the least first (common practice, no source: ready-made
+ * 3. of float frames: by how much the gap round the canvas is not the wanted one, the least first; a frame whose lip covers
+ *    the edges stands with those that have it;
+ * 4. evenness: widest border less narrowest, as `Evenness` measures it, the least first (common practice, no source: ready-made
  *    sizes are chosen by how even the border comes out, not by their size);
- * 4. board used, the least first;
- * 5. price as far as it is known: first those of which fewer parts are unknown, then the lowest;
- * 6. how sure it is that it holds the job's depth, as `SURETY` has it: a frame that hides a canvas before one behind which it
+ * 5. board used, the least first;
+ * 6. price as far as it is known: first those of which fewer parts are unknown, then the lowest;
+ * 7. how sure it is that it holds the job's depth, as `SURETY` has it: a frame that hides a canvas before one behind which it
  *    stands out. That comes so late because clips are the usual way to hold a canvas, cost next to nothing and are seen from
  *    beside alone, and because what may not fit is told in words (our own rule);
- * 7. name, by letters; and of one frame the way up in which its size is written.
+ * 8. name, by letters; and of one frame the way up in which its size is written.
  *
  * Lengths count as the same within a millionth of a millimetre, areas within a thousandth of a square millimetre, so that
  * neither the unit that they were typed in nor the way up of the whole job changes the order.
  */
-type Step = 'works' | 'shortfall' | 'evenness' | 'board' | 'price' | 'depth' | 'name';
+type Step = 'works' | 'shortfall' | 'gap' | 'evenness' | 'board' | 'price' | 'depth' | 'name';
 
 const STEPS: readonly (readonly [Step, (a: Candidate, b: Candidate) => number])[] = [
   ['works', (a, b) => stateOf(a) - stateOf(b)],
   ['shortfall', (a, b) => (a.works ? 0 : steps(a.shortfall, LENGTH) - steps(b.shortfall, LENGTH))],
+  ['gap', (a, b) => steps(a.held?.gapOff ?? 0, LENGTH) - steps(b.held?.gapOff ?? 0, LENGTH)],
   ['evenness', (a, b) => steps(a.evenness?.by ?? FAR, LENGTH) - steps(b.evenness?.by ?? FAR, LENGTH)],
   ['board', (a, b) => steps(a.used.board, AREA) - steps(b.used.board, AREA)],
   ['price', comparePrices],
@@ -54,6 +57,10 @@ export function whyBefore(first: Candidate, second: Candidate, show: Show, unit:
       return first.works && second.works ? 'of the other none is left' : 'the other does not work';
     case 'shortfall':
       return `it misses the range by ${show.length(second.shortfall - first.shortfall)} less`;
+    case 'gap':
+      return first.layout?.frame.isFloat
+        ? `its gap is nearer to the wanted one by ${show.length((second.held?.gapOff ?? 0) - (first.held?.gapOff ?? 0))}`
+        : 'the gap of the other is not the wanted one';
     case 'evenness':
       return `its borders are more even by ${show.length((second.evenness?.by ?? 0) - (first.evenness?.by ?? 0))}`;
     case 'board':

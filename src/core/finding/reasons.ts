@@ -13,6 +13,7 @@ export interface Reason {
   readonly kind:
     | 'float frame'
     | 'rabbet too shallow'
+    | 'gap too wide'
     | 'picture too large'
     | 'windows do not fit'
     | 'border out of range'

@@ -1,26 +1,29 @@
 /** Reads what goes into the frame beside mats and pictures. */
 import { defaultLength } from './defaults';
-import type { Frame } from './job';
+import type { Frame, Job } from './job';
 import type { FixingKind, Package } from './package';
 import { readThickness } from './read-thickness';
 import type { Reader } from './reader';
+import { usualDustCover } from './usual-dust-cover';
 import type { WrittenPackage } from './written-package';
 
 /** Single-strength glass: ASTM C1036, from memory. */
-const GLAZING = 2.5;
+export const GLAZING = 2.5;
 /** A paper hinge with its paste (from memory). */
 const HINGE = 0.2;
 
 /** What the package is read for. */
 interface Around {
-  readonly frame: Pick<Frame, 'build' | 'grooves'>;
+  readonly frame: Pick<Frame, 'build' | 'grooves' | 'rabbetDepth'>;
+  /** What lies in it beside the package's own. */
+  readonly inside: Pick<Job, 'layers' | 'pictures'>;
   /** True of pictures on canvas or panel, which have no glazing, hinges, mount board or backing unless the job says so. */
   readonly bare: boolean;
 }
 
-export function readPackage(written: WrittenPackage, { frame, bare }: Around, reader: Reader): Package {
+export function readPackage(written: WrittenPackage, { frame, inside, bare }: Around, reader: Reader): Package {
   const spacer = written.spacer && readThickness(written.spacer, { at: at('spacer'), what: 'the spacer' }, NaN, reader);
-  return {
+  const held = {
     ...readGlazing(written, bare, reader),
     ...(spacer ? { spacer: { thickness: spacer } } : {}),
     hinging: readHinging(written.hinging ?? {}, bare, reader),
@@ -28,8 +31,8 @@ export function readPackage(written: WrittenPackage, { frame, bare }: Around, re
     ...readBacking(written, bare, reader),
     fixing: readFixing(written.fixing ?? {}, usualFixing(frame, bare), reader),
     sealed: written.sealed ?? false,
-    dustCover: written.dustCover ?? frame.build === 'open back',
   };
+  return { ...held, dustCover: written.dustCover ?? usualDustCover(frame, held, inside) };
 }
 
 function at(key: keyof WrittenPackage): string {

@@ -82,7 +82,11 @@ function understand(written: WrittenJob): { job: Job; problems: readonly Problem
     steps,
     pictures,
     frame,
-    package: readPackage(written.package ?? {}, { frame, bare: pictures.some(({ kind }) => goesBare(kind)) }, reader),
+    package: readPackage(
+      written.package ?? {},
+      { frame, inside: { layers, pictures }, bare: pictures.some(({ kind }) => goesBare(kind)) },
+      reader,
+    ),
     layers,
     measuredAt: written.mat?.measuredAt ?? 'opening',
     ...(windows ? { windows } : {}),

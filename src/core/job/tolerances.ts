@@ -72,3 +72,14 @@ export function variesAs(given: boolean, material: Material | undefined): Varies
   if (given) return 'as given';
   return material !== undefined && TOLERANCES[material] ? 'as usual' : 'unknown';
 }
+
+/** Between what a sheet of a nominal thickness lies where nothing more is said, mm. */
+export function usualThickness(material: Material, nominal: number): Thickness {
+  const usual = toleranceOf(material, nominal);
+  return {
+    nominal,
+    least: Math.max(0, nominal - usual),
+    greatest: nominal + usual,
+    varies: variesAs(false, material),
+  };
+}

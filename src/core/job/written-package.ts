@@ -82,7 +82,12 @@ export const framePackage = z
       .boolean()
       .optional()
       .describe('True where the edges of the package are taped against dust. Default false.'),
-    dustCover: z.boolean().optional().describe('Whether the back is closed with paper. Default true for an open back.'),
+    dustCover: z
+      .boolean()
+      .optional()
+      .describe(
+        'Whether the back is closed with paper. Default true for an open back, of a deep frame too, behind which nothing stands out.',
+      ),
   })
   .meta({
     id: 'Package',

@@ -46,7 +46,22 @@ function standsOut(job: Job, layout: Layout, stack: Stack, show: Show): Problem[
             limit: show.limit(job.frame.rabbetDepth ?? 0),
             remedy: `offset clips of ${show.limit(standOut.nominal)} step, or a rabbet ${show.limit(contents.nominal)} deep`,
           },
+          ...(job.package.dustCover ? [paperOver(standOut.nominal, show)] : []),
         ]
       : []),
   ];
+}
+
+/** Only where the job itself asks for it. */
+function paperOver(standOut: number, show: Show): Problem {
+  const value = show.limit(standOut);
+  return {
+    code: 'dust-cover-over-stand-out',
+    severity: 'warning',
+    at: 'package.dustCover',
+    message: `The job closes the back with paper, but what lies in the rabbet stands out ${value} behind the frame, and no paper lies flat over it. Leave the dust cover out, or build up the back of the frame by ${value}.`,
+    value,
+    remedy: 'no dust cover',
+    fix: { label: 'Leave it out', edits: [{ at: 'package.dustCover', value: undefined }] },
+  };
 }

@@ -48,7 +48,7 @@ export function checkList(checked: Checked): CheckItem[] {
 const BY_BUILD: Readonly<Record<FrameBuild, (checked: Checked, show: Show) => CheckItem[]>> = {
   'open back': () => [],
   'with back': (checked, show) => [...backItems(checked, show), ...fillItems(checked, show)],
-  deep: fillItems,
+  deep: (checked, show) => [...fillItems(checked, show), ...deepItems(checked, show)],
   float: floatItems,
 };
 
@@ -130,14 +130,13 @@ function fillItems({ job, fit }: Checked, show: Show): CheckItem[] {
   const { best, nominal, worst } = fit.free;
   const adjusts = kind === 'points' || kind === 'brads';
   const free = `${between(fit.free, show)} stays free`;
-  const spacer = show.stepDown(worst);
   return [
     {
       state: 'look',
       what: 'room left',
       words:
         job.frame.build === 'deep'
-          ? `${free}: ${spacer > SLACK ? `a spacer of up to ${show.limit(spacer)} holds the glazing off the picture, or ` : ''}sheets of backing fill it from behind.`
+          ? `${free} behind the contents: strips hold them forward, see below.`
           : adjusts
             ? `${free} behind; points and brads can sit that much deeper.`
             : `${free} behind: fill it with sheets of backing, so that nothing moves.`,
@@ -146,10 +145,40 @@ function fillItems({ job, fit }: Checked, show: Show): CheckItem[] {
   ];
 }
 
+/** What keeps all from sliding to and fro in a deep frame, and what of its walls is seen. Common practice, no source. */
+function deepItems({ job, layout, fit }: Checked, show: Show): CheckItem[] {
+  const { spacer } = job.package;
+  const { allowance } = layout.frame;
+  const left = show.stepDown(fit.free?.worst ?? 0);
+  const behind =
+    left > SLACK
+      ? `Strips ${show.limit(left)} deep along all four sides behind the backing, fixed to the rabbet’s walls, hold the contents forward against the lip; or strips of up to as much between glazing and contents hold the glazing forward and give the picture air.`
+      : fit.free
+        ? 'No room is left for strips behind the contents: they are held as in any frame.'
+        : 'Cut strips as deep as what stays free once its depth is known: behind the backing along all four sides they hold the contents forward against the lip.';
+  const before = spacer
+    ? `Strips ${show.limit(spacer.thickness.nominal)} deep along all four sides hold the glazing forward and the contents back from it. `
+    : '';
+  return [
+    {
+      state: 'look',
+      what: 'strips',
+      words: `${before}${behind}`,
+      measures: { left, ...(spacer ? { before: spacer.thickness.nominal } : {}) },
+    },
+    {
+      state: 'look',
+      what: 'lining',
+      words: `Where the rabbet’s walls or strips are seen before the contents, line them with board as sound as the mat, before anything goes in: bare wood gives off acid. Walls lined on both sides take twice the lining from the play of ${show.limit(allowance)}.`,
+      measures: { allowance },
+    },
+  ];
+}
+
 function floatItems({ job, float }: Checked, show: Show): CheckItem[] {
   if (!float) return [{ state: 'needed', what: 'canvas', words: 'The job has no picture for the float frame.' }];
   const [first = '', ...rest] = floatWords(job, float, show);
-  const fits = float.isCanvas && float.gap.across > SLACK && float.gap.up > SLACK;
+  const fits = float.isCanvas && float.gapOff <= SLACK && float.gap.across > SLACK && float.gap.up > SLACK;
   return [
     {
       state: fits ? 'done' : 'look',

@@ -6,7 +6,7 @@ import { SLACK } from './range';
 
 export interface ClipChoice {
   readonly clip: OffsetClip;
-  /** Step less stand-out: to be packed under the clip where it is more than nothing, lacking where it is less. */
+  /** Step less stand-out: to be packed between the clip and what it holds where it is more than nothing, lacking where it is less. */
   readonly over: number;
 }
 

@@ -17,12 +17,31 @@ export function floatWords(job: Job, found: FloatFit, show: Show): string[] {
   ];
 }
 
-function gapWords({ canvas, inside, gap }: FloatFit, show: Show): string {
-  const gaps =
-    Math.abs(gap.across - gap.up) < SLACK
-      ? `${show.limit(gap.across)} on every side`
-      : `${show.limit(gap.across)} at the left and the right, ${show.limit(gap.up)} above and below`;
-  return `The canvas is ${show.size(canvas)}, the frame ${show.size(inside)} inside: a gap of ${gaps}.`;
+function gapWords(found: FloatFit, show: Show): string {
+  const { canvas, inside } = found;
+  const off = gapOffWords(found, show);
+  return `The canvas is ${show.size(canvas)}, the frame ${show.size(inside)} inside: a gap of ${gapText(found, show)}${off === undefined ? '' : `; ${off}`}.`;
+}
+
+function gapText({ gap }: FloatFit, show: Show): string {
+  return Math.abs(gap.across - gap.up) < SLACK
+    ? `${show.limit(gap.across)} on every side`
+    : `${show.limit(gap.across)} at the left and the right, ${show.limit(gap.up)} above and below`;
+}
+
+/** `1/4 in is wanted, which is 1/2 in less, and more than twice as much does not do`; undefined where it is as wanted. */
+function gapOffWords({ gap, wantedGap, gapOff, isTooWide }: FloatFit, show: Show): string | undefined {
+  if (gapOff <= SLACK) return undefined;
+  const worst = Math.abs(gap.across - wantedGap) >= Math.abs(gap.up - wantedGap) ? gap.across : gap.up;
+  const way = worst > wantedGap ? 'less' : 'more';
+  const most = isTooWide ? `, and more than twice as much, ${show.limit(2 * wantedGap)}, does not do` : '';
+  return `${show.limit(wantedGap)} is wanted, which is ${show.limit(gapOff)} ${way}${most}`;
+}
+
+/** That the gap is not the wanted one, as a sentence; undefined where it is. */
+export function gapOffSentence(found: FloatFit, show: Show): string | undefined {
+  const off = gapOffWords(found, show);
+  return off === undefined ? undefined : `The gap round it is ${gapText(found, show)}; ${off}.`;
 }
 
 function neededWords(job: Job, { neededDepth }: FloatFit, show: Show): string {

@@ -18,6 +18,12 @@ export interface FloatFit {
   readonly inside: Size;
   /** On each side; negative where the canvas is larger than the inside. */
   readonly gap: { readonly across: number; readonly up: number };
+  /** What the job wants it to be. */
+  readonly wantedGap: number;
+  /** By how much the gap that misses it most is not the wanted one. */
+  readonly gapOff: number;
+  /** True where a gap is more than twice the wanted one. */
+  readonly isTooWide: boolean;
   /** Depth of canvas and set-back together: the least inside depth that gives what is wanted. */
   readonly neededDepth: number;
   /** Where the inside depth is known. */
@@ -37,6 +43,12 @@ export interface FloatLie {
   readonly ledge?: number;
 }
 
+/**
+ * A gap of more times the wanted one does not do: the canvas no longer fills its frame, and of the ledge and the screws' packing
+ * more is seen than of a shadow line. Our own rule, no source.
+ */
+const MOST_GAP = 2;
+
 /** Undefined where there is no float frame, or nothing to go into it. */
 export function floatOf(job: Job, layout: Layout, shelf: Shelf): FloatFit | undefined {
   if (job.frame.build !== 'float') return undefined;
@@ -49,6 +61,7 @@ export function floatOf(job: Job, layout: Layout, shelf: Shelf): FloatFit | unde
   const canvas = sheet ? sizeOf(sheet) : picture.sheet;
   const blank = job.frame.blank ?? canvas;
   const inside = { width: blank.width + 2 * gap, height: blank.height + 2 * gap };
+  const around = { across: (inside.width - canvas.width) / 2, up: (inside.height - canvas.height) / 2 };
   const lies = lieOf(job, depth);
   return {
     index,
@@ -56,7 +69,10 @@ export function floatOf(job: Job, layout: Layout, shelf: Shelf): FloatFit | unde
     canvas,
     depth,
     inside,
-    gap: { across: (inside.width - canvas.width) / 2, up: (inside.height - canvas.height) / 2 },
+    gap: around,
+    wantedGap: gap,
+    gapOff: Math.max(Math.abs(around.across - gap), Math.abs(around.up - gap)),
+    isTooWide: Math.max(around.across, around.up) > MOST_GAP * gap + SLACK,
     neededDepth: depth.nominal + job.frame.float.setBack,
     ...(lies ? { lies } : {}),
     screws: screwsOf(lies, picture, shelf),

@@ -1,5 +1,5 @@
 /** The package in words, the same on screen, paper and terminal: the stack as a table, and what to change. */
-import type { FrameBuild } from '../job/job';
+import type { FrameBuild, Job } from '../job/job';
 import type { Show } from '../layout/show';
 import { behindWords } from './fit-words';
 import { SLACK, type Range } from './range';
@@ -17,13 +17,19 @@ export const BUILD_WORDS: Readonly<Record<FrameBuild, string>> = {
 const DRIVING = 'Drive points, brads and screws away from the picture and from your hands.';
 const WHOSE = 'A picture that is valuable, old or fragile is for a conservator to mount.';
 
-export const PACKAGE_CAUTIONS = [
-  `Glass breaks and its edges cut: gloves and eye protection. ${DRIVING}`,
-  WHOSE,
-] as const;
-
-/** Where something else already warns of glass. */
-export const CAUTIONS_BESIDE_GLASS = [DRIVING, WHOSE] as const;
+/**
+ * Without a word of glass where none goes into the frame, and none comes with it.
+ *
+ * @param isWarned where something else already warns of glass.
+ */
+export function packageCautions(
+  { package: { glazing }, frame: { comesWith } }: Pick<Job, 'package' | 'frame'>,
+  isWarned = false,
+): string[] {
+  const hasGlazing = glazing !== undefined || comesWith.includes('glazing');
+  const glass = hasGlazing && !isWarned ? 'Glass breaks and its edges cut: gloves and eye protection. ' : '';
+  return [`${glass}${DRIVING}`, WHOSE];
+}
 
 export const STACK_HEADS = ['From the front', 'thick', 'least to greatest', 'behind the lip'] as const;
 

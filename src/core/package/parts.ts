@@ -59,13 +59,25 @@ export function hasFixings(job: Job): boolean {
   return isOwn(job, 'fixings') || (job.frame.comesWith.includes('fixings') && !isBackLeftOut(job));
 }
 
+/** What is not wanted and is in the frame all the same has to come out before anything goes in. */
+function unwanted(job: Job, part: FramePart, standsOut: boolean): CheckItem {
+  if (isOwn(job, part) && !isBackLeftOut(job)) {
+    return { state: 'done', what: part, words: 'none is wanted beside the frame’s own back' };
+  }
+  if (job.frame.comesWith.includes(part)) {
+    return { state: 'look', what: part, words: 'none is wanted: take out the one that comes with the frame' };
+  }
+  const why = part === 'dust cover' && standsOut ? ': no paper lies flat over what stands out' : '';
+  return { state: 'done', what: part, words: `none is wanted${why}` };
+}
+
 /** @param standsOut true where something lies behind the frame’s back, over which no paper lies flat. */
 export function partItems(job: Job, layout: Layout, show: Show, standsOut: boolean): CheckItem[] {
   const blank = show.size(layout.frame.blank);
   const { comesWith, build } = job.frame;
   return FRAME_PARTS.map((part): CheckItem => {
     const wanted = WANTED[part](job, blank, show);
-    if (wanted === undefined) return { state: 'done', what: part, words: 'none is wanted' };
+    if (wanted === undefined) return unwanted(job, part, standsOut);
     if (build === 'float' && BEFORE_THE_FACE.includes(part)) {
       return {
         state: 'look',
@@ -77,7 +89,11 @@ export function partItems(job: Job, layout: Layout, show: Show, standsOut: boole
       return { state: 'needed', what: part, words: `${wanted}; what the frame has holds its back` };
     }
     if (part === 'dust cover' && standsOut) {
-      return { state: 'look', what: part, words: 'no paper lies flat over what stands out: leave it out' };
+      return {
+        state: 'look',
+        what: part,
+        words: 'the job has one, but no paper lies flat over what stands out: leave it out',
+      };
     }
     const own = isOwn(job, part);
     if (!own && !comesWith.includes(part)) return { state: 'needed', what: part, words: wanted };

@@ -68,7 +68,10 @@ export function clipWords(standOut: number, choice: ClipChoice | undefined, show
   }
   const gap = clip.step - standOut;
   const above = over > SLACK ? ', the next above' : '';
-  const pack = gap > SLACK ? `; pack ${show.limit(gap)} under each so that nothing moves` : '';
+  const pack =
+    gap > SLACK
+      ? `; pack ${show.limit(gap)} between each and the stretcher or back that it holds, not under its foot on the frame, so that nothing moves`
+      : '';
   return `Offset clips of ${show.limit(clip.step)} step (${clip.name})${above}${pack}.`;
 }
 

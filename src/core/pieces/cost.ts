@@ -11,6 +11,10 @@ import { sheetCost } from './sheet-cost';
 export interface CostLine {
   /** Such as `Glazing`, or several pieces of one board. */
   readonly what: string;
+  /** Names of the pieces it is for; none of the frame itself. */
+  readonly pieces: readonly string[];
+  /** What it is called on the shelf; undefined: nothing of the shelf. */
+  readonly name?: string;
   /** Undefined: not known, and so not counted. */
   readonly amount?: Money;
   /** What it is for, or what would have to be known. */
@@ -65,7 +69,7 @@ function pieceCost(job: Job, shelf: Shelf, group: readonly Piece[], showing: Sho
   const what = first?.kind === 'spacer' ? 'Spacer' : names.join(', ');
   const lines = first ? sold(job, shelf, first).map((item) => sheetCost(item, group, showing)) : [];
   const [cheapest] = lines.toSorted((a, b) => dearness(a.amount).cmp(dearness(b.amount)));
-  return { what, ...(cheapest ?? { basis: missing(first) }) };
+  return { what, pieces: names, ...(cheapest ?? { basis: missing(first) }) };
 }
 
 function dearness(amount: Money | undefined): Money {
@@ -108,10 +112,10 @@ function frameCost(
   if (name === undefined || moulding) return undefined;
   const bought = ofKind(shelf, 'frame').find((one) => one.name.toLowerCase() === name.trim().toLowerCase());
   if (!bought) return undefined;
-  const what = 'Frame';
-  if (!isOfSize(bought.size, blank)) return { what, basis: `“${bought.name}” is of another size` };
-  if (!bought.price) return { what, basis: `“${bought.name}” has no price` };
-  return { what, amount: bought.price.amount, basis: `“${bought.name}”, ready-made` };
+  const what = { what: 'Frame', pieces: [], name: bought.name };
+  if (!isOfSize(bought.size, blank)) return { ...what, basis: `“${bought.name}” is of another size` };
+  if (!bought.price) return { ...what, basis: `“${bought.name}” has no price` };
+  return { ...what, amount: bought.price.amount, basis: `“${bought.name}”, ready-made` };
 }
 
 /** Either way up. A frame that is made to fit has no size of its own. */
@@ -124,13 +128,13 @@ function isOfSize(size: Size, blank: Size | undefined): boolean {
 }
 
 function mouldingCost({ stick, section }: FrameMoulding, moulding: Moulding | undefined, showing: Showing): CostLine {
-  const what = 'Moulding';
-  if (!moulding) return { what, basis: 'it is called neither a frame nor a moulding of the shelf' };
+  const what = { what: 'Moulding', pieces: [] };
+  if (!moulding) return { ...what, basis: 'it is called neither a frame nor a moulding of the shelf' };
   const amount = moulding.price && priceOfLength(moulding.price, stick);
-  if (!moulding.price || !amount) return { what, basis: `“${section.name}” has no price` };
+  if (!moulding.price || !amount) return { ...what, basis: `“${section.name}” has no price` };
   const { amount: price, per } = moulding.price;
   return {
-    what,
+    ...what,
     amount,
     basis: `${lengthText(stick, showing)} of “${section.name}” at ${moneyText(price)} per ${per}`,
   };

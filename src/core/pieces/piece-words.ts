@@ -40,9 +40,19 @@ export function densitySources({ items }: Weighed): string[] {
   return [...new Set(sources)];
 }
 
+const SAW = 'Keep hands clear of the saw, and follow its manual.';
+
 /** For whoever cuts what the list says. */
-export const PIECES_CAUTION =
-  'Glass breaks and its edges cut: wear cut-resistant gloves and eye protection. Keep hands clear of the saw, and follow its manual.';
+export const PIECES_CAUTION = `Glass breaks and its edges cut: wear cut-resistant gloves and eye protection. ${SAW}`;
+
+/** Without a word of glass where none is among the pieces. */
+export function piecesCaution(pieces: readonly Pick<Piece, 'kind'>[]): string {
+  return hasGlazing(pieces) ? PIECES_CAUTION : SAW;
+}
+
+export function hasGlazing(pieces: readonly Pick<Piece, 'kind'>[]): boolean {
+  return pieces.some(({ kind }) => kind === 'glazing');
+}
 
 /** One weight, or between what it lies. */
 export function rangeText(kg: Range, unit: Unit): string {
@@ -63,14 +73,15 @@ export function weightRows({ items, counted, notCounted }: Weighed, unit: Unit):
 
 /** How costs come about, in one line. */
 const BASIS =
-  'whole sheets where the price is by the sheet, else the area as cut; of the moulding its length with the saw cuts; a frame of the shelf as it is';
+  'whole sheets where the price is by the sheet, else the area as cut; of the moulding its length with the saw cuts; a frame of the shelf as it is. Where frames are ranked, boards and glazing count by their shares of a sheet, which can come to less';
 
 export function costRows({ lines, counted, notCounted }: Costs): WordsRow[] {
   return [
     ...lines.map(({ what, amount, basis }): WordsRow => [what, amount ? roundedText(amount) : 'not counted', basis]),
     [
       'Counted',
-      roundedText(counted),
+      // The sum of nothing is no price.
+      lines.some(({ amount }) => amount) ? roundedText(counted) : 'nothing',
       notCounted.length === 0 ? 'everything is counted' : `without ${listed(notCounted.map(uncapital))}`,
     ],
     ['Basis', 'what it takes', BASIS],

@@ -7,6 +7,8 @@ import type { Piece } from './piece';
 import { piecesPerSheet } from './sheet-count';
 
 export interface SheetCost {
+  /** What it is called on the shelf. */
+  readonly name: string;
   readonly amount?: Money;
   readonly basis: string;
 }
@@ -17,22 +19,27 @@ export function sheetCost(
   pieces: readonly Piece[],
   showing: Showing,
 ): SheetCost {
-  if (!price) return { basis: `“${name}” has no price` };
+  if (!price) return { name, basis: `“${name}” has no price` };
   const count = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const largest = largestOf(pieces);
   const at = `at ${moneyText(price.amount)} per ${price.per}`;
   if (price.per !== 'sheet') {
     const amounts = pieces.map((piece) => areaPrice(price, boughtSize(piece))?.times(piece.count));
     const amount = amounts.every((one) => one !== undefined) ? sumOf(amounts) : undefined;
-    return { ...(amount ? { amount } : {}), basis: `${count} of ${sizeText(largest, showing)} of “${name}” ${at}` };
+    return {
+      name,
+      ...(amount ? { amount } : {}),
+      basis: `${count} of ${sizeText(largest, showing)} of “${name}” ${at}`,
+    };
   }
-  if (!size) return { basis: `“${name}” is sold by the sheet, and the shelf does not say how large one is` };
+  if (!size) return { name, basis: `“${name}” is sold by the sheet, and the shelf does not say how large one is` };
   const each = piecesPerSheet(largest, size);
   const sheet = sizeText(size, showing);
-  if (each === 0) return { basis: `a sheet of “${name}” is ${sheet}, smaller than ${sizeText(largest, showing)}` };
+  if (each === 0)
+    return { name, basis: `a sheet of “${name}” is ${sheet}, smaller than ${sizeText(largest, showing)}` };
   const sheets = Math.ceil(count / each);
   const basis = `${sheets} ${sheets === 1 ? 'sheet' : 'sheets'} of “${name}”, ${sheet}, each good for ${each} of this size, ${at}`;
-  return { amount: price.amount.times(sheets), basis };
+  return { name, amount: price.amount.times(sheets), basis };
 }
 
 /** Side by side in decimals, so that no last bits of a double come into money. */

@@ -3,15 +3,9 @@ import { judgeCare } from '../../core/care/judge-care';
 import { showFor } from '../../core/layout/show';
 import { answerPackage, type PackageAnswer } from '../../core/package/answer';
 import { packageSection } from '../../core/package/package-section';
-import {
-  BUILD_WORDS,
-  CAUTIONS_BESIDE_GLASS,
-  remedyGroups,
-  STACK_HEADS,
-  stackWords,
-} from '../../core/package/package-words';
+import { BUILD_WORDS, packageCautions, remedyGroups, STACK_HEADS, stackWords } from '../../core/package/package-words';
 import { mouldingRows, type WordsRow } from '../../core/pieces/moulding-words';
-import { costRows, densitySources, PIECE_HEADS, PIECES_CAUTION, pieceRow, sizeRules, weightRows } from '../../core/pieces/piece-words'; // prettier-ignore
+import { costRows, densitySources, hasGlazing, PIECE_HEADS, piecesCaution, pieceRow, sizeRules, weightRows } from '../../core/pieces/piece-words'; // prettier-ignore
 import { piecesOf, type FramePieces } from '../../core/pieces/pieces';
 import { good, type Result } from '../../core/problem';
 import { startShelf } from '../../core/shelf/start-shelf';
@@ -63,6 +57,7 @@ function sheetWays(context: OutputContext, setting: Setting): (readonly Block[])
   const answer = answerPackage(told, layout, { shelf: shelf ?? startShelf(job.units === 'in' ? 'inch' : 'metric') });
   const made = piecesOf({ jobs: [{ job, layout }], ...(shelf ? { shelf } : {}) });
   const frame = made.ok ? made.value.frames[0] : undefined;
+  const pieces = frame?.pieces ?? [];
   const rest = [
     ...packageBlocks(context, answer, setting),
     ...(frame ? piecesBlocks(context, frame, setting) : []),
@@ -70,7 +65,7 @@ function sheetWays(context: OutputContext, setting: Setting): (readonly Block[])
     ...careBlocks(judgeCare(told, layout, shelf), setting),
     ...unparted([
       headingBlock('Take care'),
-      ...pairedBlocks([PIECES_CAUTION, ...CAUTIONS_BESIDE_GLASS], setting, SMALL),
+      ...pairedBlocks([piecesCaution(pieces), ...packageCautions(job, hasGlazing(pieces))], setting, SMALL),
     ]),
   ];
   if (answer.stack.items.length === 0) return [rest];

@@ -1,7 +1,13 @@
 /** What steps cost from the shelf: differences of prices by area and by sheet, and nothing where the shelf can't tell. */
 import { describe, expect, it } from 'vitest';
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { setAll } from '../../../src/core/job/edit';
+import { jobCosts } from '../../../src/core/pieces/job-costs';
 import { readShelf } from '../../../src/core/shelf/read-shelf';
 import type { Shelf } from '../../../src/core/shelf/shelf';
+import { planned, written } from '../open';
+import { builds } from './arbitrary-builds';
 import { careOf, itemOf, kept, NEUTRAL, SOUND } from './kept';
 
 function shelfOf(...lines: string[]): Shelf {
@@ -70,9 +76,7 @@ describe('of boards', () => {
   it('is that of a board known to do, never of one of which nothing is known', () => {
     const shelf = shelfOf('board,Cheap,32 in,40 in,1/16 in,,,,,,,6,sheet', RAG);
     const cost = costOf('layer 1', shelf, poor);
-    expect(cost.words).toBe(
-      '18.00 for a sheet of “Rag” in all, since what it takes the place of has no price on the shelf',
-    );
+    expect(cost.words).toBe('18.00 for “Rag” in all, since what it takes the place of has no price on the shelf');
     const thin = shelfOf('board,Thin,32 in,40 in,0.5 mm,,,cotton,8,3,yes,9,sheet');
     expect(costOf('layer 1', thin, poor).amount).toBeUndefined();
   });
@@ -80,7 +84,7 @@ describe('of boards', () => {
   it('is the difference to the board of the job’s own name', () => {
     const shelf = shelfOf('board,white,32 in,40 in,1/16 in,,,wood pulp,6,0,no,7.50,sheet', RAG);
     expect(costOf('layer 1', shelf, poor)).toMatchObject({
-      words: '10.50 more: a sheet of “Rag” in place of a sheet of “white”',
+      words: '10.50 more: “Rag” in place of “white”',
     });
   });
 
@@ -101,7 +105,7 @@ describe('of boards', () => {
     const job = kept({ kind: 'cyanotype' }, {}, SOUND);
     expect(costOf('layer 1', shelfOf(RAG), job).amount).toBeUndefined();
     const neutral = shelfOf(RAG, 'board,Unbuffered,32 in,40 in,1/16 in,,,cotton,7,0,yes,21,sheet');
-    expect(costOf('layer 1', neutral, job).words).toContain('21.00 for a sheet of “Unbuffered”');
+    expect(costOf('layer 1', neutral, job).words).toContain('21.00 for “Unbuffered”');
     expect(itemOf(job, 'layer 1').step!.fix!.edits).toContainEqual({ at: 'mat.layers[0].quality', value: NEUTRAL });
   });
 });
@@ -113,4 +117,39 @@ it('adds up for the next grade, and tells how many steps are not counted', () =>
   expect(next!.cost.toString()).toBe('21');
   expect(next!.notCounted).toBe(1);
   expect(careOf(job).next!.notCounted).toBe(2);
+});
+
+describe('of all steps together', () => {
+  const read = readShelf(readFileSync('resources/shelf.csv', 'utf8'));
+  if (!read.ok) throw new Error('the shelf can be read');
+  const shelf = read.value;
+
+  it('counts one sheet once where it gives several pieces', () => {
+    const white = { board: 'Prussian blue', quality: { fibre: 'wood pulp', ph: 6 } } as const;
+    const job = { ...kept({}, { mountBoard: {} }), mat: { layers: [white, white] } };
+    const { steps, cost } = careOf(job, shelf).next!;
+    // Both layers come from one sheet of 13.50, the mount board from one of 8.00; all three from one sheet of the latter.
+    expect(steps.map(({ step }) => step.cost.amount?.toString())).toEqual(['0', '-13.5', '0']);
+    expect(cost.toString()).toBe('-13.5');
+    expect(steps[0]!.step.cost.words).toBe(
+      'nothing more: “Mount board” in place of “Prussian blue”, bought together with mount board',
+    );
+  });
+
+  it('is the difference of what the pieces cost with every counted step done, and now', () => {
+    let counted = 0;
+    fc.assert(
+      fc.property(builds, (build) => {
+        const { job, layout } = planned(build);
+        const { next } = careOf(build, shelf);
+        if (!next) return;
+        const edits = next.steps.flatMap(({ step }) => (step.cost.amount ? (step.fix?.edits ?? []) : []));
+        const done = planned(setAll(written(build), edits));
+        counted += next.steps.filter(({ step }) => step.taken && step.cost.amount).length;
+        const difference = jobCosts(done.job, done.layout, shelf).counted.minus(jobCosts(job, layout, shelf).counted);
+        expect(next.cost.toString()).toBe(difference.toString());
+      }),
+    );
+    expect(counted).toBeGreaterThan(0);
+  });
 });

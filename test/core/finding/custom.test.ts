@@ -132,3 +132,37 @@ describe('the smallest in range', () => {
     expect(equalityWords(narrow)).toMatch(/Nothing on the shelf works/);
   });
 });
+
+describe('for a canvas without a mat', () => {
+  const canvas: Contents = {
+    pictures: [{ kind: 'painting on canvas', size: '15 x 19 in', thickness: '3/4 in' }],
+    mat: { layers: [] },
+  };
+
+  test('is as large as the picture, of the cheapest moulding, beside the first of the shelf', () => {
+    const float = shelfOf('name,width,height,build,price', 'Float,15 in,19 in,float,20');
+    const all = found(canvas, [...shop, ...float]);
+    const custom = kindOf(all, 'picture');
+    expect(inchSize(custom)).toEqual([15, 19]);
+    // Rabbet 15 1/8 x 19 1/8 in: 2 x 34 1/4, and 8 x (1/2 - 1/8).
+    expect(custom.offers[0]!.moulding.name).toBe('Shallow');
+    expect(custom.length / 25.4).toBeCloseTo(71.5, 9);
+    expect(custom.cost.counted!.toNumber()).toBeCloseTo((0.5 * 71.5) / 12, 9);
+    expect(custom.more!.amount!.toNumber()).toBeCloseTo((0.5 * 71.5) / 12 - 20, 9);
+    const words = customWords(all, custom);
+    expect(words[0]).toBe('The lip covers 1/16 in all round; 14 7/8 x 18 7/8 in is seen.');
+    expect(words).toContain('It is 3/4 in deep and stands out 1/2 in behind the frame; a rabbet 3/4 in deep would hide it.'); // prettier-ignore
+    expect(words.join(' ')).not.toMatch(/border|nearest above/);
+    expect(customTitle(custom, all.job)).toBe('15 x 19 in, as large as the picture');
+  });
+
+  test('is not told where the first of the shelf is that very frame', () => {
+    expect(found(canvas, framesOf('19x15')).customs).toEqual([]);
+  });
+});
+
+test('the nearest above on the shelf is one that the job goes into', () => {
+  const rows = ['name,width,height,rabbet depth,build', 'Shallow,13 in,16 in,1/4 in,', 'Float,14 in,16 in,,float', 'Larger,14 in,17 in,5/8 in,']; // prettier-ignore
+  const all = found({ ...fern, borders: { all: '2 5/8 in' } }, shelfOf(...rows));
+  expect(kindOf(all, 'own').nearestAbove?.name).toBe('Larger');
+});

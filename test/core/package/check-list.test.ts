@@ -1,5 +1,6 @@
 /** Check lists: what is there, what is needed, what to look at, by kind of frame. */
 import { describe, expect, it } from 'vitest';
+import { packageCautions } from '../../../src/core/package/package-words';
 import { answerPackage } from '../../../src/core/package/answer';
 import type { CheckItem } from '../../../src/core/package/check-item';
 import { squareness } from '../../../src/core/package/corners';
@@ -107,10 +108,11 @@ describe('a frame with a back', () => {
 
 describe('other kinds', () => {
   it('a deep frame says what a spacer may use of its depth', () => {
-    const room = list(print({ build: 'deep', rabbetDepth: '1 1/2' })).find(({ what }) => what === 'room left');
+    const found = list(print({ build: 'deep', rabbetDepth: '1 1/2' }));
+    const [room, strips] = ['room left', 'strips'].map((name) => found.find(({ what }) => what === name));
     // No thicker than what is left with all at its thickest, on the step.
     const most = Math.floor(inches(room?.measures!['worst']) * 16) / 16;
-    expect([most, room?.words]).toEqual([0.875, expect.stringContaining('a spacer of up to 7/8 in')]);
+    expect([most, strips?.words]).toEqual([0.875, expect.stringContaining('Strips 7/8 in deep')]);
     expect(room?.measures!['nominal']).toBeGreaterThan(20);
   });
 
@@ -159,7 +161,39 @@ describe('other kinds', () => {
       state: 'needed',
       measures: { total: 4, step: 9.525 },
     });
-    expect(states(list(canvas))).toMatchObject({ 'dust cover': 'look' });
+    const cover = (one: Opened) => list(one).find(({ what }) => what === 'dust cover');
+    expect(cover(canvas)).toMatchObject({ state: 'done', words: expect.stringContaining('none is wanted') as string });
+    const asked = { ...canvas, job: { ...canvas.job, package: { ...canvas.job.package, dustCover: true } } };
+    expect(cover(asked)).toMatchObject({ state: 'look', words: expect.stringContaining('leave it out') as string });
+  });
+
+  it('what comes with a frame and is not wanted is taken out', () => {
+    const frame = { size: '16x20', build: 'with back' as const, rabbetDepth: '3/4', comesWith: ['glazing', 'mat', 'backing'] as const }; // prettier-ignore
+    const canvas = opened({
+      mat: { layers: [] },
+      pictures: [{ kind: 'painting on canvas', size: '16x20', thickness: '3/4' }],
+      frame: { ...frame, comesWith: [...frame.comesWith] },
+    });
+    const found = list(canvas);
+    expect(states(found)).toMatchObject({ glazing: 'look', mat: 'look', backing: 'look', 'mount board': 'done' });
+    expect(found.find(({ what }) => what === 'glazing')?.words).toContain('take out');
+    const { frame: plain, package: held } = canvas.job;
+    expect(packageCautions(canvas.job).join(' ')).toContain('Glass breaks');
+    expect(packageCautions({ frame: { ...plain, comesWith: [] }, package: held }).join(' ')).not.toContain('Glass');
+    expect(packageCautions(print().job).join(' ')).toContain('Glass breaks');
+  });
+
+  it('a deep frame is told what is its own: room left, strips, lining, and a dust cover like any open back', () => {
+    const found = list(print({ build: 'deep', rabbetDepth: '1 3/8' }, { spacer: { thickness: '1/4' } }));
+    expect(states(found)).toMatchObject({ 'dust cover': 'needed' });
+    const room = found.find(({ what }) => what === 'room left')!;
+    const strips = found.find(({ what }) => what === 'strips')!;
+    expect(room.measures!['worst']! - strips.measures!['left']!).toBeGreaterThanOrEqual(0);
+    expect(room.measures!['worst']! - strips.measures!['left']!).toBeLessThan(25.4 / 16);
+    expect(strips.measures!['before']).toBeCloseTo(6.35, 9);
+    expect(found.find(({ what }) => what === 'lining')?.words).toContain('1/8 in');
+    const shallow = list(print({ build: 'deep', rabbetDepth: '1/2' })).find(({ what }) => what === 'strips')!;
+    expect(shallow.words).toContain('No room is left');
   });
 
   it.each(['mitred', 'closed'] as const)('%s corners are looked at as such', (corners) => {

@@ -136,7 +136,9 @@ describe('clips', () => {
     const words = (on: Shelf) => standOutWords(one.job, found(one, on), showFor(one.job)).join(' ');
     expect(words([])).toContain('There is no offset clip on the shelf; one of 3/8 in step is wanted.');
     expect(words(clips(INCH / 4))).toContain('build up the back of the frame by 1/8 in');
-    expect(words(clips(INCH / 2))).toContain('pack 1/8 in under each');
+    expect(words(clips(INCH / 2))).toContain(
+      'pack 1/8 in between each and the stretcher or back that it holds, not under its foot',
+    );
   });
 
   it.each([

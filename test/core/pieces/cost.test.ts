@@ -73,7 +73,12 @@ describe('boards and glazing', () => {
       'glazing,Acrylic,,,0.08,acrylic,no,,,,,1,m2',
     ];
     expect(lineOf(rows.join('\n'), 'Glazing').basis).toContain('“Cheap”');
-    expect(lineOf(rows[0]!, 'Glazing')).toEqual({ what: 'Glazing', basis: '“Unpriced” has no price' });
+    expect(lineOf(rows[0]!, 'Glazing')).toEqual({
+      what: 'Glazing',
+      pieces: ['Glazing'],
+      name: 'Unpriced',
+      basis: '“Unpriced” has no price',
+    });
   });
 
   it.each([

@@ -1,7 +1,7 @@
 /** Weights and costs in words: what is not known is said, and never shown as nothing. */
 import { describe, expect, it } from 'vitest';
 import { money } from '../../../src/core/money';
-import { costRows, densitySources, rangeText, weightRows } from '../../../src/core/pieces/piece-words';
+import { costRows, densitySources, rangeText, weightRows, piecesCaution } from '../../../src/core/pieces/piece-words';
 import type { Weighed } from '../../../src/core/pieces/weight';
 
 const unknown = { name: 'Frame', how: 'weigh it' };
@@ -46,8 +46,8 @@ describe('costs', () => {
   it('are rounded to hundredths only where they are shown', () => {
     const rows = costRows({
       lines: [
-        { what: 'Glazing', amount: money('3.905'), basis: '1 of 16 x 20 in' },
-        { what: 'Dust cover', basis: 'not among the things of a shelf' },
+        { what: 'Glazing', pieces: ['Glazing'], amount: money('3.905'), basis: '1 of 16 x 20 in' },
+        { what: 'Dust cover', pieces: ['Dust cover'], basis: 'not among the things of a shelf' },
       ],
       counted: money('3.905'),
       notCounted: ['Dust cover'],
@@ -56,7 +56,27 @@ describe('costs', () => {
       ['Glazing', '3.91', '1 of 16 x 20 in'],
       ['Dust cover', 'not counted', 'not among the things of a shelf'],
       ['Counted', '3.91', 'without dust cover'],
-      ['Basis', 'what it takes', expect.stringMatching(/^whole sheets where the price is by the sheet/)],
+      [
+        'Basis',
+        'what it takes',
+        expect.stringMatching(/^whole sheets where the price is by the sheet.*shares of a sheet/),
+      ],
     ]);
+  });
+
+  it('of nothing that has a price count nothing, which is no price', () => {
+    const line = { what: 'Moulding', pieces: [], basis: 'no price' };
+    const [, counted] = costRows({ lines: [line], counted: money('0'), notCounted: ['Moulding'] });
+    expect(counted).toEqual(['Counted', 'nothing', 'without moulding']);
+    const free = { ...line, amount: money('0') };
+    expect(costRows({ lines: [free], counted: money('0'), notCounted: [] })[1]![1]).toBe('0.00');
+  });
+});
+
+describe('cautions', () => {
+  it('tell of glass only where glazing is cut', () => {
+    expect(piecesCaution([{ kind: 'glazing' }, { kind: 'backing' }])).toContain('Glass breaks');
+    expect(piecesCaution([{ kind: 'backing' }])).not.toContain('Glass');
+    expect(piecesCaution([])).toContain('saw');
   });
 });
