@@ -44,7 +44,7 @@ describe('the plan', () => {
     expect(ran.code).toBe(0);
     expect(ran.out).toContain('Warm white: 0 new sheets, 0.00 in all; proven: no plan takes less.');
     expect(ran.out).toMatch(/guide at 16 in +once +upright, out of 20 in x 24 in +stage 1/);
-    expect(ran.out).toContain('Left: 4 x 24 in, 16 x 4 in');
+    expect(ran.out).toContain('Left: keep as strips 4 x 24 in; waste 16 x 4 in');
   });
 
   it('takes the shelf’s sheets of what the list does not have', async () => {

@@ -5,7 +5,7 @@ import { boardAsks, tooFew, type BoardAsk, type SheetsChoice } from '../../core/
 import { planSheets } from '../../core/sheets/plan-sheets';
 import type { SheetPlan } from '../../core/sheets/plan';
 import { readStock } from '../../core/sheets/read-stock';
-import { leftRows, pieceRows, planWords, sheetTitle, stepRows } from '../../core/sheets/sheet-words';
+import { leftWords, pieceRows, planWords, sheetTitle, stepRows } from '../../core/sheets/sheet-words';
 import { bad, good, type Result } from '../../core/problem';
 import { showingOf, type Showing } from '../../core/units';
 import { inFile } from '../in-file';
@@ -36,6 +36,7 @@ interface Options {
 
 interface Planned {
   readonly board: string;
+  readonly isPriced: boolean;
   readonly plan: SheetPlan;
 }
 
@@ -84,27 +85,26 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
     if (json)
       await world.say(jsonText({ ok: true, lengths: 'mm', boards: planned.map(({ board, plan }) => ({ board, ...plan })), problems })); // prettier-ignore
     else {
-      const isMoney = options.aim === 'cost' && choice.value.stock.concat().some(({ price }) => price);
-      await world.say(planned.map((one) => boardText(one, isMoney, showing, world.columns)).join('\n'));
+      await world.say(planned.map((one) => boardText(one, options.aim === 'cost', showing, world.columns)).join('\n'));
       world.tell(problems.length === 0 ? '' : `\n${problemsText(problems, world.columns)}`);
     }
     return 0;
   },
 };
 
-function planOf({ board, ask }: BoardAsk, rounds: number): Planned[] {
+function planOf({ board, ask, isPriced }: BoardAsk, rounds: number): Planned[] {
   const plan = planSheets(ask, { goOn: (done) => done < rounds });
-  return plan ? [{ board, plan }] : [];
+  return plan ? [{ board, isPriced, plan }] : [];
 }
 
-function boardText({ board, plan }: Planned, isMoney: boolean, showing: Showing, width: number): string {
+function boardText({ board, isPriced, plan }: Planned, byCost: boolean, showing: Showing, width: number): string {
   const lines = plan.sheets.flatMap((sheet, index) => [
     ...paragraph(sheetTitle(sheet, index, showing), 2, width),
     ...columns(pieceRows(sheet, showing), { indent: 6, width }),
     ...(sheet.steps.length > 0 ? ['    Cuts', ...columns(stepRows(sheet, showing), { indent: 6, width, right: [0] })] : []), // prettier-ignore
-    ...(sheet.left.length > 0 ? paragraph(`Left: ${leftRows(sheet, showing).join(', ')}`, 4, width) : []),
+    ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing)}`, 4, width) : []),
   ]);
-  return `${[...wrap(`${board}: ${planWords(plan, isMoney)}`, width), ...lines].join('\n')}\n`;
+  return `${[...wrap(`${board}: ${planWords(plan, byCost && isPriced)}`, width), ...lines].join('\n')}\n`;
 }
 
 async function readChoice(options: Options, world: World): Promise<Result<SheetsChoice>> {

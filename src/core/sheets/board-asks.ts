@@ -27,6 +27,8 @@ export interface SheetsChoice {
 
 export interface BoardAsk {
   readonly board: string;
+  /** Whether every new sheet of it has a price, so that costs are money. */
+  readonly isPriced: boolean;
   readonly ask: SheetsAsk;
 }
 
@@ -76,7 +78,7 @@ export function boardAsks(
     const ask = { pieces, stock, kerf, trim, aim, seed, ...(stages === undefined ? {} : { stages }) };
     const wrong = tooLarge(board, ask, showing);
     problems.push(...wrong);
-    return wrong.length > 0 ? [] : [{ board, ask }];
+    return wrong.length > 0 ? [] : [{ board, isPriced: isPriced(board, choice), ask }];
   });
   return { asks, problems };
 }
@@ -85,11 +87,16 @@ function isStocked(material: string, { stock }: SheetsChoice): boolean {
   return stock.some(({ board }) => board.toLowerCase() === material.toLowerCase());
 }
 
-/** Of the list of stock, and where that has none, of the shelf. */
-function stockOf(board: string, { stock, shelf }: SheetsChoice): Stock[] {
+function isPriced(board: string, choice: SheetsChoice): boolean {
+  const news = sheetsOf(board, choice).filter(({ kind }) => kind === 'sheet');
+  return news.length > 0 && news.every(({ price }) => price !== undefined);
+}
+
+/** Of the list of stock, and where that has no new sheets, of the shelf. */
+function sheetsOf(board: string, { stock, shelf }: SheetsChoice): readonly StockSheet[] {
   const isOf = (name: string) => name.toLowerCase() === board.toLowerCase();
   const listed = stock.filter((one) => isOf(one.board));
-  const sheets: readonly StockSheet[] = listed.some(({ kind }) => kind === 'sheet')
+  return listed.some(({ kind }) => kind === 'sheet')
     ? listed
     : [
         ...listed,
@@ -97,7 +104,10 @@ function stockOf(board: string, { stock, shelf }: SheetsChoice): Stock[] {
           isOf(name) && size ? [{ board, kind: 'sheet', ...size, ...(price?.per === 'sheet' ? { price: price.amount } : {}), ...(count === undefined ? {} : { count }) }] : [],
         ), // prettier-ignore
       ];
-  return sheets.map(({ kind, width, height, count, price }, index) => ({
+}
+
+function stockOf(board: string, choice: SheetsChoice): Stock[] {
+  return sheetsOf(board, choice).map(({ kind, width, height, count, price }, index) => ({
     id: `${kind} ${index + 1}`,
     kind,
     width,

@@ -3,6 +3,7 @@ import type { SheetsAsk } from './ask';
 import { drawPlan } from './draw-plan';
 import { searchSheets } from './plan-search';
 import type { SheetPlan } from './plan';
+import { isPlannedTurned, turnedAsk, turnedBack } from './turned';
 
 export interface PlanHooks {
   /** Asked every few rounds; false ends the search with the best so far. */
@@ -13,16 +14,18 @@ export interface PlanHooks {
 
 /** Undefined where some piece is larger than every sheet, or there are too few of them. */
 export function planSheets(ask: SheetsAsk, { goOn, onBetter }: PlanHooks): SheetPlan | undefined {
+  const turned = isPlannedTurned(ask) ? turnedAsk(ask) : undefined;
   let told: number | undefined;
-  let last: ReturnType<typeof drawPlan>;
-  for (const progress of searchSheets(ask)) {
-    const { best, rounds } = progress;
+  let last: SheetPlan | undefined;
+  for (const progress of searchSheets(turned ?? ask)) {
+    const { best, rounds, bound } = progress;
     if (best && best.cost !== told) {
       told = best.cost;
-      last = drawPlan(ask, progress);
+      const drawn = drawPlan(turned ?? ask, progress);
+      last = drawn && turned ? turnedBack(drawn, ask, turned) : drawn;
       if (last) onBetter?.(last);
     }
-    if (last) last = { ...last, rounds, atLeast: progress.bound };
+    if (last) last = { ...last, rounds, atLeast: bound };
     if (!goOn(rounds)) break;
   }
   return last;

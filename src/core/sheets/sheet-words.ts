@@ -4,6 +4,7 @@ import { ofParts, roundedText } from '../money';
 import { counted } from '../phrases';
 import { lengthText, showSetting, sizeText, type Showing } from '../units';
 import { COST_PLACES } from './board-asks';
+import { keepingOf, type Keeping } from './remnants';
 import type { CutStep, PlannedSheet, SheetPlan } from './plan';
 
 /** Whether it could be better, in a sentence. */
@@ -44,11 +45,21 @@ export function stepRows({ steps }: PlannedSheet, showing: Showing): string[][] 
   ]);
 }
 
-export function leftRows({ left }: PlannedSheet, showing: Showing): string[] {
-  return [...left]
-    .sort((a, b) => areaOf(b) - areaOf(a))
-    .map((box) => sizeText({ width: widthOf(box), height: heightOf(box) }, showing));
+/** What is worth keeping first: `keep 16 x 40 in; strip 4 x 30 in; waste 1 x 8 in`. Empty where nothing is left. */
+export function leftWords({ left }: PlannedSheet, showing: Showing): string {
+  const sizes = (kind: Keeping) =>
+    left
+      .filter((box) => keepingOf(box) === kind)
+      .sort((a, b) => areaOf(b) - areaOf(a))
+      .map((box) => sizeText({ width: widthOf(box), height: heightOf(box) }, showing));
+  const parts = (['board', 'strip', 'waste'] as const).map((kind) => ({ kind, told: sizes(kind) }));
+  return parts
+    .filter(({ told }) => told.length > 0)
+    .map(({ kind, told }) => `${KEEPING_WORDS[kind]} ${told.join(', ')}`)
+    .join('; ');
 }
+
+const KEEPING_WORDS: Readonly<Record<Keeping, string>> = { board: 'keep', strip: 'keep as strips', waste: 'waste' };
 
 function areaOf(box: Box): number {
   return widthOf(box) * heightOf(box);
