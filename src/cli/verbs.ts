@@ -13,6 +13,7 @@ import { pieces } from './verbs/pieces';
 import { packageVerb } from './verbs/package';
 import { schema } from './verbs/schema';
 import { shelf } from './verbs/shelf';
+import { sheets } from './verbs/sheets';
 import { show } from './verbs/show';
 import { turn } from './verbs/turn';
 
@@ -24,6 +25,7 @@ export const VERBS: readonly Verb[] = [
   show,
   packageVerb,
   pieces,
+  sheets,
   care,
   hangVerb,
   shelf,

@@ -79,6 +79,11 @@ const areas: Readonly<Record<string, Area>> = {
     from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf'],
     packages: [],
   },
+  // All boards of a job or a show out of the least stock.
+  'src/core/sheets': {
+    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf', 'src/core/pieces'],
+    packages: [],
+  },
   // How the finished frame hangs: hangers, wire, statics, and where it hangs on the wall.
   'src/core/hanging': { from: [...afterLayout, 'src/core/shelf', 'src/core/package', 'src/core/pieces'], packages: [] },
   // How well a build keeps its pictures, by published guidance.

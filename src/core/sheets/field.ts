@@ -1,0 +1,64 @@
+/** What the search works on: pieces each by itself and sheets, in grid units with the kerf added on both. */
+import type { SheetsAsk } from './ask';
+import { Trees } from './cut-tree';
+import { toGrid } from './grid';
+
+export interface FieldPiece {
+  /** Into the wanted pieces. */
+  readonly wanted: number;
+  readonly width: number;
+  readonly height: number;
+  /** False also of a square. */
+  readonly mayTurn: boolean;
+  /** In parts of the largest sheet. */
+  readonly area: number;
+}
+
+export interface FieldStock {
+  readonly width: number;
+  readonly height: number;
+  readonly cost: number;
+  readonly count: number;
+}
+
+export interface Field {
+  readonly pieces: readonly FieldPiece[];
+  readonly stock: readonly FieldStock[];
+  /** Into the stock, the cheapest for its area first. */
+  readonly byPrice: readonly number[];
+  readonly stages: number;
+  readonly trees: Trees;
+}
+
+/**
+ * A cut between two pieces takes one kerf, and none is taken at the far edges: every piece and every sheet a kerf larger
+ * comes to the same. New sheets are trimmed all round, remnants and what falls out of windows are not.
+ */
+export function fieldOf({ pieces, stock, kerf, trim, stages, aim }: SheetsAsk): Field {
+  const saw = toGrid(kerf);
+  const sheets = stock.map(({ width, height, cost, count, kind }): FieldStock => {
+    const off = kind === 'sheet' ? 2 * toGrid(trim) : 0;
+    return {
+      width: toGrid(width) - off + saw,
+      height: toGrid(height) - off + saw,
+      cost: aim === 'cost' ? cost : kind === 'sheet' ? 1 : 0,
+      count: count ?? Infinity,
+    };
+  });
+  const largest = Math.max(1, ...sheets.map(({ width, height }) => width * height));
+  const each = pieces.flatMap(({ width, height, count, mayTurn }, wanted) => {
+    const [wide, high] = [toGrid(width) + saw, toGrid(height) + saw];
+    const piece = {
+      wanted,
+      width: wide,
+      height: high,
+      mayTurn: mayTurn && wide !== high,
+      area: (wide * high) / largest,
+    };
+    return Array.from({ length: count }, () => piece);
+  });
+  const least = Math.min(...each.map((piece) => Math.min(piece.width, piece.height)));
+  const perArea = ({ cost, width, height }: FieldStock) => cost / (width * height);
+  const byPrice = sheets.map((_, index) => index).sort((a, b) => perArea(sheets[a]!) - perArea(sheets[b]!) || a - b);
+  return { pieces: each, stock: sheets, byPrice, stages: stages ?? Infinity, trees: new Trees(largest, least) };
+}

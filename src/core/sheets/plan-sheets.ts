@@ -1,0 +1,32 @@
+/** The door to the planner: a plan for pieces and stock, better the longer it may take. */
+import type { SheetsAsk } from './ask';
+import { drawPlan } from './draw-plan';
+import { searchSheets } from './plan-search';
+import type { SheetPlan } from './plan';
+import { isPlannedTurned, turnedAsk, turnedBack } from './turned';
+
+export interface PlanHooks {
+  /** Asked every few rounds; false ends the search with the best so far. */
+  readonly goOn: (rounds: number) => boolean;
+  /** Each plan that is better than the last; the first within a few milliseconds. */
+  readonly onBetter?: (plan: SheetPlan) => void;
+}
+
+/** Undefined where some piece is larger than every sheet, or there are too few of them. */
+export function planSheets(ask: SheetsAsk, { goOn, onBetter }: PlanHooks): SheetPlan | undefined {
+  const turned = isPlannedTurned(ask) ? turnedAsk(ask) : undefined;
+  let told: number | undefined;
+  let last: SheetPlan | undefined;
+  for (const progress of searchSheets(turned ?? ask)) {
+    const { best, rounds, bound } = progress;
+    if (best && best.cost !== told) {
+      told = best.cost;
+      const drawn = drawPlan(turned ?? ask, progress);
+      last = drawn && turned ? turnedBack(drawn, ask, turned) : drawn;
+      if (last) onBetter?.(last);
+    }
+    if (last) last = { ...last, rounds, atLeast: bound };
+    if (!goOn(rounds)) break;
+  }
+  return last;
+}

@@ -1,0 +1,108 @@
+/** `sheets` in the words of its help: the plan, its data, lists of stock, and what it refuses. */
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { makeTempFolder } from '../helpers/temp-folder';
+import { jobText, runHere } from './run-cli';
+
+const folder = await makeTempFolder();
+const SHELF = ['--shelf', 'resources/shelf.csv'];
+const STOCK = ['--stock', 'resources/stock.csv'];
+const CHART = 'resources/samples/1-sea-chart.json';
+
+interface Answer {
+  readonly boards: readonly {
+    readonly board: string;
+    readonly cost: number;
+    readonly atLeast: number;
+    readonly sheets: readonly {
+      readonly stock: { readonly kind: string; readonly id: string };
+      readonly pieces: readonly { readonly piece: { readonly id: string } }[];
+    }[];
+  }[];
+  readonly problems: readonly { readonly code: string; readonly at: string; readonly message: string }[];
+}
+
+async function data(words: readonly string[], code = 0): Promise<Answer> {
+  const ran = await runHere(['sheets', ...words, '--json']);
+  expect(ran.code).toBe(code);
+  return JSON.parse(ran.out) as Answer;
+}
+
+async function file(name: string, text: string): Promise<string> {
+  const path = join(folder, name);
+  await writeFile(path, text);
+  return path;
+}
+
+const mat = (board: string, size: string) =>
+  jobText({ title: 'Heron', pictures: [{ size: '4 x 5 in' }], frame: { size }, mat: { layers: [{ board }] }, package: { mountBoard: { without: true } } }); // prettier-ignore
+
+describe('the plan', () => {
+  it('takes remnants before new sheets, and tells cuts and what is left', async () => {
+    const ran = await runHere(['sheets', CHART, ...SHELF, ...STOCK]);
+    expect(ran.code).toBe(0);
+    expect(ran.out).toContain('Warm white: 0 new sheets, 0.00 in all; proven: no plan takes less.');
+    expect(ran.out).toMatch(/guide at 16 in +once +upright, out of 20 in x 24 in +stage 1/);
+    expect(ran.out).toContain('Left: keep as strips 4 x 24 in; waste 16 x 4 in');
+  });
+
+  it('takes the shelf’s sheets of what the list does not have', async () => {
+    const { boards } = await data([CHART, ...SHELF]);
+    expect(boards.map(({ board, cost }) => [board, cost])).toEqual([
+      ['Warm white', 1100],
+      ['Mount board', 800],
+    ]);
+  });
+
+  it('cuts a small mat from the window of a large one, unless it may not', async () => {
+    const large = await file('large.json', mat('White', '20 x 24 in'));
+    const wide = JSON.parse(mat('White', '20 x 24 in')) as { pictures: object[] };
+    wide.pictures = [{ size: '12 x 16 in' }];
+    const window = await file('window.json', JSON.stringify(wide));
+    const small = await file('small.json', mat('White', '8 x 10 in'));
+    const stock = await file('stock.csv', 'board,width,height,price\nWhite,20 in,24 in,5.00\n');
+    const used = await data([window, small, '--stock', stock]);
+    expect(used.boards[0]?.sheets.map((sheet) => sheet.stock.kind).sort()).toEqual(['fallout', 'sheet']);
+    expect((await data([window, small, '--stock', stock, '--no-windows'])).boards[0]?.sheets).toHaveLength(2);
+    expect((await data([large, small, '--stock', stock])).boards[0]?.sheets).toHaveLength(2);
+  });
+
+  it('is the same for the same seed', async () => {
+    const words = [CHART, 'resources/samples/3-nine-linocuts.json', ...SHELF, '--rounds', '500'];
+    expect(await data(words)).toEqual(await data(words));
+  });
+});
+
+describe('what is refused', () => {
+  it('a piece that comes from no sheet, with the size of the largest', async () => {
+    const job = await file('huge.json', mat('White', '50 x 72 in'));
+    const stock = await file('long.csv', 'board,width,height\nWhite,48 in,96 in\n');
+    const { problems } = await data([job, '--stock', stock], 1);
+    expect(problems.find(({ code }) => code === 'piece-larger-than-sheets')?.message).toContain(
+      '50 x 72 in, comes from no sheet of “White”: the largest is 48 x 96 in',
+    );
+  });
+
+  it('too few sheets; of none at all the usual size is taken, and said', async () => {
+    const job = await file('job.json', mat('White', '20 x 24 in'));
+    const usual = await data([job]);
+    expect(usual.problems).toContainEqual(expect.objectContaining({ code: 'sheet-size-taken', severity: 'note' }));
+    expect(usual.boards[0]?.sheets).toHaveLength(1);
+    const none = await file('none.csv', 'board,width,height,count\nWhite,32 in,40 in,0\n');
+    expect((await data([job, '--stock', none], 1)).problems[0]?.code).toBe('too-few-sheets');
+  });
+
+  it.each([
+    ['board,width,height\nWhite,32,40 in\n', 'line 2, column width', 'length-without-unit'],
+    ['board,width,height\nWhite,,40 in\n', 'line 2, column width', 'value-missing'],
+    ['board,kind,width,height\nWhite,heap,32 in,40 in\n', 'line 2, column kind', 'word-unknown'],
+    ['board,width,height,price\nWhite,32 in,40 in,dear\n', 'line 2, column price', 'amount-unreadable'],
+    ['width,height\n32 in,40 in\n', '', 'column-missing'],
+  ])('a wrong list of stock, by line and column: %j', async (text, place, code) => {
+    const stock = await file('wrong.csv', text);
+    const { problems } = await data([CHART, '--stock', stock], 2);
+    expect(problems.map((one) => one.code)).toContain(code);
+    expect(problems.find((one) => one.code === code)?.at).toContain(place);
+  });
+});

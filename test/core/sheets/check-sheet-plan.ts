@@ -1,0 +1,105 @@
+/**
+ * A judge of sheet plans, written apart from the planner: it knows only the pieces asked for, the stock, and the boxes and
+ * cuts of the plan. Everything that is wrong, in words; nothing where the plan can be cut as it says.
+ */
+import type { Box } from '../../../src/core/geometry/box';
+import type { SheetsAsk } from '../../../src/core/sheets/ask';
+import type { PlannedSheet, SheetPlan } from '../../../src/core/sheets/plan';
+
+/** What double arithmetic may add or lose, mm. */
+const SLACK = 1e-5;
+
+export function wrongInPlan(ask: SheetsAsk, plan: SheetPlan): string[] {
+  return [
+    ...countsWrong(ask, plan),
+    ...plan.sheets.flatMap((sheet, index) => sheetWrong(ask, sheet).map((words) => `sheet ${index + 1}: ${words}`)),
+    ...costWrong(ask, plan),
+  ];
+}
+
+function countsWrong(ask: SheetsAsk, { sheets }: SheetPlan): string[] {
+  const wrong: string[] = [];
+  for (const piece of ask.pieces) {
+    const found = sheets.flatMap(({ pieces }) => pieces).filter((one) => one.piece === piece).length;
+    if (found !== piece.count) wrong.push(`${piece.id}: ${found} of ${piece.count}`);
+  }
+  for (const stock of ask.stock) {
+    const used = sheets.filter((sheet) => sheet.stock === stock).length;
+    if (stock.count !== undefined && used > stock.count) wrong.push(`${stock.id}: ${used} of ${stock.count} there`);
+  }
+  return wrong;
+}
+
+function sheetWrong(ask: SheetsAsk, { stock, pieces, left, steps }: PlannedSheet): string[] {
+  const wrong: string[] = [];
+  const trim = stock.kind === 'sheet' ? ask.trim : 0;
+  const room: Box = { left: trim, bottom: trim, right: stock.width - trim, top: stock.height - trim };
+  const all = [...pieces.map(({ box }) => box), ...left];
+  for (const { piece, box, turned } of pieces) {
+    const [wide, high] = turned ? [piece.height, piece.width] : [piece.width, piece.height];
+    if (turned && !piece.mayTurn) wrong.push(`${piece.id} is turned`);
+    if (!near(box.right - box.left, wide) || !near(box.top - box.bottom, high))
+      wrong.push(`${piece.id} has another size`);
+  }
+  for (const box of all) {
+    if (box.left < room.left - SLACK || box.bottom < room.bottom - SLACK || box.right > room.right + SLACK || box.top > room.top + SLACK) wrong.push('reaches out of the sheet'); // prettier-ignore
+  }
+  all.forEach((one, index) => {
+    for (const other of all.slice(index + 1))
+      if (!areApart(one, other, ask.kerf)) wrong.push('lies in another or its kerf');
+  });
+  if (!canBeCut(all, room, ask)) wrong.push('can’t be cut edge to edge');
+  wrong.push(...areaWrong(all, room, ask));
+  const cuts = steps.reduce((sum, { times }) => sum + times, 0);
+  // Each cut parts one rectangle into two.
+  if (ask.kerf === 0 && all.length > 0 && cuts !== all.length - 1) wrong.push(`${cuts} cuts for ${all.length} parts`);
+  const deepest = Math.max(0, ...steps.map(({ stage }) => stage));
+  if (ask.stages !== undefined && deepest > ask.stages) wrong.push(`${deepest} stages of ${ask.stages}`);
+  return wrong;
+}
+
+function near(one: number, other: number): boolean {
+  return Math.abs(one - other) < SLACK;
+}
+
+function areApart(one: Box, other: Box, kerf: number): boolean {
+  const gap = Math.max(other.left - one.right, one.left - other.right, other.bottom - one.top, one.bottom - other.top);
+  return gap >= kerf - SLACK;
+}
+
+/** Some line from edge to edge crosses none of them, and so on for both sides. */
+function canBeCut(boxes: readonly Box[], room: Box, ask: SheetsAsk): boolean {
+  if (boxes.length <= 1) return true;
+  const ways = [
+    { low: (box: Box) => box.left, high: (box: Box) => box.right },
+    { low: (box: Box) => box.bottom, high: (box: Box) => box.top },
+  ];
+  for (const { low, high } of ways) {
+    for (const at of new Set(boxes.map(high))) {
+      const before = boxes.filter((box) => high(box) <= at + SLACK);
+      const after = boxes.filter((box) => low(box) >= at + ask.kerf - SLACK);
+      if (after.length === 0 || before.length + after.length !== boxes.length) continue;
+      if (canBeCut(before, room, ask) && canBeCut(after, room, ask)) return true;
+    }
+  }
+  return false;
+}
+
+/** With a knife, pieces and what is left fill the sheet; with a saw the rest is sawdust, no more than its cuts could make. */
+function areaWrong(all: readonly Box[], room: Box, { kerf }: SheetsAsk): string[] {
+  const area = ({ left, right, bottom, top }: Box) => (right - left) * (top - bottom);
+  const rest = area(room) - all.reduce((sum, box) => sum + area(box), 0);
+  const dust = kerf * (room.right - room.left + room.top - room.bottom + kerf) * (all.length + 1);
+  return rest < -SLACK || rest > dust + 1e-3 ? [`${rest} mm² are unaccounted for`] : [];
+}
+
+function costWrong(ask: SheetsAsk, { sheets, cost, atLeast }: SheetPlan): string[] {
+  const sum = sheets.reduce(
+    (total, { stock }) => total + (ask.aim === 'cost' ? stock.cost : stock.kind === 'sheet' ? 1 : 0),
+    0,
+  );
+  return [
+    ...(near(sum, cost) ? [] : [`costs ${sum}, not ${cost}`]),
+    ...(atLeast > cost + SLACK ? [`costs less than the bound of ${atLeast}`] : []),
+  ];
+}
