@@ -68,6 +68,14 @@ describe('the plan', () => {
     expect((await data([large, small, '--stock', stock])).boards[0]?.sheets).toHaveLength(2);
   });
 
+  it('counts by area where some sheet has no price, never amounts beside areas', async () => {
+    const job = await file('mixed.json', mat('White', '20 x 24 in'));
+    // By area the small one takes less, whatever its price is in.
+    const stock = await file('mixed.csv', 'board,width,height,price\nWhite,40 in,60 in,\nWhite,20 in,24 in,9999.00\n');
+    const { boards } = await data([job, '--stock', stock]);
+    expect(boards[0]?.sheets[0]?.stock.id).toBe('sheet 2');
+  });
+
   it('is the same for the same seed', async () => {
     const words = [CHART, 'resources/samples/3-nine-linocuts.json', ...SHELF, '--rounds', '500'];
     expect(await data(words)).toEqual(await data(words));

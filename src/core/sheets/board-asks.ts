@@ -106,15 +106,21 @@ function sheetsOf(board: string, { stock, shelf }: SheetsChoice): readonly Stock
       ];
 }
 
+/** Money only where every new sheet has a price: areas and amounts can't be held against one another. */
 function stockOf(board: string, choice: SheetsChoice): Stock[] {
-  return sheetsOf(board, choice).map(({ kind, width, height, count, price }, index) => ({
-    id: `${kind} ${index + 1}`,
-    kind,
-    width,
-    height,
-    // What is there costs nothing unless it is said; a new sheet of no known price counts by its area.
-    cost: price ? inParts(price, COST_PLACES) : kind === 'remnant' ? 0 : Math.ceil((width * height) / 1000),
-    ...(count === undefined ? {} : { count }),
+  const inMoney = isPriced(board, choice);
+  const costOf = ({ kind, width, height, price }: StockSheet) => {
+    if (inMoney && price) return inParts(price, COST_PLACES);
+    // What is there anyway costs nothing; new sheets of no known price count by their area.
+    return kind === 'remnant' ? 0 : Math.ceil((width * height) / 1000);
+  };
+  return sheetsOf(board, choice).map((sheet, index) => ({
+    id: `${sheet.kind} ${index + 1}`,
+    kind: sheet.kind,
+    width: sheet.width,
+    height: sheet.height,
+    cost: costOf(sheet),
+    ...(sheet.count === undefined ? {} : { count: sheet.count }),
   }));
 }
 

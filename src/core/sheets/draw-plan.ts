@@ -73,12 +73,12 @@ function placesIn(cut: Cut, x: number, y: number): { readonly part: Tree; readon
 /** One cut after each part but the last, from the edge of what is then left of the part in hand. */
 function stepsOf(drawing: Drawing, cut: Cut, x: number, y: number, stage: number): CutStep[] {
   const saw = toGrid(drawing.ask.kerf);
-  const parts = inOrder(cut);
-  const part = boxOf(drawing, x, y, cut);
+  const whole = boxOf(drawing, x, y, cut);
   const steps: CutStep[] = [];
-  for (const each of parts.slice(0, -1)) {
+  for (const { part: each, x: left, y: bottom } of placesIn(cut, x, y).slice(0, -1)) {
     const setting = toMm((cut.way === 0 ? each.width : each.height) - saw);
     const last = steps.at(-1);
+    const part = cut.way === 0 ? { ...whole, left: toMm(left) } : { ...whole, bottom: toMm(bottom) };
     if (last?.setting === setting) steps[steps.length - 1] = { ...last, times: last.times + 1 };
     else steps.push({ part, way: cut.way === 0 ? 'upright' : 'lying', setting, times: 1, stage });
   }

@@ -52,7 +52,7 @@ const CHEAPEST = 0.6;
 export function* searchSheets(ask: SheetsAsk): Generator<Progress, Progress> {
   const field = fieldOf(ask);
   const random = randomFrom(ask.seed);
-  const bound = leastCost(field);
+  let bound = leastCost(field);
   let best = firstPlan(field, random);
   let rounds = 0;
   const progress = (): Progress => ({ field, best, bound, rounds });
@@ -63,8 +63,12 @@ export function* searchSheets(ask: SheetsAsk): Generator<Progress, Progress> {
   while (best.cost > bound + 1e-9) {
     const goal: number = step > 0 ? best.cost - step : best.cost * (1 - 1e-9);
     const contest = new Contest(field, random, orders, best, goal);
-    // No mix of sheets within the goal has room for all.
-    if (contest.isHopeless) return { ...progress(), bound: best.cost };
+    // No mix of sheets within the goal has room for all: the best is proven.
+    if (contest.isHopeless) {
+      bound = best.cost;
+      yield progress();
+      break;
+    }
     let found: Found | undefined;
     while (!found) {
       for (let round = 0; round < BETWEEN && !found; round++) {

@@ -13,7 +13,7 @@ export interface PlacedPiece {
  * follow one another at the same setting are told as one.
  */
 export interface CutStep {
-  /** The part in hand, on the sheet. */
+  /** The part in hand, on the sheet: what cuts before it have left of it. */
   readonly part: Box;
   /** `upright`: along the height, the setting counted from the left. `lying`: across, counted from the bottom. */
   readonly way: 'upright' | 'lying';

@@ -4,7 +4,7 @@
  */
 import type { Box } from '../../../src/core/geometry/box';
 import type { SheetsAsk } from '../../../src/core/sheets/ask';
-import type { PlannedSheet, SheetPlan } from '../../../src/core/sheets/plan';
+import type { CutStep, PlannedSheet, SheetPlan } from '../../../src/core/sheets/plan';
 
 /** What double arithmetic may add or lose, mm. */
 const SLACK = 1e-5;
@@ -53,9 +53,48 @@ function sheetWrong(ask: SheetsAsk, { stock, pieces, left, steps }: PlannedSheet
   const cuts = steps.reduce((sum, { times }) => sum + times, 0);
   // Each cut parts one rectangle into two.
   if (ask.kerf === 0 && all.length > 0 && cuts !== all.length - 1) wrong.push(`${cuts} cuts for ${all.length} parts`);
+  wrong.push(...stepsWrong(steps, room, all, ask.kerf));
   const deepest = Math.max(0, ...steps.map(({ stage }) => stage));
   if (ask.stages !== undefined && deepest > ask.stages) wrong.push(`${deepest} stages of ${ask.stages}`);
   return wrong;
+}
+
+/** Does what the steps say with a sheet in hand: what comes of it has to be the pieces and what is left. */
+function stepsWrong(steps: readonly CutStep[], room: Box, all: readonly Box[], kerf: number): string[] {
+  let parts: readonly Box[] = [room];
+  for (const { part, way, setting, times } of steps) {
+    const at = parts.findIndex((one) => isSame(one, part));
+    const found = parts[at];
+    if (!found) return ['a step cuts a part that is not there'];
+    const made: Box[] = [];
+    let rest = found;
+    for (let time = 0; time < times; time++) {
+      const [off, left] =
+        way === 'upright'
+          ? [
+              { ...rest, right: rest.left + setting },
+              { ...rest, left: rest.left + setting + kerf },
+            ]
+          : [
+              { ...rest, top: rest.bottom + setting },
+              { ...rest, bottom: rest.bottom + setting + kerf },
+            ];
+      made.push(off);
+      rest = left;
+    }
+    parts = [...parts.slice(0, at), ...parts.slice(at + 1), ...made, rest];
+  }
+  // A rest no wider than the saw is dust.
+  const held = parts.filter(({ left, right, bottom, top }) => right - left > SLACK && top - bottom > SLACK);
+  const lacking = all.filter((box) => !held.some((one) => isSame(one, box)));
+  return [
+    ...(lacking.length > 0 ? ['the steps do not cut all'] : []),
+    ...(held.length > all.length ? ['the steps leave something that is not told'] : []),
+  ];
+}
+
+function isSame(one: Box, other: Box): boolean {
+  return near(one.left, other.left) && near(one.right, other.right) && near(one.bottom, other.bottom) && near(one.top, other.top); // prettier-ignore
 }
 
 function near(one: number, other: number): boolean {

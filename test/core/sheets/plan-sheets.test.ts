@@ -65,6 +65,13 @@ describe('what is asked is kept to', () => {
     expect(plan(ask([piece(40, 60, 1), piece(32, 40, 1)], stock))?.cost).toBe(2400);
   });
 
+  it('a plan is proven best where no mix of sheets that costs less has room for all', () => {
+    // 2 x 1280 sq in of pieces; 1 x 2400 at 1550 is too small, and the next mix up is two at 850.
+    const stock = [sheet(32, 40, { cost: 850 }), sheet(40, 60, { cost: 1550 })];
+    const found = plan(ask([piece(32, 40, 2)], stock));
+    expect([found?.cost, found?.atLeast]).toEqual([1700, 1700]);
+  });
+
   it('cuts change direction no more often than is allowed', () => {
     const pieces = [piece(20, 12, 1), piece(8, 12, 1), piece(12, 20, 1), piece(20, 4, 1), piece(9, 8, 2)];
     for (const stages of [2, 3])

@@ -1,23 +1,8 @@
 /** The depth of frames in a show: too shallow ones are not chosen, tight and unmeasured ones are told. */
 import { describe, expect, it } from 'vitest';
 import { isHung } from '../../../src/core/show/print-list';
-import type { ShowPlan } from '../../../src/core/show/plan';
 import { frameText, whyText } from '../../../src/core/show/show-words';
-import { frames, list, pattern, pictures, plan, shelf } from './shows';
-
-/** Overlap 1/8 in, borders of 1 1/2 in to 3 in, centred. */
-const plain = pattern({ borders: { range: { least: '1 1/2 in', greatest: '3 in' } } });
-
-const of = (show: ShowPlan, title: string) => show.places.find(({ picture }) => picture.title === title)!;
-const frameOf = (show: ShowPlan, title: string) => {
-  const place = of(show, title);
-  return isHung(place) ? (place.frame?.name ?? 'made to size') : place.state;
-};
-const whyOf = (show: ShowPlan, title: string) => {
-  const place = of(show, title);
-  return isHung(place) ? '' : place.why;
-};
-const codesOf = ({ problems }: Pick<ShowPlan, 'problems'>) => problems.map(({ code }) => code);
+import { codesOf, frameOf, frames, list, pattern, pictures, placeOf, plain, plan, shelf, whyOf } from './shows';
 
 describe('how deep a frame is', () => {
   const head = 'name,width,height,rabbet depth,build,grooves,price,note\n';
@@ -69,15 +54,15 @@ describe('how deep a frame is', () => {
       borders: { range: { least: '1 1/2 in', greatest: '3 in' } },
     });
     const from = frames('Small,5 in,7 in,1,');
-    const words = whyText(of(plan(show, shallow, from), 'Fern') as Parameters<typeof whyText>[0], plan(show, shallow, from)); // prettier-ignore
+    const words = whyText(placeOf(plan(show, shallow, from), 'Fern') as Parameters<typeof whyText>[0], plan(show, shallow, from)); // prettier-ignore
     expect(words).toContain('with a rabbet 0.554 in deep (0.588 in with all at its thickest) would do');
-    const made = of(plan(show, shallow, from, { allowCustom: true }), 'Fern');
+    const made = placeOf(plan(show, shallow, from, { allowCustom: true }), 'Fern');
     if (!isHung(made)) throw new Error('it is made to size');
     expect(made.written.frame).not.toHaveProperty('rabbetDepth');
     expect(made.depth).toMatchObject({ verdict: 'depth unknown', needs: { nominal: expect.closeTo(14.0625, 9) as number } }); // prettier-ignore
     expect(frameText(made, plan(show, shallow, from))).toContain('rabbet 0.554 in deep (0.588 in with all at its thickest)'); // prettier-ignore
     const deep = pattern({ frame: { rabbetDepth: '3/4 in' }, borders: { range: { least: '1 1/2 in', greatest: '3 in' } } }); // prettier-ignore
-    const kept = of(plan(show, deep, from, { allowCustom: true }), 'Fern');
+    const kept = placeOf(plan(show, deep, from, { allowCustom: true }), 'Fern');
     expect(isHung(kept) && kept.written.frame?.rabbetDepth).toBe('3/4 in');
   });
 });

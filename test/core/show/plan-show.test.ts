@@ -8,25 +8,10 @@ import { money } from '../../../src/core/money';
 import { startShelf } from '../../../src/core/shelf/start-shelf';
 import { isHung } from '../../../src/core/show/print-list';
 import { planShow } from '../../../src/core/show/plan-show';
-import type { ShowPlan } from '../../../src/core/show/plan';
 import { usesText } from '../../../src/core/show/show-words';
-import { frames, list, pattern, pictures, plan, shelf } from './shows';
+import { codesOf, frameOf, frames, list, pattern, pictures, placeOf, plain, plan, shelf, whyOf } from './shows';
 
 const INCH = 25.4;
-
-/** Overlap 1/8 in, borders of 1 1/2 in to 3 in, centred. */
-const plain = pattern({ borders: { range: { least: '1 1/2 in', greatest: '3 in' } } });
-
-const of = (show: ShowPlan, title: string) => show.places.find(({ picture }) => picture.title === title)!;
-const frameOf = (show: ShowPlan, title: string) => {
-  const place = of(show, title);
-  return isHung(place) ? (place.frame?.name ?? 'made to size') : place.state;
-};
-const whyOf = (show: ShowPlan, title: string) => {
-  const place = of(show, title);
-  return isHung(place) ? '' : place.why;
-};
-const codesOf = ({ problems }: Pick<ShowPlan, 'problems'>) => problems.map(({ code }) => code);
 
 describe('known answers', () => {
   // An 8 x 10 in 11 x 14 leaves 1 5/8 and 2 1/8; a 5 x 7 in 8 x 10 leaves 1 5/8 (practitioners' cases, common practice).
@@ -40,7 +25,7 @@ describe('known answers', () => {
       'Small',
       'Small',
     ]);
-    const [fern, kite, snail] = [of(answer, 'Fern'), of(answer, 'Kite'), of(answer, 'Snail')];
+    const [fern, kite, snail] = [placeOf(answer, 'Fern'), placeOf(answer, 'Kite'), placeOf(answer, 'Snail')];
     if (!isHung(fern) || !isHung(kite) || !isHung(snail)) throw new Error('all have a frame');
     expect(fern.borders.cut.left / INCH).toBeCloseTo(1.625, 9);
     expect(fern.borders.cut.top / INCH).toBeCloseTo(2.125, 9);
@@ -121,7 +106,7 @@ describe('pictures that are told apart', () => {
     expect(whyOf(answer, 'Chart')).toBe('The nearest frame, “Large”, is no larger than its window.');
     expect(whyOf(answer, 'Stamp')).toContain('“Small”, leaves it a border of 4 3/8 in at the top');
     expect(whyOf(answer, 'Stamp')).toContain('the greatest is 3 in');
-    expect(of(answer, 'Chart')).toMatchObject({ custom: { width: 13.75 * INCH, height: 19.75 * INCH } });
+    expect(placeOf(answer, 'Chart')).toMatchObject({ custom: { width: 13.75 * INCH, height: 19.75 * INCH } });
     expect(codesOf(answer)).toContain('pictures-left');
   });
 
@@ -130,7 +115,7 @@ describe('pictures that are told apart', () => {
       borders: { rule: 'bottom-ratio', ratio: 1.25, range: { least: '1 1/2 in', greatest: '3 in' } },
     });
     const answer = plan(pictures('Chart,11 in,17 in', 'Fern,8 in,10 in'), weighted, from, { allowCustom: true });
-    const chart = of(answer, 'Chart');
+    const chart = placeOf(answer, 'Chart');
     if (!isHung(chart)) throw new Error('it is made to size');
     expect(chart.state).toBe('made to size');
     const { top, bottom, left } = chart.borders.cut;
@@ -159,7 +144,7 @@ describe('pictures that are told apart', () => {
     expect(frameOf(answer, 'Fern')).toBe('Large');
     expect(whyOf(answer, 'Strip')).toContain('Nothing is left of the window');
     expect(whyOf(answer, 'Sea')).toContain('without a mat');
-    expect(of(answer, 'Gift')).toMatchObject({ state: 'own' });
+    expect(placeOf(answer, 'Gift')).toMatchObject({ state: 'own' });
     expect(answer.chosen.held).toBe(1);
     expect(answer.fewest).toEqual({ held: 1, least: 1, sizes: 1 });
   });
@@ -190,14 +175,14 @@ describe('pictures bound to a frame', () => {
 
   it('take it with borders out of range too, which is told', () => {
     const answer = plan(bound('Huge'), plain, from);
-    expect(of(answer, 'Fern')).toMatchObject({ state: 'framed', outOfRange: true });
+    expect(placeOf(answer, 'Fern')).toMatchObject({ state: 'framed', outOfRange: true });
     expect(codesOf(answer)).toContain('bound-frame-out-of-range');
   });
 
   it('take it without a price, which then is not in the sum', () => {
     const answer = plan(bound('Given'), plain, from);
     expect(frameOf(answer, 'Fern')).toBe('Given');
-    expect(of(answer, 'Fern')).not.toHaveProperty('cost');
+    expect(placeOf(answer, 'Fern')).not.toHaveProperty('cost');
     expect(answer.chosen.cost).toEqual({ by: 'money', amount: money(10) });
   });
 
@@ -254,7 +239,7 @@ describe('patterns', () => {
       borders: { range: { least: '1 in' } },
     });
     const answer = plan(show, captioned, from);
-    const fern = of(answer, 'Fern');
+    const fern = placeOf(answer, 'Fern');
     if (!isHung(fern)) throw new Error('it has a frame');
     expect(fern.window.height / INCH).toBeCloseTo(9.75 + 1 + 1, 9);
     expect(readJobOf(fern.written).windows).toMatchObject({ kind: 'column' });

@@ -2,6 +2,7 @@
 import { readShelf } from '../../../src/core/shelf/read-shelf';
 import type { Shelf } from '../../../src/core/shelf/shelf';
 import { parsePattern, type Pattern } from '../../../src/core/show/pattern';
+import { isHung } from '../../../src/core/show/print-list';
 import type { ShowPicture } from '../../../src/core/show/picture';
 import type { ShowOptions, ShowPlan } from '../../../src/core/show/plan';
 import { planShow } from '../../../src/core/show/plan-show';
@@ -39,3 +40,17 @@ export function frames(...rows: readonly string[]): Shelf {
 export function plan(show: readonly ShowPicture[], mat: Pattern, from: Shelf, options: ShowOptions = {}): ShowPlan {
   return valueOf(planShow(show, mat, from, options));
 }
+
+/** Overlap 1/8 in, borders of 1 1/2 in to 3 in, centred. */
+export const plain = pattern({ borders: { range: { least: '1 1/2 in', greatest: '3 in' } } });
+
+export const placeOf = (show: ShowPlan, title: string) => show.places.find(({ picture }) => picture.title === title)!;
+export const frameOf = (show: ShowPlan, title: string) => {
+  const place = placeOf(show, title);
+  return isHung(place) ? (place.frame?.name ?? 'made to size') : place.state;
+};
+export const whyOf = (show: ShowPlan, title: string) => {
+  const place = placeOf(show, title);
+  return isHung(place) ? '' : place.why;
+};
+export const codesOf = ({ problems }: Pick<ShowPlan, 'problems'>) => problems.map(({ code }) => code);
