@@ -1,6 +1,7 @@
 /** What is done with the things on the shelf; each deed says what it did. */
 import type { ListChange } from '../../core/kept-list';
 import { KEPT_SHELF } from '../../core/shelf/kept-shelf';
+import { counted } from '../../core/phrases';
 import { printShelf } from '../../core/shelf/print-shelf';
 import { readShelf } from '../../core/shelf/read-shelf';
 import type { ShelfItem } from '../../core/shelf/shelf';
@@ -51,7 +52,7 @@ export async function takeShelfFromFile(bench: Workbench): Promise<void> {
     bench,
     shelf,
     change,
-    () => `Taken from ${path}: ${thingsText(read.value.length)}. Your shelf now holds ${shelf.list.length}.`,
+    () => `Taken from ${path}: ${counted(read.value.length, 'thing')}. Your shelf now holds ${shelf.list.length}.`,
   );
   if (done && read.problems.length > 0) {
     await dialogs.tell({ title: 'Taken, but look here', text: path, problems: read.problems });
@@ -69,7 +70,7 @@ async function settleWhole(
   const whose = shelf.isKept ? 'of your shelf' : 'of the generic shelf';
   const answer = await dialogs.choose({
     title: 'What happens to the things that are not in the file?',
-    text: `${thingsText(others.length)} ${whose} ${others.length === 1 ? 'is' : 'are'} not in the file: ${others
+    text: `${counted(others.length, 'thing')} ${whose} ${others.length === 1 ? 'is' : 'are'} not in the file: ${others
       .slice(0, 6)
       .map(({ name }) => name)
       .join(', ')}${others.length > 6 ? ' …' : '.'}`,
@@ -81,11 +82,6 @@ async function settleWhole(
   });
   if (answer === 'stay') return { keep: given };
   return answer === 'go' ? { keep: given, remove: others.map(KEPT_SHELF.nameOf) } : undefined;
-}
-
-/** `1 thing`, `31 things`. */
-export function thingsText(count: number): string {
-  return `${count} ${count === 1 ? 'thing' : 'things'}`;
 }
 
 async function chooseFile({ host, info, dialogs }: Workbench): Promise<string | undefined> {
