@@ -42,14 +42,16 @@ describe('the plan', () => {
   it('takes remnants before new sheets, and tells cuts and what is left', async () => {
     const ran = await runHere(['sheets', CHART, ...SHELF, ...STOCK]);
     expect(ran.code).toBe(0);
-    expect(ran.out).toContain('Warm white: 0 new sheets, 0.00 in all; proven: no plan takes less.');
-    expect(ran.out).toMatch(/guide at 16 in +once +upright, out of 20 in x 24 in +stage 1/);
+    expect(ran.out).toContain('Warm white: 0 new sheets, 0.00 in all; proven: no plan costs less.');
+    expect(ran.out).toMatch(/1 +guide at 16 in +upright, once +the sheet, 20 in x 24 in +gives A; the rest is left/);
     expect(ran.out).toContain('Left: keep as strips 4 x 24 in; waste 16 x 4 in');
   });
 
   it('takes the shelf’s sheets of what the list does not have', async () => {
     const { boards } = await data([CHART, ...SHELF]);
     expect(boards.map(({ board, cost }) => [board, cost])).toEqual([
+      // 30 x 40 in are 8 1/3 sq ft, at 2.40.
+      ['Clear glass', 2000],
       ['Warm white', 1100],
       ['Mount board', 800],
     ]);
@@ -88,7 +90,7 @@ describe('what is refused', () => {
     const stock = await file('long.csv', 'board,width,height\nWhite,48 in,96 in\n');
     const { problems } = await data([job, '--stock', stock], 1);
     expect(problems.find(({ code }) => code === 'piece-larger-than-sheets')?.message).toContain(
-      '50 x 72 in, comes from no sheet of “White”: the largest is 48 x 96 in',
+      '50 x 72 in, comes from no sheet of “White”: the largest is 48 x 96 in, and 50 in is more than 48 in. No sheet in the list is large enough',
     );
   });
 

@@ -9,7 +9,7 @@ interface Area {
   readonly packages: readonly string[];
 }
 
-const core = ['src/core/units.ts', 'src/core/problem.ts', 'src/core/phrases.ts'];
+const core = ['src/core/units.ts', 'src/core/problem.ts', 'src/core/phrases.ts', 'src/core/letters.ts'];
 const measures = [
   ...core,
   'src/core/mass.ts',
@@ -26,6 +26,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/units.ts': { from: ['src/core/problem.ts'], packages: [] },
   'src/core/problem.ts': { from: [], packages: [] },
   'src/core/phrases.ts': { from: [], packages: [] },
+  'src/core/letters.ts': { from: [], packages: [] },
   'src/core/nearest-word.ts': { from: [], packages: [] },
   'src/core/limit-text.ts': { from: ['src/core/units.ts'], packages: [] },
   'src/core/kept-list.ts': { from: [], packages: [] },

@@ -1,11 +1,19 @@
 /** `sheets`: cuts the boards of one job or a whole show from as little stock as can be found. */
 import { InvalidArgumentError, Option } from 'commander';
 import { SHEET_AIMS, type SheetAim } from '../../core/sheets/ask';
-import { boardAsks, tooFew, type BoardAsk, type SheetsChoice } from '../../core/sheets/board-asks';
-import { planSheets } from '../../core/sheets/plan-sheets';
-import type { SheetPlan } from '../../core/sheets/plan';
+import { boardAsks, type SheetsChoice, type Unplanned } from '../../core/sheets/board-asks';
+import { planBoard, type PlannedBoard } from '../../core/sheets/planned-board';
 import { readStock } from '../../core/sheets/read-stock';
-import { leftWords, pieceRows, planWords, sheetTitle, stepRows } from '../../core/sheets/sheet-words';
+import {
+  leftWords,
+  pieceRows,
+  planWords,
+  settingsWords,
+  shareWords,
+  sheetTitle,
+  stepRows,
+} from '../../core/sheets/sheet-words';
+import { tooFew } from '../../core/sheets/size-problems';
 import { bad, good, type Result } from '../../core/problem';
 import { showingOf, type Showing } from '../../core/units';
 import { inFile } from '../in-file';
@@ -32,12 +40,6 @@ interface Options {
   readonly rounds: number;
   readonly seed: number;
   readonly json?: true;
-}
-
-interface Planned {
-  readonly board: string;
-  readonly isPriced: boolean;
-  readonly plan: SheetPlan;
 }
 
 export const sheets: Verb<Options> = {
@@ -76,35 +78,43 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
     if (!choice.ok) return refuse({ code: 2, problems: choice.problems }, json, world);
     const found = await findJobs([first, ...more], world);
     if (!found.ok) return refuse(found, json, world);
-    const { asks, problems: wrong } = boardAsks(found.jobs, choice.value);
-    const planned = asks.flatMap((one) => planOf(one, options.rounds));
+    const { asks, unplanned, problems: wrong } = boardAsks(found.jobs, choice.value);
+    const planned = asks.flatMap((one) => planBoard(one, { goOn: (rounds) => rounds < options.rounds }) ?? []);
     const told = found.problems.filter(({ severity }) => severity !== 'note');
-    const problems = [...choice.problems, ...told, ...wrong, ...asks.filter(({ board }) => !planned.some((one) => one.board === board)).map(tooFew)]; // prettier-ignore
+    const problems = [...choice.problems, ...told, ...wrong, ...asks.filter(({ board }) => !planned.some((one) => one.board === board)).map(({ board }) => tooFew(board))]; // prettier-ignore
     if (problems.some(({ severity }) => severity === 'error')) return refuse({ code: 1, problems }, json, world);
     const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } });
     if (json)
-      await world.say(jsonText({ ok: true, lengths: 'mm', boards: planned.map(({ board, plan }) => ({ board, ...plan })), problems })); // prettier-ignore
+      await world.say(jsonText({ ok: true, lengths: 'mm', boards: planned.map(({ board, plan }) => ({ board, ...plan })), unplanned, problems })); // prettier-ignore
     else {
-      await world.say(planned.map((one) => boardText(one, options.aim === 'cost', showing, world.columns)).join('\n'));
+      await world.say(
+        [
+          ...planned.map((one) => boardText(one, showing, world.columns)),
+          ...unplannedText(unplanned, world.columns),
+        ].join('\n'),
+      );
       world.tell(problems.length === 0 ? '' : `\n${problemsText(problems, world.columns)}`);
     }
     return 0;
   },
 };
 
-function planOf({ board, ask, isPriced }: BoardAsk, rounds: number): Planned[] {
-  const plan = planSheets(ask, { goOn: (done) => done < rounds });
-  return plan ? [{ board, isPriced, plan }] : [];
-}
-
-function boardText({ board, isPriced, plan }: Planned, byCost: boolean, showing: Showing, width: number): string {
+function boardText(planned: PlannedBoard, showing: Showing, width: number): string {
+  const { board, plan } = planned;
   const lines = plan.sheets.flatMap((sheet, index) => [
     ...paragraph(sheetTitle(sheet, index, showing), 2, width),
     ...columns(pieceRows(sheet, showing), { indent: 6, width }),
     ...(sheet.steps.length > 0 ? ['    Cuts', ...columns(stepRows(sheet, showing), { indent: 6, width, right: [0] })] : []), // prettier-ignore
     ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing)}`, 4, width) : []),
   ]);
-  return `${[...wrap(`${board}: ${planWords(plan, byCost && isPriced)}`, width), ...lines].join('\n')}\n`;
+  const sums = `${shareWords(planned)}; ${settingsWords(plan.sheets)}.`;
+  return `${[...wrap(`${board}: ${planWords(planned)}`, width), ...paragraph(sums, 2, width), ...lines].join('\n')}\n`;
+}
+
+function unplannedText(unplanned: readonly Unplanned[], width: number): string[] {
+  if (unplanned.length === 0) return [];
+  const told = unplanned.map(({ name, material, count }) => `${count} x ${name} (${material})`).join(', ');
+  return [`${wrap(`Not planned, since no sheets of it are listed: ${told}.`, width).join('\n')}\n`];
 }
 
 async function readChoice(options: Options, world: World): Promise<Result<SheetsChoice>> {

@@ -3,6 +3,7 @@ import { around, boxAt, eachSide, grow, insets, shift, type Box, type PerSide, t
 import { shiftOutline } from '../geometry/outline';
 import { nameOfSize } from '../frame/ready-made';
 import type { FreeWindow, Job } from '../job/job';
+import { lettersOf } from '../letters';
 import { assert, bad, good, type Problem, type Result } from '../problem';
 import { cellOf } from './cell-of';
 import type { Cell, Leaf } from './cells';
@@ -127,7 +128,7 @@ function placeWindow(
   const main = leaf.main && shift(leaf.main, { x: window.left, y: window.bottom });
   const picture = leaf.picture && placePicture(leaf.picture, window, main ?? window);
   return {
-    name: windowName(index),
+    name: lettersOf(index),
     title: leaf.title,
     at: leaf.at,
     use: leaf.use,
@@ -200,10 +201,4 @@ function layersOf(job: Job): LayoutLayer[] {
       shownStrip: eachSide(strip),
     };
   });
-}
-
-/** 0 is A, 25 is Z, 26 is AA. */
-export function windowName(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : windowName(Math.floor(index / 26) - 1) + letter;
 }

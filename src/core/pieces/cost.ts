@@ -77,7 +77,7 @@ function dearness(amount: Money | undefined): Money {
 }
 
 /** What of the shelf a piece can be cut from. */
-function sold(job: Job, shelf: Shelf, { kind, material }: Piece): (ShelfBoard | ShelfGlazing)[] {
+export function sold(job: Job, shelf: Shelf, { kind, material }: Piece): (ShelfBoard | ShelfGlazing)[] {
   if (kind === 'glazing') return ofKind(shelf, 'glazing').filter((item) => isSuch(item, job));
   const name = material.toLowerCase();
   return kind === 'spacer' || kind === 'dust cover'

@@ -1,4 +1,5 @@
 /** What is asked of a sheet plan: the pieces of one material, what they may be cut from, and how it is cut. */
+import type { PieceSource } from './piece-source';
 
 /** Pieces that are alike. */
 export interface WantedPiece {
@@ -10,6 +11,8 @@ export interface WantedPiece {
   readonly count: number;
   /** False where grain or pattern runs one way. */
   readonly mayTurn: boolean;
+  /** Of which job it is, and what is cut into it. */
+  readonly from?: PieceSource;
 }
 
 /** A sheet of one size that pieces are cut from: new, a remnant, or what falls out of a window of this very job. */
@@ -23,10 +26,40 @@ export interface Stock {
   readonly cost: number;
   /** Undefined: as many as are wanted. */
   readonly count?: number;
+  /** Of the row in the list of stock that it is taken from: see `stockName`. */
+  readonly listed?: string;
+  /** Of a fallout: what it falls out of. */
+  readonly window?: FalloutWindow;
 }
 
-export const SHEET_AIMS = ['cost', 'sheets'] as const;
+export interface FalloutWindow {
+  /** Into the wanted pieces: the mat, which is cut first. */
+  readonly piece: number;
+  readonly name: string;
+  /** How far the bevel runs beyond the part that is of full thickness, on every side, mm. */
+  readonly run: number;
+}
+
+/**
+ * `cost`: the least money. `sheets`: the fewest new sheets. `remnant`: the least money, and of plans that cost as much the
+ * one that leaves the largest remnant.
+ */
+export const SHEET_AIMS = ['cost', 'sheets', 'remnant'] as const;
 export type SheetAim = (typeof SHEET_AIMS)[number];
+
+/** A piece that the user has put where it is to stay. */
+export interface Pin {
+  /** Pins with one number lie on one sheet. */
+  readonly sheet: number;
+  /** Into the stock. */
+  readonly stock: number;
+  /** Into the wanted pieces; one of those that are alike. */
+  readonly piece: number;
+  readonly turned: boolean;
+  /** Lower left corner on the sheet, mm. */
+  readonly left: number;
+  readonly bottom: number;
+}
 
 export interface SheetsAsk {
   readonly pieces: readonly WantedPiece[];
@@ -37,7 +70,17 @@ export interface SheetsAsk {
   readonly trim: number;
   /** Changes of direction between cuts at most; undefined: as many as it takes. The first cuts are stage 1. */
   readonly stages?: number;
+  /** The longest cut that the cutter makes, mm; undefined: any. Trimming is not counted. */
+  readonly longestCut?: number;
   readonly aim: SheetAim;
+  /** What opening one more new sheet is worth avoiding, in units of cost; 0 unless said. */
+  readonly perSheet?: number;
+  /**
+   * What a part of a sheet in one remnant is worth of what that part cost, from 0 to 1; 0 unless said. Counted of the largest
+   * remnant alone.
+   */
+  readonly remnantWorth?: number;
+  readonly pins?: readonly Pin[];
   /** The same seed and the same number of rounds give the same plan. */
   readonly seed: number;
 }

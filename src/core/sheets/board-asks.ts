@@ -1,27 +1,36 @@
 /** What is to be cut of every board, for one job or a whole show, and what it may be cut from. */
-import { heightOf, widthOf, type Size } from '../geometry/box';
 import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
-import { inParts } from '../money';
+import { sold } from '../pieces/cost';
 import { jobPieces } from '../pieces/job-pieces';
+import type { Piece } from '../pieces/piece';
 import type { Problem } from '../problem';
-import { ofKind, type Shelf } from '../shelf/shelf';
-import { MM_PER_INCH, showingOf, sizeText, type Showing, type Unit } from '../units';
-import type { SheetAim, SheetsAsk, Stock, WantedPiece } from './ask';
-import type { StockSheet } from './read-stock';
+import type { Shelf, ShelfBoard, ShelfGlazing } from '../shelf/shelf';
+import { showingOf } from '../units';
+import type { Pin, SheetAim, SheetsAsk, Stock, WantedPiece } from './ask';
+import { boardStock } from './board-stock';
+import { falloutsOf, windowsIn } from './fallouts';
+import { sizeTaken, tooLarge } from './size-problems';
+import type { StockSheet } from './stock-sheet';
 
 export interface SheetsChoice {
   readonly stock: readonly StockSheet[];
   readonly shelf: Shelf;
-  /** mm. */
+  /** Of boards for which the list of stock says none, mm. */
   readonly kerf: number;
   readonly trim: number;
   readonly stages?: number;
-  /** Boards, in small letters, whose pieces lie as they hang: their grain or pattern runs one way. */
+  /** mm. */
+  readonly longestCut?: number;
+  /** Boards, in small letters, whose pieces lie as they hang though the list says nothing of grain. */
   readonly upright: ReadonlySet<string>;
   /** Whether small pieces may come from what falls out of the windows of these mats. */
   readonly fallouts: boolean;
   readonly aim: SheetAim;
+  readonly perSheet?: number;
+  readonly remnantWorth?: number;
+  /** By boards, in small letters. */
+  readonly pins?: ReadonlyMap<string, readonly Pin[]>;
   readonly seed: number;
 }
 
@@ -32,162 +41,124 @@ export interface BoardAsk {
   readonly ask: SheetsAsk;
 }
 
+/** Pieces that nobody lists sheets for. */
+export interface Unplanned {
+  readonly material: string;
+  /** Such as `Glazing`, of one job or several. */
+  readonly name: string;
+  readonly count: number;
+}
+
+export interface BoardAsks {
+  readonly asks: readonly BoardAsk[];
+  readonly unplanned: readonly Unplanned[];
+  readonly problems: readonly Problem[];
+}
+
 interface LaidJob {
   readonly job: Job;
   readonly layout: Layout;
 }
 
-/** Places of decimals that costs are counted in. */
-export const COST_PLACES = 2;
+/** Pieces of one material on their way to an ask. */
+interface Lot {
+  readonly board: string;
+  readonly listed: readonly StockSheet[];
+  readonly sold: readonly (ShelfBoard | ShelfGlazing)[];
+  readonly pieces: WantedPiece[];
+  readonly fallouts: Stock[];
+}
 
 /** In the order in which the boards are met. Errors: no sheet of a board is large enough for a piece. */
-export function boardAsks(
-  jobs: readonly LaidJob[],
-  choice: SheetsChoice,
-): { readonly asks: readonly BoardAsk[]; readonly problems: readonly Problem[] } {
-  const wanted = new Map<
-    string,
-    { readonly board: string; readonly pieces: WantedPiece[]; readonly fallouts: Stock[] }
-  >();
+export function boardAsks(jobs: readonly LaidJob[], choice: SheetsChoice): BoardAsks {
+  const lots = new Map<string, Lot>();
+  const unplanned = new Map<string, Unplanned>();
   jobs.forEach((laid, index) => {
-    const { job, layout } = laid;
-    const name = jobs.length === 1 ? '' : `${index + 1} ${job.title}: `;
-    for (const piece of jobPieces(job, layout).pieces) {
-      if (piece.comesWithFrame || (piece.kind !== 'mat' && piece.kind !== 'mount board' && !isStocked(piece.material, choice))) continue; // prettier-ignore
-      const key = piece.material.toLowerCase();
-      const group = wanted.get(key) ?? { board: piece.material, pieces: [], fallouts: [] };
-      wanted.set(key, group);
-      const { width, height } = piece.cut;
-      group.pieces.push({
-        id: name + piece.name,
-        width,
-        height,
-        count: piece.count,
-        mayTurn: !choice.upright.has(key),
-      });
-      if (piece.kind === 'mat' && choice.fallouts) group.fallouts.push(...falloutsOf(laid, piece.layer ?? 1, name + piece.name)); // prettier-ignore
+    const before = jobs.length === 1 ? '' : `${index + 1} ${laid.job.title}: `;
+    for (const piece of jobPieces(laid.job, laid.layout).pieces) {
+      if (piece.comesWithFrame) continue;
+      const lot = lotFor(lots, laid.job, piece, choice);
+      if (lot) addPiece(lot, laid, piece, { index, before }, choice);
+      else {
+        const key = `${piece.name} ${piece.material}`;
+        const count = (unplanned.get(key)?.count ?? 0) + piece.count;
+        unplanned.set(key, { name: piece.name, material: piece.material, count });
+      }
     }
   });
   const showing = showingOf(jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } });
   const problems: Problem[] = [];
-  const asks = [...wanted.values()].flatMap(({ board, pieces, fallouts }): BoardAsk[] => {
-    const known = stockOf(board, choice);
-    if (known.length === 0) problems.push(sizeTaken(board, showing));
-    const stock = [...(known.length > 0 ? known : [usualSheet(showing.unit)]), ...fallouts];
-    const { kerf, trim, stages, aim, seed } = choice;
-    const ask = { pieces, stock, kerf, trim, aim, seed, ...(stages === undefined ? {} : { stages }) };
-    const wrong = tooLarge(board, ask, showing);
+  const asks = [...lots.values()].flatMap((lot): BoardAsk[] => {
+    const known = boardStock(lot.listed, lot.sold, showing.unit);
+    if (known.isTaken) problems.push(sizeTaken(lot.board, showing));
+    const ask = askOf(lot, known, choice);
+    const wrong = tooLarge(lot.board, ask, choice, showing);
     problems.push(...wrong);
-    return wrong.length > 0 ? [] : [{ board, isPriced: isPriced(board, choice), ask }];
+    return wrong.length > 0 ? [] : [{ board: lot.board, isPriced: known.isPriced, ask }];
   });
-  return { asks, problems };
+  return { asks, unplanned: [...unplanned.values()], problems };
 }
 
-function isStocked(material: string, { stock }: SheetsChoice): boolean {
-  return stock.some(({ board }) => board.toLowerCase() === material.toLowerCase());
-}
-
-function isPriced(board: string, choice: SheetsChoice): boolean {
-  const news = sheetsOf(board, choice).filter(({ kind }) => kind === 'sheet');
-  return news.length > 0 && news.every(({ price }) => price !== undefined);
-}
-
-/** Of the list of stock, and where that has no new sheets, of the shelf. */
-function sheetsOf(board: string, { stock, shelf }: SheetsChoice): readonly StockSheet[] {
-  const isOf = (name: string) => name.toLowerCase() === board.toLowerCase();
-  const listed = stock.filter((one) => isOf(one.board));
-  return listed.some(({ kind }) => kind === 'sheet')
-    ? listed
-    : [
-        ...listed,
-        ...ofKind(shelf, 'board').flatMap(({ name, size, price, count }): StockSheet[] =>
-          isOf(name) && size ? [{ board, kind: 'sheet', ...size, ...(price?.per === 'sheet' ? { price: price.amount } : {}), ...(count === undefined ? {} : { count }) }] : [],
-        ), // prettier-ignore
-      ];
-}
-
-/** Money only where every new sheet has a price: areas and amounts can't be held against one another. */
-function stockOf(board: string, choice: SheetsChoice): Stock[] {
-  const inMoney = isPriced(board, choice);
-  const costOf = ({ kind, width, height, price }: StockSheet) => {
-    if (inMoney && price) return inParts(price, COST_PLACES);
-    // What is there anyway costs nothing; new sheets of no known price count by their area.
-    return kind === 'remnant' ? 0 : Math.ceil((width * height) / 1000);
-  };
-  return sheetsOf(board, choice).map((sheet, index) => ({
-    id: `${sheet.kind} ${index + 1}`,
-    kind: sheet.kind,
-    width: sheet.width,
-    height: sheet.height,
-    cost: costOf(sheet),
-    ...(sheet.count === undefined ? {} : { count: sheet.count }),
-  }));
-}
-
-/** A window's drop is as large as its opening where that is smallest; only rectangles give a rectangle. */
-function falloutsOf({ layout }: LaidJob, layer: number, from: string): Stock[] {
-  return layout.windows.flatMap((window): Stock[] => {
-    const opening = window.layers[layer - 1]?.opening;
-    if (window.shape !== 'rectangle' || !opening) return [];
-    return [{ id: `window ${window.name} of ${from}`, kind: 'fallout', width: widthOf(opening), height: heightOf(opening), cost: 0, count: 1 }]; // prettier-ignore
-  });
-}
-
-/** Mat board is sold so where nothing else is known: common practice, no source; the metric size from memory. */
-const USUAL = { in: { width: 32 * MM_PER_INCH, height: 40 * MM_PER_INCH }, mm: { width: 800, height: 1200 } };
-
-function usualSheet(units: Unit): Stock {
-  const size = units === 'in' ? USUAL.in : USUAL.mm;
-  return { id: 'sheet 1', kind: 'sheet', ...size, cost: 1 };
-}
-
-function sizeTaken(board: string, showing: Showing): Problem {
-  const size = sizeText(usualSheet(showing.unit), showing);
+function askOf(
+  { board, pieces, fallouts }: Lot,
+  known: ReturnType<typeof boardStock>,
+  choice: SheetsChoice,
+): SheetsAsk {
+  const { stages, longestCut, perSheet, remnantWorth, aim, seed } = choice;
+  const pins = choice.pins?.get(board.toLowerCase());
   return {
-    code: 'sheet-size-taken',
-    severity: 'note',
-    at: 'stock',
-    message: `How large the sheets of “${board.slice(0, 60)}” are, is not said; ${size} is taken (common practice). List them in the stock, or say it on the shelf.`,
-    value: size,
-    remedy: 'a list of stock, or a shelf',
+    pieces: known.hasGrain ? pieces.map((piece) => ({ ...piece, mayTurn: false })) : pieces,
+    stock: [...known.stock, ...fallouts],
+    kerf: known.kerf ?? choice.kerf,
+    trim: known.trim ?? choice.trim,
+    aim,
+    seed,
+    ...(stages === undefined ? {} : { stages }),
+    ...(longestCut === undefined ? {} : { longestCut }),
+    ...(perSheet === undefined ? {} : { perSheet }),
+    ...(remnantWorth === undefined ? {} : { remnantWorth }),
+    ...(pins === undefined || pins.length === 0 ? {} : { pins }),
   };
 }
 
-/** Says which side misses, and that two halves can be joined. */
-function tooLarge(board: string, { pieces, stock, trim }: SheetsAsk, showing: Showing): Problem[] {
-  const sheets = stock.filter(({ kind }) => kind !== 'fallout');
-  const roomOf = ({ kind, width, height }: Stock): Size => {
-    const off = kind === 'sheet' ? 2 * trim : 0;
-    return { width: width - off, height: height - off };
-  };
-  const isIn = (piece: Size, room: Size) => piece.width <= room.width + 1e-6 && piece.height <= room.height + 1e-6;
-  return pieces.flatMap((piece): Problem[] => {
-    const turned = { width: piece.height, height: piece.width };
-    if (sheets.some((sheet) => isIn(piece, roomOf(sheet)) || (piece.mayTurn && isIn(turned, roomOf(sheet))))) return [];
-    const largest = sheets.reduce((a, b) => (b.width * b.height > a.width * a.height ? b : a));
-    const size = sizeText(piece, showing);
-    return [
-      {
-        code: 'piece-larger-than-sheets',
-        severity: 'error',
-        at: 'stock',
-        message: `“${piece.id}”, ${size}, comes from no sheet of “${board}”: the largest is ${sizeText(largest, showing)}. List a larger sheet, or make it of two parts and join them.`,
-        value: size,
-        limit: sizeText(largest, showing),
-        remedy: 'a larger sheet',
-      },
-    ];
+/** Undefined where a piece is no board that is always cut, and nobody lists sheets of its material. */
+function lotFor(lots: Map<string, Lot>, job: Job, piece: Piece, { stock, shelf }: SheetsChoice): Lot | undefined {
+  const offered = sold(job, shelf, piece).filter(({ size }) => size !== undefined);
+  const names = [piece.material, ...offered.map(({ name }) => name)].map((name) => name.toLowerCase());
+  const listed = stock.filter(({ board }) => names.includes(board.toLowerCase()));
+  if (piece.kind !== 'mat' && piece.kind !== 'mount board' && listed.length === 0 && offered.length === 0)
+    return undefined;
+  // Glass of one thickness is another thing on the shelf than glass of another.
+  const board = piece.kind === 'glazing' ? (offered[0]?.name ?? listed[0]?.board ?? piece.material) : piece.material;
+  const key = board.toLowerCase();
+  const lot = lots.get(key) ?? { board, listed, sold: offered, pieces: [], fallouts: [] };
+  lots.set(key, lot);
+  return lot;
+}
+
+function addPiece(
+  lot: Lot,
+  { job, layout }: LaidJob,
+  piece: Piece,
+  { index, before }: { readonly index: number; readonly before: string },
+  { upright, fallouts }: SheetsChoice,
+): void {
+  const id = before + piece.name;
+  const layer = piece.kind === 'mat' ? (piece.layer ?? 1) : undefined;
+  if (layer !== undefined && fallouts) lot.fallouts.push(...falloutsOf(layout, layer, lot.pieces.length, id));
+  lot.pieces.push({
+    id,
+    width: piece.cut.width,
+    height: piece.cut.height,
+    count: piece.count,
+    mayTurn: !upright.has(lot.board.toLowerCase()),
+    from: {
+      job: index,
+      title: job.title,
+      kind: piece.kind,
+      name: piece.name,
+      ...(layer === undefined ? {} : { layer }),
+      windows: layer === undefined ? [] : windowsIn(layout, layer, piece.cut),
+    },
   });
-}
-
-/** Of a board that no plan was found for, though each piece comes from some sheet. */
-export function tooFew({ board }: BoardAsk): Problem {
-  return {
-    code: 'too-few-sheets',
-    severity: 'error',
-    at: 'stock',
-    message: `There are too few sheets of “${board}” for all its pieces; list more, or leave their count empty.`,
-    value: board,
-    remedy: 'more sheets',
-  };
 }

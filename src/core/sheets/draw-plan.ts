@@ -1,86 +1,124 @@
-/** Gives the trees of a search their places on sheets: strips of one size side by side, so that the guide is set seldom. */
+/** Gives the trees of a search their places on sheets, their cuts an order, and pieces and parts in hand their names. */
 import type { Box } from '../geometry/box';
-import type { SheetsAsk } from './ask';
+import { lettersOf } from '../letters';
+import type { SheetsAsk, Stock } from './ask';
+import { orderCuts, type OrderedCut } from './cut-order';
 import type { Cut, Tree } from './cut-tree';
 import { toGrid, toMm } from './grid';
 import type { OpenSheet } from './open-sheet';
 import type { Progress } from './plan-search';
 import type { CutStep, PlacedPiece, PlannedSheet, SheetPlan } from './plan';
+import { inCuttingOrder } from './sheet-order';
 
 /** Undefined where the search has found no plan. */
 export function drawPlan(ask: SheetsAsk, { field, best, bound, rounds }: Progress): SheetPlan | undefined {
   if (!best) return undefined;
-  const sheets = best.sheets.map((sheet) => drawSheet(ask, sheet, (index) => field.pieces[index]!.wanted));
-  return { sheets, cost: best.cost, atLeast: bound, rounds };
+  const drawn = best.sheets.map((sheet) => drawSheet(ask, sheet, (index) => field.pieces[index]!.wanted));
+  return { sheets: inCuttingOrder(ask, drawn), cost: best.cost, atLeast: bound, rounds };
 }
 
-interface Drawing {
-  readonly ask: SheetsAsk;
-  readonly wanted: (piece: number) => number;
-  readonly pieces: PlacedPiece[];
-  readonly left: Box[];
-  readonly steps: CutStep[];
+/** Of a part in hand: what it is called, and how much of it is cut off so far, in grid units. */
+interface InHand {
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly stage: number;
+  off: number;
+  parts: readonly Tree[];
 }
 
 function drawSheet(ask: SheetsAsk, { stock, tree }: OpenSheet, wanted: (piece: number) => number): PlannedSheet {
   const from = ask.stock[stock]!;
-  const drawing: Drawing = { ask, wanted, pieces: [], left: [], steps: [] };
   const corner = from.kind === 'sheet' ? toGrid(ask.trim) : 0;
-  draw(drawing, tree, corner, corner, 1);
+  const drawing = new Drawing(ask, wanted);
+  drawing.put(tree, corner, corner, 0);
+  for (const cut of orderCuts(tree, toGrid(ask.kerf))) drawing.cut(cut);
   const { pieces, left, steps } = drawing;
-  return { stock: from, pieces, left, steps };
+  return { stock: from, pieces, left, steps: [...firstSteps(ask, from), ...steps] };
 }
 
-/** In the tree every part has a kerf beyond its far sides; on the sheet it ends before it. */
-function boxOf({ ask }: Drawing, x: number, y: number, { width, height }: Tree): Box {
-  const saw = toGrid(ask.kerf);
-  return { left: toMm(x), bottom: toMm(y), right: toMm(x + width - saw), top: toMm(y + height - saw) };
+/** What makes a sheet square and clean before its first cut. */
+function firstSteps({ trim }: SheetsAsk, { kind, width, height, window }: Stock): CutStep[] {
+  const setting = kind === 'sheet' ? trim : (window?.run ?? 0);
+  if (setting === 0) return [];
+  const part: Box = { left: 0, bottom: 0, right: width, top: height };
+  const what = kind === 'sheet' ? 'trim' : 'square';
+  return [{ kind: what, part, of: '', way: 'upright', setting, times: 4, stage: 1, guideStays: false, gives: [] }];
 }
 
-function draw(drawing: Drawing, tree: Tree, x: number, y: number, stage: number): void {
-  const box = boxOf(drawing, x, y, tree);
-  if (tree.kind === 'free') {
-    // A rest no wider than the kerf is sawdust.
-    if (box.right > box.left && box.top > box.bottom) drawing.left.push(box);
-    return;
+class Drawing {
+  readonly pieces: PlacedPiece[] = [];
+  readonly left: Box[] = [];
+  readonly steps: CutStep[] = [];
+  readonly #hands = new Map<Cut, InHand>();
+  readonly #saw: number;
+
+  constructor(
+    private readonly ask: SheetsAsk,
+    private readonly wanted: (piece: number) => number,
+  ) {
+    this.#saw = toGrid(ask.kerf);
   }
-  if (tree.kind === 'piece') {
-    const piece = drawing.ask.pieces[drawing.wanted(tree.piece)]!;
-    drawing.pieces.push({ piece, box, turned: tree.turned });
-    return;
+
+  /** A part that is by itself now; its name as steps tell it, empty where it is of no use. */
+  put(tree: Tree, x: number, y: number, depth: number): string {
+    if (tree.kind === 'cut') {
+      const name = depth === 0 ? '' : lettersOf(this.#hands.size - 1);
+      this.#hands.set(tree, { name, x, y, stage: depth + 1, off: 0, parts: tree.parts });
+      return name;
+    }
+    const box = this.#box(tree, x, y);
+    if (tree.kind === 'free') {
+      // A rest no wider than the kerf is sawdust.
+      if (box.right > box.left && box.top > box.bottom) this.left.push(box);
+      return '';
+    }
+    const piece = this.ask.pieces[this.wanted(tree.piece)]!;
+    const number = this.pieces.length + 1;
+    this.pieces.push({ piece, box, turned: tree.turned, number });
+    return String(number);
   }
-  const places = placesIn(tree, x, y);
-  drawing.steps.push(...stepsOf(drawing, tree, x, y, stage));
-  for (const { part, x: left, y: bottom } of places) draw(drawing, part, left, bottom, stage + 1);
-}
 
-/** Parts of one size beside each other, the largest first; what is free comes last. */
-function inOrder({ way, parts }: Cut): readonly Tree[] {
-  const along = (part: Tree) => (way === 0 ? part.width : part.height);
-  return [...parts].sort((a, b) => Number(a.kind === 'free') - Number(b.kind === 'free') || along(b) - along(a));
-}
-
-function placesIn(cut: Cut, x: number, y: number): { readonly part: Tree; readonly x: number; readonly y: number }[] {
-  let [left, bottom] = [x, y];
-  return inOrder(cut).map((part) => {
-    const place = { part, x: left, y: bottom };
-    if (cut.way === 0) left += part.width;
-    else bottom += part.height;
-    return place;
-  });
-}
-
-/** One cut after each part but the last, from the edge of what is then left of the part in hand. */
-function stepsOf(drawing: Drawing, cut: Cut, x: number, y: number, stage: number): CutStep[] {
-  const saw = toGrid(drawing.ask.kerf);
-  const whole = boxOf(drawing, x, y, cut);
-  const steps: CutStep[] = [];
-  for (const { part: each, x: left, y: bottom } of placesIn(cut, x, y).slice(0, -1)) {
-    const setting = toMm((cut.way === 0 ? each.width : each.height) - saw);
-    const last = steps.at(-1);
-    const part = cut.way === 0 ? { ...whole, left: toMm(left) } : { ...whole, bottom: toMm(bottom) };
-    if (last?.setting === setting) steps[steps.length - 1] = { ...last, times: last.times + 1 };
-    else steps.push({ part, way: cut.way === 0 ? 'upright' : 'lying', setting, times: 1, stage });
+  cut({ cut, off, setting }: OrderedCut): void {
+    const hand = this.#hands.get(cut)!;
+    const part = this.#rest(cut, hand);
+    const gives = this.put(off, ...this.#corner(cut, hand), hand.stage);
+    hand.parts = hand.parts.filter((one) => one !== off);
+    hand.off += cut.way === 0 ? off.width : off.height;
+    const [rest] = hand.parts;
+    const leaves = hand.parts.length === 1 && rest ? this.put(rest, ...this.#corner(cut, hand), hand.stage) : undefined;
+    this.#tell(
+      { kind: 'cut', part, of: hand.name, way: cut.way === 0 ? 'upright' : 'lying', setting: toMm(setting), times: 1, stage: hand.stage },
+      gives,
+      leaves,
+    ); // prettier-ignore
   }
-  return steps;
+
+  /** Cuts of one part at one setting are one step. */
+  #tell(step: Omit<CutStep, 'gives' | 'guideStays'>, gives: string, leaves: string | undefined): void {
+    const last = this.steps.at(-1);
+    const end = leaves === undefined ? {} : { leaves };
+    const guideStays = last?.setting === step.setting;
+    if (last && guideStays && last.of === step.of)
+      this.steps[this.steps.length - 1] = { ...last, times: last.times + 1, gives: [...last.gives, gives], ...end };
+    else this.steps.push({ ...step, guideStays, gives: [gives], ...end });
+  }
+
+  #corner({ way }: Cut, { x, y, off }: InHand): [number, number] {
+    return way === 0 ? [x + off, y] : [x, y + off];
+  }
+
+  /** What is left of a part in hand. */
+  #rest(cut: Cut, hand: InHand): Box {
+    const [x, y] = this.#corner(cut, hand);
+    const { left, bottom } = this.#box(cut, x, y);
+    const { right, top } = this.#box(cut, hand.x, hand.y);
+    return { left, bottom, right, top };
+  }
+
+  /** In the tree every part has a kerf beyond its far sides; on the sheet it ends before it. */
+  #box({ width, height }: Tree, x: number, y: number): Box {
+    const saw = this.#saw;
+    return { left: toMm(x), bottom: toMm(y), right: toMm(x + width - saw), top: toMm(y + height - saw) };
+  }
 }

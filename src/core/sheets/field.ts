@@ -27,6 +27,8 @@ export interface Field {
   /** Into the stock, the cheapest for its area first. */
   readonly byPrice: readonly number[];
   readonly stages: number;
+  /** Of a part with its kerf: no longer cut is made. */
+  readonly longest: number;
   readonly trees: Trees;
 }
 
@@ -34,14 +36,14 @@ export interface Field {
  * A cut between two pieces takes one kerf, and none is taken at the far edges: every piece and every sheet a kerf larger
  * comes to the same. New sheets are trimmed all round, remnants and what falls out of windows are not.
  */
-export function fieldOf({ pieces, stock, kerf, trim, stages, aim }: SheetsAsk): Field {
+export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, perSheet = 0 }: SheetsAsk): Field {
   const saw = toGrid(kerf);
   const sheets = stock.map(({ width, height, cost, count, kind }): FieldStock => {
     const off = kind === 'sheet' ? 2 * toGrid(trim) : 0;
     return {
       width: toGrid(width) - off + saw,
       height: toGrid(height) - off + saw,
-      cost: aim === 'cost' ? cost : kind === 'sheet' ? 1 : 0,
+      cost: aim === 'sheets' ? (kind === 'sheet' ? 1 : 0) : cost + (kind === 'sheet' ? perSheet : 0),
       count: count ?? Infinity,
     };
   });
@@ -60,5 +62,12 @@ export function fieldOf({ pieces, stock, kerf, trim, stages, aim }: SheetsAsk): 
   const least = Math.min(...each.map((piece) => Math.min(piece.width, piece.height)));
   const perArea = ({ cost, width, height }: FieldStock) => cost / (width * height);
   const byPrice = sheets.map((_, index) => index).sort((a, b) => perArea(sheets[a]!) - perArea(sheets[b]!) || a - b);
-  return { pieces: each, stock: sheets, byPrice, stages: stages ?? Infinity, trees: new Trees(largest, least) };
+  return {
+    pieces: each,
+    stock: sheets,
+    byPrice,
+    stages: stages ?? Infinity,
+    longest: longestCut === undefined ? Infinity : toGrid(longestCut) + saw,
+    trees: new Trees(largest, least),
+  };
 }

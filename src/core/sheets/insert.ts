@@ -102,7 +102,7 @@ function bestPlace(
   piece: FieldPiece,
   { field, blink, random }: Insertion,
 ): Place | undefined {
-  const { trees, stages } = field;
+  const { trees, stages, longest } = field;
   const longer = Math.max(piece.width, piece.height);
   const shorter = Math.min(piece.width, piece.height);
   let most = -Infinity;
@@ -125,7 +125,8 @@ function bestPlace(
         const nested = beside > 0 && above > 0 ? 1 : 0;
         if (
           (beside > 0 || above === 0) &&
-          (beside === 0 || upright + nested <= stages) &&
+          (beside === 0 || (upright + nested <= stages && free.height <= longest)) &&
+          (above === 0 || width <= longest) &&
           (blink === 0 || random() >= blink)
         ) {
           const gain = trees.worth(beside, free.height) + trees.worth(width, above) - free.worth;
@@ -134,7 +135,13 @@ function bestPlace(
             [bestSheet, bestSpot, bestTurned, bestUpright] = [at, index, way === 1, true];
           }
         }
-        if (above > 0 && lying + nested <= stages && (blink === 0 || random() >= blink)) {
+        if (
+          above > 0 &&
+          lying + nested <= stages &&
+          free.width <= longest &&
+          (beside === 0 || height <= longest) &&
+          (blink === 0 || random() >= blink)
+        ) {
           const gain = trees.worth(free.width, above) + trees.worth(beside, height) - free.worth;
           if (gain > most) {
             most = gain;

@@ -3,53 +3,108 @@ import { heightOf, widthOf, type Box } from '../geometry/box';
 import { ofParts, roundedText } from '../money';
 import { counted } from '../phrases';
 import { lengthText, showSetting, sizeText, type Showing } from '../units';
-import { COST_PLACES } from './board-asks';
-import { keepingOf, type Keeping } from './remnants';
-import type { CutStep, PlannedSheet, SheetPlan } from './plan';
+import { accountOf, shareOf, totalOf } from './account';
+import { COST_PLACES } from './board-stock';
+import type { CutStep, PlannedSheet } from './plan';
+import type { PlannedBoard } from './planned-board';
+import { keepingOf, USUAL_KEEP, type KeepRule, type Keeping } from './remnants';
 
-/** Whether it could be better, in a sentence. */
-export function planWords({ sheets, cost, atLeast }: SheetPlan, isMoney: boolean): string {
+/** How much is taken, what it costs, and whether it could be better. */
+export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
+  const { sheets, cost, atLeast } = plan;
   const many = counted(sheets.filter(({ stock }) => stock.kind === 'sheet').length, 'new sheet');
-  const costs = isMoney ? `, ${roundedText(ofParts(cost, COST_PLACES))} in all` : '';
-  const proven = cost <= atLeast + 1e-9 ? 'proven: no plan takes less' : 'fewer were not found; it is not proven that there are none'; // prettier-ignore
+  const paid = sheets.reduce((sum, { stock }) => sum + stock.cost, 0);
+  const costs = isPriced ? `, ${roundedText(ofParts(paid, COST_PLACES))} in all` : '';
+  const less = ask.aim === 'sheets' || !isPriced ? 'takes less' : 'costs less';
+  const proven = cost <= atLeast + 1e-9 ? `proven: no plan ${less}` : 'the best that was found; it is not proven that there is none better'; // prettier-ignore
   return `${many}${costs}; ${proven}.`;
 }
 
-/** Such as `sheet 2, 32 x 40 in, 91 % used`. */
-export function sheetTitle({ stock, pieces }: PlannedSheet, index: number, showing: Showing): string {
-  const used = pieces.reduce((sum, { box }) => sum + areaOf(box), 0) / (stock.width * stock.height);
-  const what = stock.kind === 'fallout' ? `what falls out of ${stock.id}` : stock.kind;
-  return `${index + 1}  ${what}, ${sizeText(stock, showing)}, ${Math.round(100 * used)} % used`;
+/** Such as `Pieces 82.1 %, kept 10.2 %, waste 6.7 %, trim and saw 1 %`. */
+export function shareWords({ plan }: PlannedBoard, rule: KeepRule = USUAL_KEEP): string {
+  const all = totalOf(plan.sheets.map((sheet) => accountOf(sheet, rule)));
+  const percent = (part: bigint) => `${Number((100 * shareOf(part, all.sheet)).toFixed(1))} %`;
+  const cuts = all.cuts === 0n ? '' : `, trim and saw ${percent(all.cuts)}`;
+  return `Pieces ${percent(all.pieces)}, kept ${percent(all.kept)}, waste ${percent(all.waste)}${cuts}`;
 }
 
-/** Count, what, size, and whether it lies turned. */
+/** Such as `2  sheet, 32 x 40 in, 91 % used`. */
+export function sheetTitle(sheet: PlannedSheet, index: number, showing: Showing): string {
+  const { stock, pieces } = sheet;
+  const { sheet: whole, pieces: used } = accountOf({ ...sheet, pieces, left: [] });
+  const what = stock.kind === 'fallout' ? `what falls out of ${stock.id}` : stock.kind === 'sheet' ? 'new sheet' : stock.kind; // prettier-ignore
+  return `${index + 1}  ${what}, ${sizeText(stock, showing)}, ${Math.round(100 * shareOf(used, whole))} % used`;
+}
+
+/** Numbers, what, size, and whether it lies turned. */
 export function pieceRows({ pieces }: PlannedSheet, showing: Showing): string[][] {
-  const alike = new Map<string, { readonly row: string[]; count: number }>();
-  for (const { piece, turned } of pieces) {
+  const alike = new Map<string, { readonly row: string[]; readonly numbers: number[] }>();
+  for (const { piece, turned, number } of pieces) {
     const row = [piece.id, sizeText(piece, showing), turned ? 'turned' : ''];
     const there = alike.get(row.join('|'));
-    if (there) there.count += 1;
-    else alike.set(row.join('|'), { row, count: 1 });
+    if (there) there.numbers.push(number);
+    else alike.set(row.join('|'), { row, numbers: [number] });
   }
-  return [...alike.values()].map(({ row, count }) => [`${count} x`, ...row]);
+  return [...alike.values()].map(({ row, numbers }) => [numbersText(numbers), ...row]);
 }
 
-/** One for each setting of the guide. */
+/** `3`, `3, 4`, `3 to 7`. */
+export function numbersText(numbers: readonly number[]): string {
+  const runs: { from: number; to: number }[] = [];
+  for (const number of numbers.toSorted((a, b) => a - b)) {
+    const last = runs.at(-1);
+    if (last && last.to === number - 1) last.to = number;
+    else runs.push({ from: number, to: number });
+  }
+  return runs
+    .map(({ from, to }) => (from === to ? `${from}` : `${from}${to === from + 1 ? ',' : ' to'} ${to}`))
+    .join(', ');
+}
+
+/** Number, what is done, how often, out of what, and what comes of it. */
 export function stepRows({ steps }: PlannedSheet, showing: Showing): string[][] {
-  return steps.map(({ part, way, setting, times, stage }: CutStep, index) => [
-    String(index + 1),
-    `guide at ${showSetting(setting, showing).withUnit}`,
-    times === 1 ? 'once' : `${times} times`,
-    `${way}, out of ${lengthText(widthOf(part), showing)} x ${lengthText(heightOf(part), showing)}`,
-    `stage ${stage}`,
-  ]);
+  return steps.map((step, index) => [String(index + 1), guideWords(step, showing), timesWords(step), inHandWords(step, showing), comesWords(step)]); // prettier-ignore
+}
+
+function guideWords({ kind, setting, guideStays }: CutStep, showing: Showing): string {
+  const at = showSetting(setting, showing).withUnit;
+  if (kind === 'square') return `cut the bevel off, ${at}`;
+  if (kind === 'trim') return `trim, guide at ${at}`;
+  return guideStays ? `guide stays at ${at}` : `guide at ${at}`;
+}
+
+function timesWords({ kind, times, way }: CutStep): string {
+  if (kind !== 'cut') return 'all round';
+  return `${way}, ${times === 1 ? 'once' : `${times} times`}`;
+}
+
+function inHandWords({ part, of }: CutStep, showing: Showing): string {
+  const size = `${lengthText(widthOf(part), showing)} x ${lengthText(heightOf(part), showing)}`;
+  return of === '' ? `the sheet, ${size}` : `${of}, ${size}`;
+}
+
+/** Such as `gives 1, 2; leaves A`. */
+function comesWords({ gives, leaves }: CutStep): string {
+  const off = gives.filter((name) => name !== '');
+  const parts = [
+    ...(off.length > 0 ? [`gives ${off.join(', ')}`] : []),
+    ...(leaves === undefined ? [] : [leaves === '' ? 'the rest is left' : `leaves ${leaves}`]),
+  ];
+  return parts.join('; ');
+}
+
+/** How often the guide is set, and how many cuts there are. */
+export function settingsWords(sheets: readonly PlannedSheet[]): string {
+  const steps = sheets.flatMap((sheet) => sheet.steps);
+  const cuts = steps.reduce((sum, { times }) => sum + times, 0);
+  return `${counted(cuts, 'cut')}, ${counted(steps.filter(({ guideStays }) => !guideStays).length, 'setting')} of the guide`; // prettier-ignore
 }
 
 /** What is worth keeping first: `keep 16 x 40 in; strip 4 x 30 in; waste 1 x 8 in`. Empty where nothing is left. */
-export function leftWords({ left }: PlannedSheet, showing: Showing): string {
+export function leftWords({ left }: PlannedSheet, showing: Showing, rule: KeepRule = USUAL_KEEP): string {
   const sizes = (kind: Keeping) =>
     left
-      .filter((box) => keepingOf(box) === kind)
+      .filter((box) => keepingOf(box, rule) === kind)
       .sort((a, b) => areaOf(b) - areaOf(a))
       .map((box) => sizeText({ width: widthOf(box), height: heightOf(box) }, showing));
   const parts = (['board', 'strip', 'waste'] as const).map((kind) => ({ kind, told: sizes(kind) }));
@@ -59,7 +114,7 @@ export function leftWords({ left }: PlannedSheet, showing: Showing): string {
     .join('; ');
 }
 
-const KEEPING_WORDS: Readonly<Record<Keeping, string>> = { board: 'keep', strip: 'keep as strips', waste: 'waste' };
+export const KEEPING_WORDS: Readonly<Record<Keeping, string>> = { board: 'keep', strip: 'keep as strips', waste: 'waste' }; // prettier-ignore
 
 function areaOf(box: Box): number {
   return widthOf(box) * heightOf(box);

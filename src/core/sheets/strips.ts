@@ -52,7 +52,7 @@ function place(sheets: Sheets, piece: number, laid: Laid, field: Field, { way, s
     for (const spot of sheet.spots) {
       const { width, height } = spot.free;
       const rest = (way === 1 ? height : width) - laid.thickness;
-      if (width < laid.width || height < laid.height || rest >= least || tooDeep(spot, laid, field, way)) continue;
+      if (width < laid.width || height < laid.height || rest >= least || mayNotBe(spot, laid, field, way)) continue;
       best = { sheet, spot };
       least = rest;
     }
@@ -60,7 +60,7 @@ function place(sheets: Sheets, piece: number, laid: Laid, field: Field, { way, s
   if (!best) {
     const opened = openFor(sheets, laid, field, stock);
     const spot = opened?.spots[0];
-    if (!opened || !spot || tooDeep(spot, laid, field, way)) return false;
+    if (!opened || !spot || mayNotBe(spot, laid, field, way)) return false;
     best = { sheet: opened, spot };
   }
   best.sheet.place(best.spot, { piece, ...laid, uprightFirst: uprightFirst(best.spot, way) }, field.trees);
@@ -73,10 +73,18 @@ function uprightFirst({ parent }: Spot, way: 0 | 1): boolean {
   return way === 1 ? !isStack : isStack;
 }
 
-function tooDeep({ free, parent, depth }: Spot, { width, height }: Laid, { stages }: Field, way: 0 | 1): boolean {
+/** With too few stages left, or by a longer cut than the cutter makes. */
+function mayNotBe(
+  { free, parent, depth }: Spot,
+  { width, height }: Laid,
+  { stages, longest }: Field,
+  way: 0 | 1,
+): boolean {
   const [beside, above] = [free.width > width, free.height > height];
   if (!beside && !above) return false;
   const upright = beside && (!above || uprightFirst({ free, parent, depth }, way));
+  if ((upright ? free.height : free.width) > longest) return true;
+  if (beside && above && (upright ? width : height) > longest) return true;
   // A cut the way of the one that the spot lies in is one of its own, and no further stage.
   return depth + (parent?.way === (upright ? 0 : 1) ? 0 : 1) + (beside && above ? 1 : 0) > stages;
 }

@@ -1,7 +1,7 @@
 /** Windows, layers and pictures of any job lie where their measures say. */
 import { describe, expect, it } from 'vitest';
 import { boxAt, grow, insets, SIDES, sizeOf, type Box } from '../../../src/core/geometry/box';
-import { windowName } from '../../../src/core/layout/lay-out';
+import { lettersOf } from '../../../src/core/letters';
 import { planned } from '../open';
 import { CLOSE, forAllJobs, KINDS } from './for-all-jobs';
 
@@ -132,7 +132,7 @@ it('the free window stands where it was put', () => {
 });
 
 it('windows are lettered A to Z, then AA', () => {
-  expect([0, 1, 25, 26, 27, 51, 52, 701, 702].map(windowName)).toEqual([
+  expect([0, 1, 25, 26, 27, 51, 52, 701, 702].map(lettersOf)).toEqual([
     'A',
     'B',
     'Z',

@@ -3,7 +3,7 @@
  * cuts of the plan. Everything that is wrong, in words; nothing where the plan can be cut as it says.
  */
 import type { Box } from '../../../src/core/geometry/box';
-import type { SheetsAsk } from '../../../src/core/sheets/ask';
+import type { SheetsAsk, Stock } from '../../../src/core/sheets/ask';
 import type { CutStep, PlannedSheet, SheetPlan } from '../../../src/core/sheets/plan';
 
 /** What double arithmetic may add or lose, mm. */
@@ -12,6 +12,7 @@ const SLACK = 1e-5;
 export function wrongInPlan(ask: SheetsAsk, plan: SheetPlan): string[] {
   return [
     ...countsWrong(ask, plan),
+    ...orderWrong(ask, plan),
     ...plan.sheets.flatMap((sheet, index) => sheetWrong(ask, sheet).map((words) => `sheet ${index + 1}: ${words}`)),
     ...costWrong(ask, plan),
   ];
@@ -26,6 +27,19 @@ function countsWrong(ask: SheetsAsk, { sheets }: SheetPlan): string[] {
   for (const stock of ask.stock) {
     const used = sheets.filter((sheet) => sheet.stock === stock).length;
     if (stock.count !== undefined && used > stock.count) wrong.push(`${stock.id}: ${used} of ${stock.count} there`);
+  }
+  return wrong;
+}
+
+/** Pieces are numbered through, and what falls out of a window is cut after its mat. */
+function orderWrong(ask: SheetsAsk, { sheets }: SheetPlan): string[] {
+  const wrong: string[] = [];
+  const numbers = sheets.flatMap(({ pieces }) => pieces.map(({ number }) => number));
+  if (numbers.toSorted((a, b) => a - b).some((number, index) => number !== index + 1)) wrong.push('numbers do not run through'); // prettier-ignore
+  const cut = new Set<unknown>();
+  for (const { stock, pieces } of sheets) {
+    if (stock.window && !cut.has(ask.pieces[stock.window.piece])) wrong.push(`${stock.id} is not there yet`);
+    for (const { piece } of pieces) cut.add(piece);
   }
   return wrong;
 }
@@ -50,46 +64,78 @@ function sheetWrong(ask: SheetsAsk, { stock, pieces, left, steps }: PlannedSheet
   });
   if (!canBeCut(all, room, ask)) wrong.push('can’t be cut edge to edge');
   wrong.push(...areaWrong(all, room, ask));
-  const cuts = steps.reduce((sum, { times }) => sum + times, 0);
+  const parting = steps.filter(({ kind }) => kind === 'cut');
+  const cuts = parting.reduce((sum, { times }) => sum + times, 0);
   // Each cut parts one rectangle into two.
   if (ask.kerf === 0 && all.length > 0 && cuts !== all.length - 1) wrong.push(`${cuts} cuts for ${all.length} parts`);
-  wrong.push(...stepsWrong(steps, room, all, ask.kerf));
+  wrong.push(...firstStepsWrong(ask, stock, steps));
+  wrong.push(...stepsWrong(parting, room, { pieces, left }, ask.kerf));
+  wrong.push(...cutsTooLong(ask, parting));
   const deepest = Math.max(0, ...steps.map(({ stage }) => stage));
   if (ask.stages !== undefined && deepest > ask.stages) wrong.push(`${deepest} stages of ${ask.stages}`);
   return wrong;
 }
 
-/** Does what the steps say with a sheet in hand: what comes of it has to be the pieces and what is left. */
-function stepsWrong(steps: readonly CutStep[], room: Box, all: readonly Box[], kerf: number): string[] {
-  let parts: readonly Box[] = [room];
-  for (const { part, way, setting, times } of steps) {
-    const at = parts.findIndex((one) => isSame(one, part));
-    const found = parts[at];
+/** A new sheet is trimmed and a fallout made square before anything else, and nothing else is. */
+function firstStepsWrong({ trim }: SheetsAsk, { kind, window }: Stock, steps: readonly CutStep[]): string[] {
+  const wanted = kind === 'sheet' ? trim : (window?.run ?? 0);
+  const first = steps.filter((step) => step.kind !== 'cut');
+  if (wanted === 0) return first.length === 0 ? [] : ['is trimmed though nothing comes off'];
+  const isRight = first.length === 1 && first[0] === steps[0] && first[0]?.kind === (kind === 'sheet' ? 'trim' : 'square') && near(first[0].setting, wanted); // prettier-ignore
+  return isRight ? [] : ['is not trimmed or made square first'];
+}
+
+function cutsTooLong({ longestCut = Infinity }: SheetsAsk, steps: readonly CutStep[]): string[] {
+  return steps.flatMap(({ part, way }) => {
+    const length = way === 'upright' ? part.top - part.bottom : part.right - part.left;
+    return length > longestCut + SLACK ? [`a cut is ${length} long`] : [];
+  });
+}
+
+/** A part by the name that steps give it. */
+interface Held {
+  readonly name: string;
+  readonly box: Box;
+}
+
+/** Does what the steps say with a sheet in hand: what comes of it has to be the pieces, by their numbers, and what is left. */
+function stepsWrong(
+  steps: readonly CutStep[],
+  room: Box,
+  { pieces, left }: Pick<PlannedSheet, 'pieces' | 'left'>,
+  kerf: number,
+): string[] {
+  const all = [...pieces.map(({ box }) => box), ...left];
+  let held: readonly Held[] = [{ name: '', box: room }];
+  let guide: number | undefined;
+  for (const { part, of, way, setting, times, gives, leaves, guideStays } of steps) {
+    if (guideStays !== (guide === setting)) return ['a step says the wrong thing of the guide'];
+    guide = setting;
+    const found = held.find((one) => one.name === of && isSame(one.box, part));
     if (!found) return ['a step cuts a part that is not there'];
-    const made: Box[] = [];
-    let rest = found;
+    if (gives.length !== times) return ['a step does not tell all that it gives'];
+    const made: Held[] = [];
+    let rest = found.box;
     for (let time = 0; time < times; time++) {
       const [off, left] =
         way === 'upright'
-          ? [
-              { ...rest, right: rest.left + setting },
-              { ...rest, left: rest.left + setting + kerf },
-            ]
-          : [
-              { ...rest, top: rest.bottom + setting },
-              { ...rest, bottom: rest.bottom + setting + kerf },
-            ];
-      made.push(off);
+          ? [{ ...rest, right: rest.left + setting }, { ...rest, left: rest.left + setting + kerf }]
+          : [{ ...rest, top: rest.bottom + setting }, { ...rest, bottom: rest.bottom + setting + kerf }]; // prettier-ignore
+      made.push({ name: gives[time] ?? '', box: off });
       rest = left;
     }
-    parts = [...parts.slice(0, at), ...parts.slice(at + 1), ...made, rest];
+    held = [...held.filter((one) => one !== found), ...made, { name: leaves ?? of, box: rest }];
   }
   // A rest no wider than the saw is dust.
-  const held = parts.filter(({ left, right, bottom, top }) => right - left > SLACK && top - bottom > SLACK);
-  const lacking = all.filter((box) => !held.some((one) => isSame(one, box)));
+  const there = held.filter(({ box }) => box.right - box.left > SLACK && box.top - box.bottom > SLACK);
+  const lacking = all.filter((box) => !there.some((one) => isSame(one.box, box)));
+  // A sheet that is one piece needs no cut that could name it.
+  const named = steps.length === 0 ? [] : pieces;
+  const misnamed = named.filter(({ box, number }) => !there.some((one) => isSame(one.box, box) && one.name === String(number))); // prettier-ignore
   return [
     ...(lacking.length > 0 ? ['the steps do not cut all'] : []),
-    ...(held.length > all.length ? ['the steps leave something that is not told'] : []),
+    ...(misnamed.length > 0 ? ['the steps call a piece by another number'] : []),
+    ...(there.length > all.length ? ['the steps leave something that is not told'] : []),
   ];
 }
 
@@ -134,7 +180,8 @@ function areaWrong(all: readonly Box[], room: Box, { kerf }: SheetsAsk): string[
 
 function costWrong(ask: SheetsAsk, { sheets, cost, atLeast }: SheetPlan): string[] {
   const sum = sheets.reduce(
-    (total, { stock }) => total + (ask.aim === 'cost' ? stock.cost : stock.kind === 'sheet' ? 1 : 0),
+    (total, { stock }) =>
+      total + (ask.aim === 'sheets' ? Number(stock.kind === 'sheet') : stock.cost + (stock.kind === 'sheet' ? (ask.perSheet ?? 0) : 0)), // prettier-ignore
     0,
   );
   return [
