@@ -6,13 +6,12 @@
  */
 import { leastCost, stepOf } from './bounds';
 import { partsOf, piecesIn, withoutPart } from './cut-tree';
-import { fieldOf, type Field } from './field';
+import type { Field } from './field';
 import { insertAll, Sheets, type Insertion } from './insert';
 import { mixesWithin, type Mix } from './mixes';
 import type { OpenSheet } from './open-sheet';
 import { inStrips } from './strips';
 import { randomFrom, type Random } from './random';
-import type { SheetsAsk } from './ask';
 
 export interface Found {
   readonly sheets: readonly OpenSheet[];
@@ -49,9 +48,8 @@ const WORTH = 0.05;
 const CHEAPEST = 0.6;
 
 /** Ends when the best is proven best; else goes on for as long as it is asked. */
-export function* searchSheets(ask: SheetsAsk): Generator<Progress, Progress> {
-  const field = fieldOf(ask);
-  const random = randomFrom(ask.seed);
+export function* searchSheets(field: Field, seed: number): Generator<Progress, Progress> {
+  const random = randomFrom(seed);
   let bound = leastCost(field);
   let best = firstPlan(field, random);
   let rounds = 0;
