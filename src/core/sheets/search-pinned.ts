@@ -1,11 +1,12 @@
 /** The search with pins: each way to part the pinned sheets is searched by itself, all of them in turn. */
 import type { SheetsAsk, Stock, WantedPiece } from './ask';
 import { leastCost } from './bounds';
+import type { Found } from './climb';
 import { fieldOf, type Field } from './field';
 import { toMm } from './grid';
 import { OpenSheet } from './open-sheet';
 import { filled, partingsOf, type Parting } from './pinned';
-import { searchSheets, type Found, type Progress } from './plan-search';
+import { searchSheets, type Progress } from './plan-search';
 
 /** Its best is made of sheets of the ask itself; ends when each way is proven, or there is no way. */
 export function* searchPinned(ask: SheetsAsk): Generator<Progress, Progress> {
