@@ -50,7 +50,7 @@ async function newWindow(disk: Disk): Promise<KeptList<StockSheet>> {
 const row = (list: KeptList<StockSheet>, kind: StockSheet['kind']) => list.list.find((one) => one.kind === kind);
 const countsOf = ({ list }: KeptList<StockSheet>) => list.map((one) => [one.kind, countOf(one)]);
 const take = (list: KeptList<StockSheet>, kind: StockSheet['kind'], count: number) =>
-  list.changeBy(stockWork([{ row: row(list, kind)!, by: -count }], showing));
+  list.changeBy(stockWork([{ row: row(list, kind)!, takes: count, puts: 0 }], showing));
 const never = () => Promise.reject(new Error('nothing is asked about'));
 
 describe('two windows', () => {
