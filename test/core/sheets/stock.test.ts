@@ -187,7 +187,7 @@ describe('using a plan', () => {
     const list = [row('sheet', 32, 40, { count: 3, kerf: 0 }), row('remnant', 16, 20, { count: 1 })];
     const plan = planned([piece(32, 24, 1, 'Fern cyanotypes'), piece(16, 20, 1, 'Sea chart')], list);
     const uses = usePlans([plan!], list);
-    expect(useWords(uses, showing)).toEqual(['Warm white: takes 1 sheet 32 x 40 in and 1 remnant 16 x 20 in; puts back 1 board 16 x 32 in']); // prettier-ignore
+    expect(useWords(uses, showing)).toEqual(['Warm white: takes 1 sheet 32 x 40 in and 1 remnant 16 x 20 in; puts back 1 remnant 16 x 32 in']); // prettier-ignore
     const { list: now } = stepped(list, stepsOf(uses));
     expect(now).toEqual([{ ...list[0], count: 2 }, row('remnant', 16, 32, { count: 1, kerf: 0, note: 'left from Fern cyanotypes' })]); // prettier-ignore
   });
