@@ -2,12 +2,12 @@
 import { createHash } from 'node:crypto';
 import { readFile, realpath, rm } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { bad, good, type Problem, type Result } from '../core/problem';
+import { bad, good, type Result } from '../core/problem';
 import { editStock, type EditedStock, type RemovedLines } from '../core/sheets/edit-stock';
 import { readStock } from '../core/sheets/read-stock';
 import type { StockSheet } from '../core/sheets/stock-sheet';
 import { stepStock, type StockDeed, type StockStep } from '../core/sheets/stock-steps';
-import { parseUseRecord, printUseRecord, type UseRecord } from '../core/sheets/use-record';
+import { nothingToTakeBack, parseUseRecord, printUseRecord, type UseRecord } from '../core/sheets/use-record';
 import type { Showing } from '../core/units';
 import { errorName, failureFrom } from '../host/failure';
 import { holdFile } from '../host/hold-file';
@@ -151,13 +151,4 @@ async function readIfThere(path: string): Promise<string | undefined> {
 
 function nameOf(text: string): string {
   return createHash('sha256').update(text).digest('hex');
-}
-
-function nothingToTakeBack(file: string): Problem {
-  return {
-    code: 'no-use-to-take-back',
-    severity: 'error',
-    at: file,
-    message: `No use of “${file}” is kept that could be taken back; only the last one is, until it was taken back.`,
-  };
 }

@@ -1,5 +1,5 @@
 /** The record of the last use of a stock's file, by which it can be taken back: kept as JSON beside the file. */
-import { bad, good, type Result } from '../problem';
+import { bad, good, type Problem, type Result } from '../problem';
 import type { RemovedLines } from './edit-stock';
 import { printStock } from './print-stock';
 import { readStock } from './read-stock';
@@ -38,6 +38,16 @@ export function parseUseRecord(text: string): Result<UseRecord> {
       },
     ]);
   }
+}
+
+/** Of a file without a record. */
+export function nothingToTakeBack(file: string): Problem {
+  return {
+    code: 'no-use-to-take-back',
+    severity: 'error',
+    at: file,
+    message: `No use of “${file}” is kept that could be taken back; only the last one is, until it was taken back.`,
+  };
 }
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -1,6 +1,7 @@
 /** The stock as a list: printed and read again, its counts up and down as differences, and what using a plan does to it. */
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { money } from '../../../src/core/money';
 import { accountOf, totalOf } from '../../../src/core/sheets/account';
 import type { SheetsAsk } from '../../../src/core/sheets/ask';
@@ -10,13 +11,14 @@ import { keepRule } from '../../../src/core/sheets/keep-rule';
 import { KEPT_STOCK } from '../../../src/core/sheets/kept-stock';
 import { planBoard, type PlannedBoard } from '../../../src/core/sheets/planned-board';
 import { printStock } from '../../../src/core/sheets/print-stock';
-import { readStock } from '../../../src/core/sheets/read-stock';
+import { readStock, STOCK_COLUMNS } from '../../../src/core/sheets/read-stock';
 import { USUAL_KEEP } from '../../../src/core/sheets/remnants';
 import { countOf, stockName, type StockSheet } from '../../../src/core/sheets/stock-sheet';
 import { stepStock, stockWork, type StockStep } from '../../../src/core/sheets/stock-steps';
 import { stepsOf, usePlans } from '../../../src/core/sheets/use-plan';
 import { useWords } from '../../../src/core/sheets/use-words';
 import { MM_PER_INCH, type Showing } from '../../../src/core/units';
+import { codesIn, tablesIn } from '../../helpers/markdown';
 
 const showing: Showing = { unit: 'in', inchStep: 16, metricStep: 0.5 };
 const row = (kind: StockSheet['kind'], width: number, height: number, more: Partial<StockSheet> = {}): StockSheet => ({ board: 'Warm white', kind, width: width * MM_PER_INCH, height: height * MM_PER_INCH, ...more }); // prettier-ignore
@@ -269,4 +271,11 @@ describe('the user’s rule of what is kept', () => {
       problems: [{ code: 'keep-rule-contradicts', value: '300 mm', limit: '254 mm' }],
     });
   });
+});
+
+test('the reference names every column, each with all its names', () => {
+  const page = readFileSync('resources/stock.md', 'utf8');
+  const table = tablesIn(page).find(({ heads }) => heads[0] === 'column');
+  expect(table?.rows.map(([column]) => codesIn(column!)[0]).sort()).toEqual(STOCK_COLUMNS.map(({ names: [name] }) => name).sort()); // prettier-ignore
+  for (const { names } of STOCK_COLUMNS) for (const name of names) expect(page).toContain(`\`${name}\``);
 });
