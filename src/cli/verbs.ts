@@ -15,6 +15,7 @@ import { schema } from './verbs/schema';
 import { shelf } from './verbs/shelf';
 import { sheets } from './verbs/sheets';
 import { show } from './verbs/show';
+import { stock } from './verbs/stock';
 import { turn } from './verbs/turn';
 
 export const VERBS: readonly Verb[] = [
@@ -29,6 +30,7 @@ export const VERBS: readonly Verb[] = [
   care,
   hangVerb,
   shelf,
+  stock,
   fit,
   calibrateVerb,
   outline,
