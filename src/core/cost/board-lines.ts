@@ -104,10 +104,10 @@ function bySheetsPlanned(ask: LinesAsk, { board, sheets, areas }: BoardUsed, job
     `${counted(count, 'sheet')} of “${board}”, ${sizeText(size, showing)}, at ${priceText(price, prices.currency)}`;
   const whole = sumOf(sheets.map(({ price = NO_MONEY, count }) => price.times(count)));
   const [of, waste] = prices.board.sharesWaste
-    ? [sumOf(areas.map(squareMm)), 'of all their pieces, waste shared']
+    ? [sumOf(areas.map(squareMm)), 'by area of all pieces cut from that, waste shared']
     : [
         sumOf(sheets.map(({ size, count }) => areaOfSize(size).times(count))),
-        'of their area; the waste is not charged',
+        'of that by area; the waste is not charged',
       ];
   return {
     basis: `${sheets.map(told).join(', ')}: ${shareText(own, of)} ${waste}`,

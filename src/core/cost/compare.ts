@@ -1,6 +1,7 @@
 /** Several cost sheets side by side, line by line, each beside the first. */
 import { NO_MONEY, sumOf, type Money } from '../money';
 import type { CostSheet } from './cost-sheet';
+import type { Problem } from '../problem';
 import { SLOTS, type CostSlot, type PricedLine } from './line';
 
 /** What one variant pays of something. */
@@ -24,13 +25,30 @@ export interface ComparedRow {
   readonly cells: readonly ComparedCell[];
 }
 
+export type CostWay = 'by itself' | 'compared' | 'against custom';
+
+/** What is wrong with the number of jobs that are asked for in a way. */
+export function countProblems(count: number, how: CostWay): Problem[] {
+  if (how === 'compared' && count < 2) {
+    return [wrongCount('variants-too-few', 'To be compared are two jobs or more, the variants.', 'another job')];
+  }
+  if (how === 'against custom' && count > 1) {
+    return [wrongCount('variants-too-many', 'Ready-made and made to size are compared for one job at a time.', 'one job')]; // prettier-ignore
+  }
+  return [];
+}
+
+function wrongCount(code: string, message: string, remedy: string): Problem {
+  return { code, severity: 'error', at: '', message, remedy };
+}
+
 /** Lines in the order of a cost sheet; those that no variant has are left out. All are of one price list. */
 export function compareSheets(sheets: readonly CostSheet[]): ComparedRow[] {
   const slots = SLOTS.filter((slot) => sheets.some(({ lines }) => lines.some((line) => line.slot === slot)));
   const [first] = sheets;
   const open = (sheet: CostSheet) => sheet.notCounted.length > 0;
   const sums = (kind: 'overhead' | 'cost' | 'earning' | 'price' | 'rounding' | 'total') =>
-    row({ kind }, sheets.map((sheet) => ({ amount: SUMS[kind](sheet), isOpen: open(sheet) }))); // prettier-ignore
+    row({ kind }, sheets.map((sheet) => ({ amount: SUMS[kind](sheet), isOpen: open(sheet) && kind !== 'rounding' }))); // prettier-ignore
   return [
     ...slots.map((slot) => row({ kind: 'line', slot }, sheets.map(({ lines }) => cellOf(lines, slot)))), // prettier-ignore
     ...(first?.overhead ? [sums('overhead')] : []),

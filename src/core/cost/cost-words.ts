@@ -1,11 +1,13 @@
 /** Cost sheets in words, the same on screen, paper and terminal. */
 import { listed, uncapital } from '../phrases';
 import type { Money } from '../money';
+import { showingOf, sizeText } from '../units';
 import type { ComparedCell, ComparedRow, ComparedWhat } from './compare';
 import type { CostSheet } from './cost-sheet';
 import { GROUPS, type CostGroup, type CostSlot, type PricedLine } from './line';
 import type { PriceRounding } from './price-list';
 import { amountText, percentText } from './price-text';
+import type { FrameVariant } from './ready-or-made';
 import type { Earning } from './sum-up';
 
 export const GROUP_WORDS: Readonly<Record<CostGroup, string>> = {
@@ -40,7 +42,11 @@ export function sumRows(sheet: CostSheet): SumRow[] {
   const told = (amount: Money) => amountText(amount, sheet.currency);
   const direct = overhead ? cost.minus(overhead.amount) : cost;
   return [
-    ...groupsOf(sheet).map(({ group }): SumRow => [GROUP_WORDS[group], told(groups[group]), '']),
+    ...groupsOf(sheet).map(({ group, lines }): SumRow => {
+      // The sum of nothing is no price.
+      const isCounted = lines.some(({ amount }) => amount);
+      return [GROUP_WORDS[group], isCounted ? told(groups[group]) : NOT_COUNTED, ''];
+    }),
     ...(overhead ? [['Overhead', told(overhead.amount), `${percentText(overhead.percent)} of ${told(direct)}`] as const] : []), // prettier-ignore
     ['Cost', told(cost), without(sheet)],
     ...(earning ? [[earning.of === 'margin' ? 'Margin' : 'Markup', told(earning.amount), earningWords(earning)] as const] : []), // prettier-ignore
@@ -127,4 +133,11 @@ function comparedCell({ amount, isOpen, more }: ComparedCell, { currency }: Cost
 function differenceText(more: Money, told: string): string {
   if (more.isZero()) return 'same';
   return more.isPositive() ? `+${told}` : told;
+}
+
+/** `Ready-made “Ash 16x20”, 16 x 20 in`. */
+export function variantName({ kind, job, layout }: FrameVariant): string {
+  const size = sizeText(layout.frame.blank, showingOf(job));
+  const name = job.frame.name ?? '';
+  return kind === 'ready-made' ? `Ready-made “${name}”, ${size}` : `Made to size of “${name}”, ${size}`;
 }

@@ -43,14 +43,20 @@ function matWords({ layers }: Layout): string {
   return layers.length === 0 ? 'without a mat' : layers.map(({ board }) => board).join(' over ');
 }
 
+/** Shapes whose own names say little. */
+const SHAPE_WORDS: Readonly<Partial<Record<PlacedWindow['shape'], string>>> = {
+  joined: 'joined openings',
+  outline: 'drawn outline',
+};
+
 function windowWords(windows: readonly PlacedWindow[], showing: Showing): string {
   const alike = new Map<string, number>();
   for (const { shape, window } of windows) {
-    const words = `${shape} ${sizeText(sizeOf(window), showing)}`;
+    const words = `${SHAPE_WORDS[shape] ?? shape}, ${sizeText(sizeOf(window), showing)}`;
     alike.set(words, (alike.get(words) ?? 0) + 1);
   }
   return listed(
-    [...alike].map(([words, count]) => `${count} x ${words}`),
+    [...alike].map(([words, count]) => (count === 1 ? words : `${count} x ${words}`)),
     MOST_TOLD,
   );
 }
@@ -86,9 +92,15 @@ export function paidRows({ currency, net, taxes, total, includesTax }: CostSheet
   return [['Price', told(net)], ...taxRows, ['In all', told(total)]];
 }
 
-/** What the price does not hold, as a sentence; undefined where it holds everything. */
-export function notInPrice({ notCounted }: CostSheet): string | undefined {
-  return notCounted.length === 0 ? undefined : `Not in this price: ${listed(notCounted.map(uncapital))}.`;
+/** What prices do not hold: a sentence for each variant that lacks something, or one where all lack the same. */
+export function notInPrices(variants: readonly { readonly name: string; readonly sheet: CostSheet }[]): string[] {
+  const lacking = variants.map(({ sheet }) => listed([...new Set(sheet.notCounted.map(uncapital))]));
+  const [first = ''] = lacking;
+  if (lacking.every((one) => one === first)) return first === '' ? [] : [`Not in this price: ${first}.`];
+  return variants.flatMap(({ name }, index) => {
+    const words = lacking[index] ?? '';
+    return words === '' ? [] : [`${name}: not in this price: ${words}.`];
+  });
 }
 
 /** Common practice, no source. */

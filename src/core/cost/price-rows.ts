@@ -1,6 +1,7 @@
 /** Rows of a price list: what each is called, what its value is, and which other cells it has. */
 import type { Column } from '../tables/read-table';
-import { BOARD_BASES, BOARD_CHARGES, PART_BASES, PARTS, STEP_BASES, STEPS } from './price-list';
+import type { STEPS } from './price-list';
+import { BOARD_BASES, BOARD_CHARGES, PART_BASES, PARTS, STEP_BASES } from './price-list';
 
 export const PRICE_COLUMNS = [
   { key: 'what', names: ['what', 'kind'], needed: true },

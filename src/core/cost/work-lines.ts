@@ -76,7 +76,7 @@ const STEP_WORDS: Readonly<Record<Step, string>> = {
   'cut straight': 'Cutting, straight',
   'cut curve': 'Cutting, curves',
   fit: 'Fitting',
-  hang: 'Hangers',
+  hang: 'Fixing the hangers',
 };
 
 export function labourLines({ layout, prices }: LinesAsk): Line[] {

@@ -1,0 +1,59 @@
+/** Cost sheets as text for the terminal: each by itself, or side by side. */
+import { compareSheets } from '../../core/cost/compare';
+import { totalOf, type CostSheet } from '../../core/cost/cost-sheet';
+import {
+  COMPARED_HEAD,
+  comparedRow,
+  GROUP_WORDS,
+  groupsOf,
+  lineRow,
+  roundingNote,
+  sumRows,
+} from '../../core/cost/cost-words';
+import { amountText } from '../../core/cost/price-text';
+import { columns, wrap } from '../print/text';
+
+/** @param names of the jobs or variants, in their order. */
+export function costText(sheets: readonly CostSheet[], names: readonly string[], width: number): string {
+  const [first] = sheets;
+  if (!first) return '';
+  const all = `${first.currency.code} ${amountText(totalOf(sheets), first.currency)}`;
+  const blocks = [
+    ...sheets.map((sheet, index) => sheetLines(sheet, names[index] ?? '', width)),
+    ...(sheets.length > 1
+      ? [
+          [
+            `${sheets.length} jobs together: ${all}${sheets.some(({ notCounted }) => notCounted.length > 0) ? ', without what is not counted' : ''}`,
+          ],
+        ]
+      : []),
+    wrap(roundingNote(first), width),
+  ];
+  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}
+
+function sheetLines(sheet: CostSheet, name: string, width: number): string[] {
+  const rows = groupsOf(sheet).flatMap(({ group, lines }) => [
+    `  ${GROUP_WORDS[group]}`,
+    ...columns(
+      lines.map((line) => lineRow(line, sheet)),
+      { indent: 4, width, right: [2] },
+    ),
+  ]);
+  return [...wrap(name, width), ...rows, '  Sums', ...columns(sumRows(sheet), { indent: 4, width, right: [1] })];
+}
+
+export function comparedText(sheets: readonly CostSheet[], names: readonly string[], width: number): string {
+  const [first] = sheets;
+  if (!first) return '';
+  const letters = names.map((_, index) => String.fromCharCode(65 + index));
+  // The last column of a table wraps, and ends at no one place: an empty one after the amounts.
+  const rows = compareSheets(sheets).map((row) => comparedRow(row, first));
+  const tableRows = [[COMPARED_HEAD, ...letters], ...rows].map((row) => [...row, '']);
+  const blocks = [
+    names.flatMap((name, index) => wrap(`${letters[index]}  ${name}`, width)),
+    columns(tableRows, { indent: 2, width, right: letters.map((_, index) => index + 1) }),
+    wrap(roundingNote(first), width),
+  ];
+  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}
