@@ -1,6 +1,6 @@
 /** Cost sheets as text for the terminal: each by itself, or side by side. */
 import { compareSheets } from '../../core/cost/compare';
-import { totalOf, type CostSheet } from '../../core/cost/cost-sheet';
+import type { CostSheet } from '../../core/cost/cost-sheet';
 import {
   COMPARED_HEAD,
   comparedRow,
@@ -9,24 +9,17 @@ import {
   lineRow,
   roundingNote,
   sumRows,
+  togetherWords,
 } from '../../core/cost/cost-words';
-import { amountText } from '../../core/cost/price-text';
 import { columns, wrap } from '../print/text';
 
 /** @param names of the jobs or variants, in their order. */
 export function costText(sheets: readonly CostSheet[], names: readonly string[], width: number): string {
   const [first] = sheets;
   if (!first) return '';
-  const all = `${first.currency.code} ${amountText(totalOf(sheets), first.currency)}`;
   const blocks = [
     ...sheets.map((sheet, index) => sheetLines(sheet, names[index] ?? '', width)),
-    ...(sheets.length > 1
-      ? [
-          [
-            `${sheets.length} jobs together: ${all}${sheets.some(({ notCounted }) => notCounted.length > 0) ? ', without what is not counted' : ''}`,
-          ],
-        ]
-      : []),
+    ...(sheets.length > 1 ? [[togetherWords(sheets)]] : []),
     wrap(roundingNote(first), width),
   ];
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;

@@ -6,7 +6,7 @@ import { planBoards } from '../../core/cost/plan-boards';
 import { readyOrMade } from '../../core/cost/ready-or-made';
 import { variantName } from '../../core/cost/cost-words';
 import type { Problem } from '../../core/problem';
-import type { CostOptions } from '../verbs/cost';
+import type { CostOptions } from './cost-options';
 import { understandJob, type NoJob } from '../read-job';
 import { findJobs } from '../read-jobs';
 import { findShelf } from '../shelf-option';

@@ -5,7 +5,7 @@ import { showingOf } from '../../core/units';
 import { readFonts } from '../../host/fonts';
 import { checkFree, writeTogether } from '../../host/write-together';
 import type { CostsOnPaper } from '../../outputs/cost/costs-on-paper';
-import type { CostOptions } from '../verbs/cost';
+import type { CostOptions } from './cost-options';
 import { machineProblem } from '../refuse';
 import type { ExitCode, World } from '../world';
 import type { CostsFound } from './find-costs';

@@ -1,11 +1,11 @@
 /** `cost`: what framing jobs cost, line by line with the basis of each, compared, and as pages for customer and shop. */
 import { Option } from 'commander';
-import type { PaperName } from '../../bridge';
 import { compareSheets } from '../../core/cost/compare';
 import { costCsv } from '../../core/cost/cost-csv';
 import { totalOf } from '../../core/cost/cost-sheet';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
+import { COST_PAPERS, type CostOptions } from '../cost/cost-options';
 import { comparedText, costText } from '../cost/cost-text';
 import { findCosts, type CostsFound } from '../cost/find-costs';
 import { writeCostPapers } from '../cost/write-cost-papers';
@@ -13,23 +13,6 @@ import { pricesOption } from '../cost/prices-option';
 import { refuse } from '../refuse';
 import { shelfOption } from '../shelf-option';
 import type { Verb } from '../verb';
-
-const PAPERS = ['letter', 'legal', 'tabloid', 'a4', 'a3'] as const satisfies readonly PaperName[];
-
-export interface CostOptions {
-  readonly shelf: string;
-  readonly prices: string;
-  readonly moulding?: string;
-  readonly compare?: true;
-  readonly againstCustom?: true;
-  readonly proposal?: string;
-  readonly withoutPrices?: true;
-  readonly sheet?: string;
-  readonly paper?: (typeof PAPERS)[number];
-  readonly replace?: true;
-  readonly json?: true;
-  readonly csv?: true;
-}
 
 export const cost: Verb<CostOptions> = {
   name: 'cost',
@@ -55,7 +38,7 @@ currency, and no amount is ever rounded but where the sheet says so.`,
     new Option('--proposal <file>', 'write a page for the customer as a PDF, the jobs as variants side by side'),
     new Option('--without-prices', 'leave prices off that page'),
     new Option('--sheet <file>', 'write the cost sheets as a PDF for the shop'),
-    new Option('--paper <size>', 'of these pages (default: letter for inches, else a4)').choices(PAPERS),
+    new Option('--paper <size>', 'of these pages (default: letter for inches, else a4)').choices(COST_PAPERS),
     new Option('--replace', 'write over files of these names; without it none is ever touched'),
     jsonOption('"jobs", each with its lines and sums, amounts as decimals in text, and "together" or "compared"'),
     new Option('--csv', 'answer with all lines and sums as comma-separated values').conflicts('json'),

@@ -1,9 +1,9 @@
 /** Cost sheets in words, the same on screen, paper and terminal. */
-import { listed, uncapital } from '../phrases';
+import { counted, listed, uncapital } from '../phrases';
 import type { Money } from '../money';
 import { showingOf, sizeText } from '../units';
 import type { ComparedCell, ComparedRow, ComparedWhat } from './compare';
-import type { CostSheet } from './cost-sheet';
+import { totalOf, type CostSheet } from './cost-sheet';
 import { GROUPS, type CostGroup, type CostSlot, type PricedLine } from './line';
 import type { PriceRounding } from './price-list';
 import { amountText, percentText } from './price-text';
@@ -85,7 +85,16 @@ function without({ notCounted }: CostSheet): string {
   return `without ${listed(notCounted.map(uncapital))}`;
 }
 
-/** Said under every cost sheet. */
+/** What several jobs come to; of variants nobody wants a sum. */
+export function togetherWords(sheets: readonly CostSheet[]): string {
+  const [first] = sheets;
+  if (!first) return '';
+  const isOpen = sheets.some(({ notCounted }) => notCounted.length > 0);
+  const all = `${first.currency.code} ${amountText(totalOf(sheets), first.currency)}`;
+  return `${counted(sheets.length, 'job')} together: ${all}${isOpen ? ', without what is not counted' : ''}`;
+}
+
+/** Said with every cost sheet. */
 export function roundingNote({ currency: { code, places } }: CostSheet): string {
   const to = places === 0 ? 'whole amounts' : `${places} decimals`;
   return `Each line is rounded half up to ${to}, as ${code} is paid (ISO 4217); every sum is the sum of the amounts shown. What is not counted is in no sum.`;

@@ -1,8 +1,6 @@
 /** The cost sheets on paper, for the shop: every line with its basis, the sums, and variants side by side. */
 import type { Result } from '../../core/problem';
 import { compareSheets } from '../../core/cost/compare';
-import { amountText } from '../../core/cost/price-text';
-import { totalOf } from '../../core/cost/cost-sheet';
 import {
   COMPARED_HEAD,
   comparedRow,
@@ -12,6 +10,7 @@ import {
   lineRow,
   roundingNote,
   sumRows,
+  togetherWords,
 } from '../../core/cost/cost-words';
 import type { MakerHooks } from '../context';
 import { openTypesetter } from '../paper/document';
@@ -44,17 +43,12 @@ export function makeCostSheets(
     ...(isCompared ? [paragraphBlock(titlesOf(context), setting, { size: 14, weight: 'bold' })] : []),
     ...(isCompared ? comparedBlocks(variants, setting) : []),
     ...variants.flatMap((variant) => sheetBlocks(variant, setting)),
-    ...(isCompared || variants.length < 2 || !first ? [] : [headingBlock(togetherWords(variants))]),
+    ...(isCompared || variants.length < 2 || !first
+      ? []
+      : [headingBlock(togetherWords(variants.map(({ sheet }) => sheet)))]),
   ];
   const heads = { title: 'Cost sheet', under: 'What it costs, and how that comes about', place: 'for the shop', step: 'Writing the cost sheet' }; // prettier-ignore
   return drawCosts(context, blocks, heads, hooks);
-}
-
-function togetherWords(variants: readonly Variant[]): string {
-  const [first] = variants;
-  const { currency } = first?.sheet ?? { currency: { code: '', places: 2 } };
-  const total = amountText(totalOf(variants.map(({ sheet }) => sheet)), currency);
-  return `${variants.length} jobs together: ${currency.code} ${total}`;
 }
 
 const LINE_COLUMNS: readonly Omit<Column, 'heading'>[] = [
