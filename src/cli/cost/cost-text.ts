@@ -39,13 +39,13 @@ function sheetLines(sheet: CostSheet, name: string, width: number): string[] {
 export function comparedText(sheets: readonly CostSheet[], names: readonly string[], width: number): string {
   const [first] = sheets;
   if (!first) return '';
-  const letters = names.map((_, index) => String.fromCharCode(65 + index));
+  const numbers = names.map((_, index) => String(index + 1));
   // The last column of a table wraps, and ends at no one place: an empty one after the amounts.
   const rows = compareSheets(sheets).map((row) => comparedRow(row, first));
-  const tableRows = [[COMPARED_HEAD, ...letters], ...rows].map((row) => [...row, '']);
+  const tableRows = [[COMPARED_HEAD, ...numbers], ...rows].map((row) => [...row, '']);
   const blocks = [
-    names.flatMap((name, index) => wrap(`${letters[index]}  ${name}`, width)),
-    columns(tableRows, { indent: 2, width, right: letters.map((_, index) => index + 1) }),
+    columns(names.map((name, index) => [numbers[index] ?? '', name]), { indent: 0, width }), // prettier-ignore
+    columns(tableRows, { indent: 2, width, right: numbers.map((_, index) => index + 1) }),
     wrap(roundingNote(first), width),
   ];
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;

@@ -6,6 +6,7 @@ import type { Carried, HangingPlan } from '../hanging/hanging-plan';
 import { hangingAsk } from '../hanging/ask-of';
 import { planHanging } from '../hanging/plan-hanging';
 import { fixingScrews } from '../package/fixing-screws';
+import type { FramePart } from '../job/job';
 import { hasFixings } from '../package/parts';
 import { stackOf } from '../package/stack';
 import { standOutOf } from '../package/stand-out';
@@ -55,11 +56,16 @@ function hungBy(ask: LinesAsk): Line[] {
     const why = planned.problems.find(({ severity }) => severity === 'error')?.message ?? '';
     return [{ slot: 'hangers', what: 'Hangers', quantity: '', basis: `it can’t hang as the job says: ${why}` }];
   }
-  const comes = job.frame.comesWith.includes('hangers');
-  return planned.value.carried
-    .filter(({ part }) => !comes || part === 'hook')
-    .map((part) => carriedLine(ask, planned.value, part));
+  const comes = (part: Carried['part']) => COMES_AS[part].some((one) => job.frame.comesWith.includes(one));
+  return planned.value.carried.filter(({ part }) => !comes(part)).map((part) => carriedLine(ask, planned.value, part));
 }
+
+/** Parts that a frame may come with; nothing on the wall is among them. */
+const COMES_AS: Readonly<Record<Carried['part'], readonly FramePart[]>> = {
+  fitting: ['hangers'],
+  wire: ['wire'],
+  hook: [],
+};
 
 /** Hooks on the wall, what is on the frame, and the wire between. */
 function carriedLine(ask: LinesAsk, { hanger, wire }: HangingPlan, { part, name }: Carried): Line {

@@ -159,6 +159,9 @@ describe('parts and fixings', () => {
     });
     const level = { ...PLAIN, hanging: { ...hanging, hangerDown: '4 in', wireBelowTop: '4 in' } };
     expect(line('Hangers', [], level, things)?.basis).toMatch(/^it can’t hang as the job says: ./);
+    const frame: Contents['frame'] = { ...PLAIN.frame, comesWith: ['hangers'] };
+    expect(line('Wire', [], { ...wired, frame }, things)?.amount).toBe('1.40');
+    expect(line('Wire', [], { ...wired, frame: { ...frame, comesWith: ['wire'] } }, things)).toBeUndefined();
     // With moulding of 3 in in place of 2 the frame is 2 in wider outside, and so are the rings apart: 4 in aside, 4 up.
     const wider = line('Wire', [], wired, shelfOf(...PLAIN_SHELF, 'moulding,Elm,,,,,3,,,,,,1,ft', 'wire,Cord,,,,,,,,,,90 lb,0.60,ft'), { moulding: 'Elm' }); // prettier-ignore
     expect(wider?.amount).toBe((((12 + 2 * Math.sqrt(32) + 6) / 12) * 0.6).toFixed(2));
@@ -183,7 +186,7 @@ describe('parts and fixings', () => {
   });
 
   it('what comes with the frame is not charged; hooks on the wall are', () => {
-    const frame = { ...PLAIN.frame, comesWith: ['fixings', 'hangers', 'glazing'] as const };
+    const frame: Contents['frame'] = { ...PLAIN.frame, comesWith: ['fixings', 'hangers', 'glazing'] };
     const sheet = sheetOf({ ...PLAIN, frame }, shelf, pricesOf('currency,EUR'));
     expect(sheet.lines.map(({ what }) => what)).toEqual(['Mat layer 1', 'Mount board', 'Moulding', 'Hinges', 'Hooks on the wall']); // prettier-ignore
   });
