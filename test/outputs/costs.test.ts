@@ -49,7 +49,8 @@ async function read(made: ReturnType<typeof makeProposal>): Promise<ReadDocument
   return readPdf(result.value);
 }
 
-const proposal = (context: CostsOnPaper, withPrices = true) => read(makeProposal(context, { withPrices }));
+const proposal = (context: CostsOnPaper, withPrices = true, isCompared = true) =>
+  read(makeProposal(context, { withPrices, isCompared }));
 const sheets = (context: CostsOnPaper, isCompared = false) => read(makeCostSheets(context, { isCompared }));
 
 /** Fractions with the plain slash, as they are in words. */
@@ -114,6 +115,21 @@ describe('the proposal', () => {
       await proposal(costs([SOFT, { ...FERN, title: 'With gold', mat: { layers: [{ board: 'Gold' }] } }])),
     );
     expect(text).toMatch(/With gold: not in this price: .*mat layer 1/);
+  });
+
+  it('of jobs that are all bought has their sum, and of variants none', async () => {
+    const context = costs([SOFT, LINOCUTS]);
+    const sum = context.variants.reduce(
+      (all, { sheet }) => all.plus(sheet.total),
+      context.variants[0]!.sheet.total.times(0),
+    );
+    const together = wordsOf(await proposal(context, true, false));
+    expect(together).toContain('What you get: 2 frames');
+    expect(together).toContain(`2 jobs together: EUR ${sum.toFixed(2)}`);
+    expect(wordsOf(await proposal(context, false, false))).not.toContain('together');
+    const choice = wordsOf(await proposal(context));
+    expect(choice).toContain('2 variants to choose from');
+    expect(choice).not.toContain('together');
   });
 
   it('shows each variant to the scale that it says, from the front', async () => {

@@ -59,7 +59,7 @@ async function papersOf(
   const context: CostsOnPaper = { variants, showing, paper, fonts: await readFonts(world.resources) };
   const at = (file: string) => resolve(world.folder, file);
   return [
-    ...(proposal === undefined ? [] : [{ path: at(proposal), make: () => makeProposal(context, { withPrices: !withoutPrices }) }]), // prettier-ignore
+    ...(proposal === undefined ? [] : [{ path: at(proposal), make: () => makeProposal(context, { withPrices: !withoutPrices, isCompared }) }]), // prettier-ignore
     ...(sheet === undefined ? [] : [{ path: at(sheet), make: () => makeCostSheets(context, { isCompared }) }]),
   ];
 }

@@ -35,7 +35,7 @@ currency, and no amount is ever rounded but where the sheet says so.`,
     new Option('--moulding <name>', 'make the frames of this moulding of the shelf in place of the jobs’ own'),
     new Option('--compare', 'the jobs are variants: tell them side by side, with what each costs more or less'),
     new Option('--against-custom', 'one job: ready-made frames of the shelf beside a frame made to size').conflicts('compare'), // prettier-ignore
-    new Option('--proposal <file>', 'write a page for the customer as a PDF, the jobs as variants side by side'),
+    new Option('--proposal <file>', 'write a page for the customer as a PDF, jobs or variants side by side'),
     new Option('--without-prices', 'leave prices off that page'),
     new Option('--sheet <file>', 'write the cost sheets as a PDF for the shop'),
     new Option('--paper <size>', 'of these pages (default: letter for inches, else a4)').choices(COST_PAPERS),

@@ -75,6 +75,11 @@ function roundingWords({ way, step }: PriceRounding, { currency, includesTax }: 
   return includesTax ? `${rule}, of the price with tax` : rule;
 }
 
+function taxWords(percent: Money, { net, includesTax, currency }: CostSheet): string {
+  const of = `${percentText(percent)} of ${amountText(net, currency)}`;
+  return includesTax ? `${of}, as much as is in the total` : of;
+}
+
 function totalWords(sheet: CostSheet): string {
   if (sheet.taxes.length === 0) return 'no tax in the price list';
   return sheet.includesTax ? 'prices are told with tax' : 'tax on top of the price';

@@ -83,10 +83,10 @@ function glazingWords({ package: { glazing } }: Job, showing: Showing): string {
 /** What is paid: price, each tax by its name, and all together. */
 export function paidRows({ currency, net, taxes, total, includesTax }: CostSheet): OfferRow[] {
   const told = (amount: CostSheet['total']) => `${currency.code} ${amountText(amount, currency)}`;
-  const taxRows = taxes.map(({ name, percent, amount }): OfferRow => [
-    includesTax ? `of which ${name}, ${percentText(percent)}` : `${name}, ${percentText(percent)}`,
-    told(amount),
-  ]);
+  const taxRows = taxes.map(({ name, percent, amount }): OfferRow => {
+    const words = `${name}, ${percentText(percent).replace(' %', '\u00a0%')}`;
+    return [includesTax ? `of which ${words}` : words, told(amount)];
+  });
   if (taxes.length === 0) return [['Price', told(total)]];
   if (includesTax) return [['Price with tax', told(total)], ...taxRows];
   return [['Price', told(net)], ...taxRows, ['In all', told(total)]];
@@ -113,6 +113,7 @@ export function customerCautions(jobs: readonly Job[]): string {
 /** Left for the pen. */
 export const TO_FILL_IN = ['Offer holds until', 'Date', 'Signature'] as const;
 
-export function countedOptions(count: number): string {
-  return count === 1 ? 'What you get' : `What you get: ${counted(count, 'variant')} to choose from`;
+export function offerHeading(count: number, isChoice: boolean): string {
+  if (count === 1) return 'What you get';
+  return `What you get: ${isChoice ? `${counted(count, 'variant')} to choose from` : counted(count, 'frame')}`;
 }

@@ -1,7 +1,7 @@
 /** The proposal, for the customer: what they get, variants side by side, prices on wish, and room to sign; nothing of the shop's reckoning. */
 import type { Result } from '../../core/problem';
 import {
-  countedOptions,
+  offerHeading,
   customerCautions,
   notInPrices,
   offerRows,
@@ -9,6 +9,7 @@ import {
   TO_FILL_IN,
   type OfferRow,
 } from '../../core/cost/offer-words';
+import { togetherWords } from '../../core/cost/cost-words';
 import type { MakerHooks } from '../context';
 import { openTypesetter } from '../paper/document';
 import { endedBy, unparted, type Block } from '../paper/flow';
@@ -23,6 +24,8 @@ import { frontsBlock } from './front-drawing';
 
 export interface ProposalChoice {
   readonly withPrices: boolean;
+  /** True where one of them is chosen; else all are bought, and have a sum. */
+  readonly isCompared: boolean;
 }
 
 const LABEL = 32;
@@ -35,7 +38,7 @@ const TALLEST = 80;
 /** Rejects with the signal's reason when cancelled. */
 export function makeProposal(
   context: CostsOnPaper,
-  { withPrices }: ProposalChoice,
+  choice: ProposalChoice,
   hooks: MakerHooks = {},
 ): Promise<Result<Uint8Array>> {
   const { variants, fonts } = context;
@@ -43,9 +46,9 @@ export function makeProposal(
   const setting = { typesetter: openTypesetter(fonts), width };
   const told = [
     paragraphBlock(titlesOf(context), setting, { size: 14, weight: 'bold' }),
-    ...lotsOf(variants).flatMap((lot, index) => lotBlocks(context, lot, withPrices, setting, index === 0)),
+    ...lotsOf(variants).flatMap((lot, index) => lotBlocks(context, lot, choice, setting, index === 0)),
   ];
-  const end = unparted([...endBlocks(context, withPrices, setting), signBlock(setting)]);
+  const end = unparted([...endBlocks(context, choice, setting), signBlock(setting)]);
   return drawCosts(
     context,
     endedBy(told, end),
@@ -63,7 +66,7 @@ export function makeProposal(
 function lotBlocks(
   { variants, showing }: CostsOnPaper,
   lot: readonly Variant[],
-  withPrices: boolean,
+  { withPrices, isCompared }: ProposalChoice,
   setting: Setting,
   isFirst: boolean,
 ): Block[] {
@@ -83,7 +86,7 @@ function lotBlocks(
     ...(withPrices ? rows(({ sheet }) => paidRows(sheet), BOLD) : []),
   ];
   return [
-    ...(isFirst ? [headingBlock(countedOptions(variants.length))] : []),
+    ...(isFirst ? [headingBlock(offerHeading(variants.length, isCompared))] : []),
     frontsBlock(fronts, { first: LABEL, each }, TALLEST, showing),
     ...names.map((block) => ({ ...block, withNext: true })),
     ...all.map((block) => ({ ...block, again: names })),
@@ -99,10 +102,12 @@ function side(all: readonly (readonly OfferRow[])[]): string[][] {
   });
 }
 
-function endBlocks({ variants }: CostsOnPaper, withPrices: boolean, setting: Setting): Block[] {
+function endBlocks({ variants }: CostsOnPaper, { withPrices, isCompared }: ProposalChoice, setting: Setting): Block[] {
+  const hasSum = withPrices && !isCompared && variants.length > 1;
   const missing = withPrices ? notInPrices(variants) : [];
   return [
     { height: 3, draw: () => undefined },
+    ...(hasSum ? [paragraphBlock(togetherWords(variants.map(({ sheet }) => sheet)), setting, BOLD)] : []),
     ...missing.map((words) => paragraphBlock(words, setting)),
     paragraphBlock(customerCautions(variants.map(({ job }) => job)), setting, SMALL),
   ];
