@@ -53,11 +53,7 @@ export function sumRows(sheet: CostSheet): SumRow[] {
     ['Price', told(price), ''],
     ...(rounding ? [['Rounding', told(rounding.amount), roundingWords(rounding, sheet)] as const] : []),
     ...(net.eq(price) || !rounding ? [] : [['Price, rounded', told(net), ''] as const]),
-    ...taxes.map(({ name, percent, amount }): SumRow => [
-      name,
-      told(amount),
-      `${percentText(percent)} of ${told(net)}`,
-    ]),
+    ...taxes.map(({ name, percent, amount }): SumRow => [name, told(amount), taxWords(percent, sheet)]),
     ['Total', `${sheet.currency.code} ${told(sheet.total)}`, totalWords(sheet)],
   ];
 }

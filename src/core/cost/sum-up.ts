@@ -32,7 +32,7 @@ export interface Sums {
   readonly earning?: Earning;
   /** Cost and earning. */
   readonly price: Money;
-  /** What rounding adds; below nothing: takes. */
+  /** What rounding adds; below nothing: takes. There too where no rule is given and taxes are within the price. */
   readonly rounding?: PriceRounding & { readonly amount: Money };
   /** Price and rounding: what taxes are reckoned of. */
   readonly net: Money;
@@ -53,13 +53,14 @@ export function sumUp(lines: readonly PricedLine[], prices: PriceList): Sums {
   const cost = direct.plus(overhead?.amount ?? NO_MONEY);
   const earning = prices.earning && earningOf(prices.earning, cost, places);
   const price = cost.plus(earning?.amount ?? NO_MONEY);
-  const { net, taxes } = prices.includesTax ? taxesWithin(price, prices) : taxesOnTop(price, prices);
+  const rounding = prices.rounding ?? (prices.includesTax ? toSmallest(places) : undefined);
+  const { net, taxes } = prices.includesTax ? taxesWithin(price, prices, rounding) : taxesOnTop(price, prices, rounding); // prettier-ignore
   return {
     cost,
     ...(overhead ? { overhead } : {}),
     ...(earning ? { earning } : {}),
     price,
-    ...(prices.rounding ? { rounding: { ...prices.rounding, amount: net.minus(price) } } : {}),
+    ...(rounding ? { rounding: { ...rounding, amount: net.minus(price) } } : {}),
     net,
     taxes,
     includesTax: prices.includesTax,
@@ -84,8 +85,13 @@ function earningOf({ of, percent }: NonNullable<PriceList['earning']>, cost: Mon
 
 type Taxed = Pick<Sums, 'net' | 'taxes'>;
 
+/** What taxes that are taken out of a whole sum leave may be a smallest coin more or less than the price before them. */
+function toSmallest(places: number): PriceRounding {
+  return { way: 'nearest', step: money(10).pow(-places) };
+}
+
 /** The price is rounded, and each tax is reckoned of that. */
-function taxesOnTop(price: Money, { rounding, taxes, currency }: PriceList): Taxed {
+function taxesOnTop(price: Money, { taxes, currency }: PriceList, rounding: PriceRounding | undefined): Taxed {
   const net = rounding ? onStep(price, rounding.step, rounding.way) : price;
   return {
     net,
@@ -94,7 +100,11 @@ function taxesOnTop(price: Money, { rounding, taxes, currency }: PriceList): Tax
 }
 
 /** The price with all taxes is rounded; what of that is tax is taken out again, so that it is that sum which lies on the step. */
-function taxesWithin(price: Money, { rounding, taxes, currency: { places } }: PriceList): Taxed {
+function taxesWithin(
+  price: Money,
+  { taxes, currency: { places } }: PriceList,
+  rounding: PriceRounding | undefined,
+): Taxed {
   const all = HUNDRED.plus(sumOf(taxes.map(({ percent }) => percent)));
   const gross = price.times(all).div(HUNDRED);
   const total = rounding ? onStep(gross, rounding.step, rounding.way) : roundedTo(gross, places);
