@@ -27,7 +27,7 @@ export function materialLines(ask: LinesAsk): Line[] {
     ...sold.map((piece) => pieceLine(ask, piece, 'backing')),
     ...backings
       .filter((piece) => !sold.includes(piece))
-      .map(({ material }) => partLine(ask, 'backing', 'backing', `Backing, ${material}`)),
+      .map(({ material }) => partLine(ask, 'backing', 'backing', `Backing of ${material}`)),
     ...(of('dust cover').length > 0 ? [partLine(ask, 'dust cover', 'dust cover', 'Dust cover')] : []),
     frameLine(ask),
   ];

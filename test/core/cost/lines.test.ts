@@ -127,7 +127,7 @@ describe('parts and fixings', () => {
 
   it.each([
     ['Dust cover', 'part,0.90,sq ft,dust cover', '2.00', 'area of 16 x 20 in at 0.90 per sq ft'],
-    ['Backing, foam board', 'part,10,m2,backing', '2.06', 'area of 16 x 20 in at 10.00 per m2'], // 0.206451 m²
+    ['Backing of foam board', 'part,10,m2,backing', '2.06', 'area of 16 x 20 in at 10.00 per m2'], // 0.206451 m²
     ['Spacer', 'part,0.50,ft,spacer', '3.00', 'once round 16 x 20 in at 0.50 per ft'],
     ['Points', 'part,0.01,in,points', '0.72', 'once round 16 x 20 in at 0.01 per in'],
     ['Hinges', 'part,0.35,frame,hinges', '0.35', 'at 0.35 per frame'],
