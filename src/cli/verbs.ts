@@ -3,6 +3,7 @@ import type { Verb } from './verb';
 import { calibrateVerb } from './verbs/calibrate';
 import { care } from './verbs/care';
 import { check } from './verbs/check';
+import { cost } from './verbs/cost';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
@@ -27,6 +28,7 @@ export const VERBS: readonly Verb[] = [
   packageVerb,
   pieces,
   sheets,
+  cost,
   care,
   hangVerb,
   shelf,
