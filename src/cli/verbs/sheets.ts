@@ -12,10 +12,12 @@ import {
   shareWords,
   sheetTitle,
   stepRows,
+  unplannedWords,
 } from '../../core/sheets/sheet-words';
 import { tooFew } from '../../core/sheets/size-problems';
 import { bad, good, type Result } from '../../core/problem';
 import { showingOf, type Showing } from '../../core/units';
+import { filesText } from '../export-into';
 import { inFile } from '../in-file';
 import { lengthOption } from '../length-option';
 import { jsonOption } from '../options';
@@ -24,11 +26,12 @@ import { columns, paragraph, wrap } from '../print/text';
 import { findJobs } from '../read-jobs';
 import { readText } from '../read-text';
 import { refuse } from '../refuse';
+import { PAPERS_HELP, paperOptions, putOnPaper, type PaperWords } from '../sheet-papers';
 import { findShelf, shelfOption } from '../shelf-option';
 import type { Verb } from '../verb';
 import type { World } from '../world';
 
-interface Options {
+interface Options extends PaperWords {
   readonly stock?: string;
   readonly shelf?: string;
   readonly kerf?: string;
@@ -48,10 +51,13 @@ export const sheets: Verb<Options> = {
   more: `Mats and mount boards of the jobs named, board by board, and whatever else the list of stock has.
 The list (resources/stock.md) gives sheets and remnants; of a board that it has no sheets of, the
 shelf's are taken. What falls out of the windows of these very mats counts as stock too. The same
-seed and rounds give the same plan. Without prices the area of new sheets is what costs.`,
+seed and rounds give the same plan. Without prices the area of new sheets is what costs.
+
+${PAPERS_HELP}`,
   examples: [
     'npm run -s matwright -- sheets resources/samples/2-fern-cyanotype.json --shelf resources/shelf.csv',
     'npm run -s matwright -- sheets resources/samples/1-sea-chart.json resources/samples/3-nine-linocuts.json --shelf resources/shelf.csv --stock resources/stock.csv',
+    'npm run -s matwright -- sheets resources/samples/3-nine-linocuts.json --out bench --only sheet-plan,labels',
   ],
   takesJob: true,
   takesSeveral: true,
@@ -70,6 +76,7 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
       .default(20_000)
       .argParser(wholeFrom(1, 10_000_000)),
     new Option('--seed <number>', 'of the search').default(1).argParser(wholeFrom(0, 2 ** 31 - 1)),
+    ...paperOptions(),
     jsonOption('"boards": each with its "sheets", their pieces, cuts and what is left; lengths in mm'),
   ],
   async run(world, options, first, more) {
@@ -83,14 +90,19 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
     const told = found.problems.filter(({ severity }) => severity !== 'note');
     const problems = [...choice.problems, ...told, ...wrong, ...asks.filter(({ board }) => !planned.some((one) => one.board === board)).map(({ board }) => tooFew(board))]; // prettier-ignore
     if (problems.some(({ severity }) => severity === 'error')) return refuse({ code: 1, problems }, json, world);
-    const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } });
+    const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } }, options.units);
+    const papers = await putOnPaper(world, found.jobs, { boards: planned, unplanned }, showing, options);
+    if (!papers.ok) return refuse(papers, json, world);
+    const { files } = papers;
+    problems.push(...papers.problems);
     if (json)
-      await world.say(jsonText({ ok: true, lengths: 'mm', boards: planned.map(({ board, plan }) => ({ board, ...plan })), unplanned, problems })); // prettier-ignore
+      await world.say(jsonText({ ok: true, lengths: 'mm', boards: planned.map(({ board, plan }) => ({ board, ...plan })), unplanned, ...(files.length > 0 ? { files } : {}), problems })); // prettier-ignore
     else {
       await world.say(
         [
           ...planned.map((one) => boardText(one, showing, world.columns)),
           ...unplannedText(unplanned, world.columns),
+          ...(files.length > 0 ? [filesText(files, world.columns)] : []),
         ].join('\n'),
       );
       world.tell(problems.length === 0 ? '' : `\n${problemsText(problems, world.columns)}`);
@@ -112,9 +124,8 @@ function boardText(planned: PlannedBoard, showing: Showing, width: number): stri
 }
 
 function unplannedText(unplanned: readonly Unplanned[], width: number): string[] {
-  if (unplanned.length === 0) return [];
-  const told = unplanned.map(({ name, material, count }) => `${count} x ${name} (${material})`).join(', ');
-  return [`${wrap(`Not planned, since no sheets of it are listed: ${told}.`, width).join('\n')}\n`];
+  const words = unplannedWords(unplanned);
+  return words === '' ? [] : [`${wrap(words, width).join('\n')}\n`];
 }
 
 async function readChoice(options: Options, world: World): Promise<Result<SheetsChoice>> {
