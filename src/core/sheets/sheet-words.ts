@@ -58,12 +58,17 @@ export function shareWords({ plan }: PlannedBoard, rule: KeepRule = USUAL_KEEP):
   return `Pieces ${percent(all.pieces)}, kept ${percent(all.kept)}, waste ${percent(all.waste)}${cuts}`;
 }
 
-/** Such as `2  sheet, 32 x 40 in, 91 % used`. */
+/** Such as `2  new sheet, 32 x 40 in, 91 % used`. */
 export function sheetTitle(sheet: PlannedSheet, index: number, showing: Showing): string {
+  return `${index + 1}  ${sheetWords(sheet, showing)}`;
+}
+
+/** The same without its number. */
+export function sheetWords(sheet: PlannedSheet, showing: Showing): string {
   const { stock, pieces } = sheet;
   const { sheet: whole, pieces: used } = accountOf({ ...sheet, pieces, left: [] });
   const what = stock.kind === 'fallout' ? `what falls out of ${stock.id}` : stock.kind === 'sheet' ? 'new sheet' : stock.kind; // prettier-ignore
-  return `${index + 1}  ${what}, ${sizeText(stock, showing)}, ${Math.round(100 * shareOf(used, whole))} % used`;
+  return `${what}, ${sizeText(stock, showing)}, ${Math.round(100 * shareOf(used, whole))} % used`;
 }
 
 /** Numbers, what, size, and whether it lies turned. */
@@ -155,9 +160,9 @@ export function alikeWords(sheets: readonly PlannedSheet[], { places }: AlikeShe
   return `${counted(places.length, 'sheet')} like this. The numbers of the pieces are, in the same order, ${told}.`;
 }
 
-/** Upon which face a label or a note goes: the one that is not seen in the frame. */
+/** Upon which face a label goes: the one that is not seen in the frame. */
 export function labelFace(kind: PieceKind | undefined): string {
-  return kind === 'glazing' ? 'take off before framing' : 'on the back';
+  return kind === 'glazing' ? 'label comes off before framing' : 'label on the back';
 }
 
 /** Whether glass is among what is cut. */

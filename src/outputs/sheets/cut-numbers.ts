@@ -5,6 +5,7 @@ import { capHeight } from '../paper/label';
 import { PENS } from '../paper/pens';
 import type { Room } from '../paper/room';
 import type { Surface } from '../paper/surface';
+import { SMALLEST, type TextStyle } from '../paper/type';
 
 export interface NumberedLine extends Pick<CutStep, 'kind' | 'stage'> {
   /** Of its step, from 1. */
@@ -13,26 +14,60 @@ export interface NumberedLine extends Pick<CutStep, 'kind' | 'stage'> {
   readonly to: Point;
 }
 
-const STYLE = { size: 6, weight: 'bold', align: 'centre' } as const;
+const STYLE = { weight: 'bold', align: 'centre' } as const;
+/** Type, points: smaller where there is no room for the larger. */
+const SIZES = [7, SMALLEST];
 /** Round the number within its circle, mm. */
 const AIR = 0.35;
 /** Parts of a line where its number may lie, best first. */
 const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88, 0.06, 0.94, 0, 1];
 
-/** @returns the steps of which at least one cut has its number. */
-export function numberCuts(surface: Surface, room: Room, lines: readonly NumberedLine[]): ReadonlySet<number> {
-  const told = new Set<number>();
-  for (const line of lines) {
-    // Trimming goes all round: once is enough.
-    if (line.kind !== 'cut' && told.has(line.number)) continue;
-    const radius = radiusOf(surface, line.number);
-    const round = placesOn(line, lines, radius).map((centre) => ({ centre, box: boxRoundOf(centre, radius) }));
-    const found = room.takeFirst(round);
-    if (!found) continue;
-    drawNumber(surface, line.number, found.centre, radius);
-    told.add(line.number);
+/** The circles of a sheet, that are drawn in two rounds: one for each step before there are words, the others after. */
+export class CutNumbers {
+  /** Steps of which a cut has its number. */
+  readonly told = new Set<number>();
+  readonly #left: Set<NumberedLine>;
+
+  /** @param room where circles may lie, clear of all that is taken there. */
+  constructor(
+    private readonly surface: Surface,
+    private readonly room: Room,
+    private readonly lines: readonly NumberedLine[],
+  ) {
+    this.#left = new Set(lines);
   }
-  return told;
+
+  /** @returns the boxes taken. Short cuts come first, since they have the least choice. */
+  first(): Box[] {
+    const byLength = this.lines.toSorted((a, b) => lengthOf(a) - lengthOf(b));
+    return byLength.flatMap((line) => (this.told.has(line.number) ? [] : (this.#place(line) ?? [])));
+  }
+
+  others(): void {
+    for (const line of this.#left) {
+      // Trimming goes all round: once is enough.
+      if (line.kind === 'cut' || !this.told.has(line.number)) this.#place(line);
+    }
+  }
+
+  #place(line: NumberedLine): Box | undefined {
+    for (const size of SIZES) {
+      const style = { ...STYLE, size };
+      const radius = radiusOf(this.surface, line.number, style);
+      const round = placesOn(line, this.lines, radius).map((centre) => ({ centre, box: boxRoundOf(centre, radius) }));
+      const found = this.room.takeFirst(round);
+      if (!found) continue;
+      drawNumber(this.surface, line.number, found.centre, radius, style);
+      this.told.add(line.number);
+      this.#left.delete(line);
+      return found.box;
+    }
+    return undefined;
+  }
+}
+
+function lengthOf({ from, to }: NumberedLine): number {
+  return Math.hypot(to.x - from.x, to.y - from.y);
 }
 
 /** Where other cuts meet the line comes last. */
@@ -51,17 +86,17 @@ function distance({ x, y }: Point, { from, to }: NumberedLine): number {
   return Math.hypot(aside, along);
 }
 
-function radiusOf(surface: Surface, number: number): number {
-  return Math.hypot(surface.width(String(number), STYLE) / 2, capHeight(STYLE.size) / 2) + AIR;
+function radiusOf(surface: Surface, number: number, style: TextStyle): number {
+  return Math.hypot(surface.width(String(number), style) / 2, capHeight(style.size) / 2) + AIR;
 }
 
 function boxRoundOf({ x, y }: Point, radius: number): Box {
   return boxAt({ x: x - radius, y: y - radius }, { width: 2 * radius, height: 2 * radius });
 }
 
-function drawNumber(surface: Surface, number: number, centre: Point, radius: number): void {
+function drawNumber(surface: Surface, number: number, centre: Point, radius: number, style: TextStyle): void {
   const corners = Array.from({ length: 24 }, (_, index) => (index * Math.PI) / 12);
   surface.fillArea(corners.map((angle) => ({ x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) })), 'white'); // prettier-ignore
   surface.circle(centre, radius, PENS.mark);
-  surface.text(String(number), { x: centre.x, y: centre.y - capHeight(STYLE.size) / 2 }, STYLE);
+  surface.text(String(number), { x: centre.x, y: centre.y - capHeight(style.size) / 2 }, style);
 }

@@ -9,7 +9,7 @@ import type { PapersContext } from './papers-context';
 
 const COLUMNS = 3;
 /** A label is as high, mm, unless the longest of the names needs more. */
-const USUAL = 46;
+const USUAL = 36;
 /** From its edges to its words, mm. */
 const INSIDE = 3.2;
 /** Arms of the crosses at which labels are cut apart, mm. */

@@ -8,6 +8,7 @@ import { tableBlocks } from '../paper/section-blocks';
 import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { BLADE_CAUTION, GLASS_CAUTION } from '../template/steps';
 import type { PapersContext } from './papers-context';
+import { withoutEmpty } from './sheet-blocks';
 
 const SMALL = { size: 8 } as const;
 
@@ -20,12 +21,16 @@ export function overviewBlocks(context: PapersContext, setting: Setting): Block[
     paidText(board),
     kerfWords(board, context),
   ]);
+  const goodness = boards.map((board) => [
+    board.board,
+    planWords(board),
+    `${shareWords(board, keep)}; ${settingsWords(board.plan.sheets)}.`,
+  ]);
   return [
     ...jobsBlocks(boards, setting),
-    ...tableBlocks('To fetch', { heads: ['Board', 'Sheets', 'Cost', 'Trim and saw'], rows }, setting),
-    headingBlock('How it comes out'),
-    ...boards.map((board) => paragraphBlock(`${board.board}: ${planWords(board)} ${shareWords(board, keep)}; ${settingsWords(board.plan.sheets)}.`, setting)), // prettier-ignore
-    ...(missing === '' ? [] : [paragraphBlock(missing, setting, { size: 9, weight: 'bold' })]),
+    ...tableBlocks('To fetch', withoutEmpty(['Board', 'Sheets', 'Cost', 'Trim and saw'], rows), setting),
+    ...tableBlocks('How it comes out', { heads: ['Board', 'How good it is', 'Where the board goes'], rows: goodness }, setting),
+    ...(missing === '' ? [] : [headingBlock('Not on these sheets'), paragraphBlock(missing, setting)]),
     headingBlock('How to cut'),
     ...numberedBlocks(STEPS, setting),
     ...unparted([

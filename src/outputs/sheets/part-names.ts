@@ -7,7 +7,7 @@ import { windowsOnSheet } from '../../core/sheets/windows-on-sheet';
 import { sizeText } from '../../core/units';
 import { drawArrow } from '../paper/arrow';
 import { placeLabel, placeOnWhite, smaller, spotsIn, type Label, type LabelLine } from '../paper/label';
-import { boxRound, Room } from '../paper/room';
+import { boxRound, overlaps, Room } from '../paper/room';
 import { boxAtScale, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
 import type { Setting } from '../paper/text-blocks';
@@ -21,31 +21,34 @@ const SMALL: TextStyle = { size: 7 };
 /** Of the arrow: mm, and of the shorter side of its piece. */
 const ARROW = { most: 5, part: 0.22, least: 1.2 } as const;
 
-/** @returns the boxes taken; none where not even the number has room. */
+/**
+ * @param taken boxes that no word may lie on.
+ * @returns the box of its words; undefined where not even the number has room.
+ */
 export function namePiece(
   surface: Surface,
   placed: PlacedPiece,
+  taken: readonly Box[],
   at: At,
   setting: Setting,
   context: PapersContext,
-): readonly Box[] {
-  const outer = boxAtScale(at, placed.box);
-  const inner = grow(outer, -INSIDE);
+): Box | undefined {
+  const inner = grow(boxAtScale(at, placed.box), -INSIDE);
   const room = new Room(inner);
   const openings = windowsOnSheet(placed).map(({ name, box }) => ({ name, box: boxAtScale(at, box) }));
   for (const { box } of openings) for (const edge of edgesOf(box)) room.takeCrossable(edge);
-  const arrow = pointToTop(surface, outer, placed.turned);
-  if (arrow) room.take(arrow);
-  const number = placeOnWhite(surface, room, pieceLabels(placed, inner, setting, context), spotsIn(inner));
-  const letters = openings.flatMap(({ name, box }) => {
+  for (const box of taken) if (overlaps(box, inner)) room.take(box);
+  const number = placeFirst(surface, room, pieceLabels(placed, inner, setting, context), inner);
+  for (const { name, box } of openings) {
     const letter: Label = { lines: [{ words: name, size: 6 }], turn: 0 };
-    return placeLabel(surface, room, [letter], spotsIn(grow(box, -INSIDE))) ?? [];
-  });
-  return number ? [number, ...letters, ...(arrow ? [arrow] : [])] : [];
+    placeLabel(surface, room, [letter], spotsIn(grow(box, -INSIDE)));
+  }
+  return number;
 }
 
 /** In the middle of the edge that hangs at the top; undefined where the piece is too small for it. */
-function pointToTop(surface: Surface, box: Box, turned: boolean): Box | undefined {
+export function pointToTop(surface: Surface, { box: on, turned }: PlacedPiece, at: At): Box | undefined {
+  const box = boxAtScale(at, on);
   const long = Math.min(ARROW.most, ARROW.part * Math.min(widthOf(box), heightOf(box)));
   if (long < ARROW.least) return undefined;
   const tip = turned
@@ -84,10 +87,17 @@ function titleLines(title: string, wide: number, { typesetter }: Setting): Label
   return lines.length <= 2 ? lines.map((words) => ({ words, ...SMALL })) : [];
 }
 
-/** @returns the box taken; undefined where there is no room, as in slivers. */
-export function nameLeft(surface: Surface, box: Box, at: At, { showing, keep }: PapersContext): Box | undefined {
+/** @returns the box of its words; undefined where there is no room, as in slivers. */
+export function nameLeft(
+  surface: Surface,
+  box: Box,
+  taken: readonly Box[],
+  at: At,
+  { showing, keep }: PapersContext,
+): Box | undefined {
   const inner = grow(boxAtScale(at, box), -INSIDE);
-  const words = KEEPING_WORDS[keepingOf(box, keep)];
+  const kind = keepingOf(box, keep);
+  const words = KEEPING_WORDS[kind];
   const size = fractions(sizeText({ width: widthOf(box), height: heightOf(box) }, showing));
   const labels = ([0, 90] as const).flatMap((turn): Label[] => [
     {
@@ -101,13 +111,21 @@ export function nameLeft(surface: Surface, box: Box, at: At, { showing, keep }: 
     { lines: [{ words: size, ...SMALL }], turn },
   ]);
   const byLines = [labels[0], labels[3], labels[1], labels[4], labels[2], labels[5]].flatMap((label) => label ?? []);
-  return placeWhitely(surface, new Room(inner), byLines, inner);
+  const room = new Room(inner);
+  for (const one of taken) if (overlaps(one, inner)) room.take(one);
+  if (kind !== 'waste') return placeLabel(surface, room, byLines, spotsIn(inner));
+  // Over hatching there is no place that is free of lines.
+  room.takeCrossable(inner);
+  return placeOnWhite(surface, room, byLines, spotsIn(inner));
 }
 
-/** Over hatching there is no place that is free of lines. */
-function placeWhitely(surface: Surface, room: Room, labels: readonly Label[], within: Box): Box | undefined {
-  room.takeCrossable(within);
-  return placeOnWhite(surface, room, labels, spotsIn(within));
+/** The fullest label comes first, even where it has to lie over the lines of windows. */
+function placeFirst(surface: Surface, room: Room, labels: readonly Label[], within: Box): Box | undefined {
+  for (const label of labels) {
+    const taken = placeOnWhite(surface, room, [label], spotsIn(within));
+    if (taken) return taken;
+  }
+  return undefined;
 }
 
 function edgesOf({ left, right, bottom, top }: Box): Box[] {

@@ -1,10 +1,12 @@
 /** A sheet of a plan as blocks that flow from page to page: its drawing, the steps that cut it, its pieces, and what is left. */
+import { capital } from '../../core/phrases';
 import type { AlikeSheets } from '../../core/sheets/alike-sheets';
-import { alikeWords, leftWords, pieceRows, sheetTitle, stepRows } from '../../core/sheets/sheet-words';
+import { alikeWords, leftWords, pieceRows, sheetWords, stepRows } from '../../core/sheets/sheet-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
-import type { Block } from '../paper/flow';
+import type { PlannedSheet } from '../../core/sheets/plan';
+import { endedBy, unparted, type Block } from '../paper/flow';
 import { tableBlocks } from '../paper/section-blocks';
-import { paragraphBlock, type Setting } from '../paper/text-blocks';
+import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import type { PapersContext } from './papers-context';
 import { drawingBlock, sheetScale } from './sheet-drawing';
 
@@ -12,6 +14,10 @@ import { drawingBlock, sheetScale } from './sheet-drawing';
 const HEIGHTS = [215, 170, 130, 100];
 /** No piece is drawn narrower for the sake of a page, mm. */
 const READABLE = 10;
+/** Pieces that still stand in one column. */
+const MANY = 6;
+/** Rows that are not parted between two pages; they fill no page, even when every one wraps. */
+const TOGETHER = 16;
 const STEP_HEADS = ['Step', 'Guide', 'How', 'In hand', 'What comes of it'] as const;
 const PIECE_HEADS = ['Number', 'Piece', 'Size', 'Lies'] as const;
 
@@ -34,13 +40,39 @@ export function sheetWays(
     ...(sheet.steps.length === 0
       ? [paragraphBlock('The sheet is the piece: nothing is cut.', setting)]
       : tableBlocks('Cuts', { heads: STEP_HEADS, rows: stepRows(sheet, showing) }, setting)),
-    ...(sheet.left.length === 0 ? [] : [paragraphBlock(`Left: ${leftWords(sheet, showing, context.keep)}.`, setting)]),
-    ...tableBlocks('Pieces', { heads: PIECE_HEADS, rows: pieceRows(sheet, showing) }, setting),
+    ...piecesBlocks(sheet, setting, context),
   ]);
 }
 
+/** On one page where they are not too many, so that two columns are read down and not across pages. */
+function piecesBlocks(sheet: PlannedSheet, setting: Setting, context: PapersContext): readonly Block[] {
+  const table = piecesTable(sheet, context);
+  const blocks = endedBy(tableBlocks('Pieces', table, setting), leftBlocks(sheet, setting, context));
+  return table.rows.length <= TOGETHER ? unparted(blocks) : blocks;
+}
+
+/** In two columns where they are many. */
+function piecesTable(sheet: PlannedSheet, { showing }: PapersContext) {
+  const { heads, rows } = withoutEmpty(PIECE_HEADS, pieceRows(sheet, showing));
+  if (rows.length <= MANY) return { heads, rows };
+  const half = Math.ceil(rows.length / 2);
+  const none = heads.map(() => '');
+  return { heads: [...heads, ...heads], rows: rows.slice(0, half).map((row, index) => [...row, ...(rows[half + index] ?? none)]) }; // prettier-ignore
+}
+
+function leftBlocks(sheet: PlannedSheet, setting: Setting, { showing, keep }: PapersContext): Block[] {
+  if (sheet.left.length === 0) return [];
+  return [headingBlock('Left'), paragraphBlock(`${capital(leftWords(sheet, showing, keep))}.`, setting)];
+}
+
+/** A table without the columns in which nothing stands. */
+export function withoutEmpty(heads: readonly string[], rows: readonly (readonly string[])[]) {
+  const isTold = (_: string, column: number) => rows.some((row) => row[column] !== '');
+  return { heads: heads.filter(isTold), rows: rows.map((row) => row.filter(isTold)) };
+}
+
 function headBlocks(board: PlannedBoard, alike: AlikeSheets, setting: Setting, { showing }: PapersContext): Block[] {
-  const title = `${board.board}, sheet ${sheetTitle(alike.sheet, alike.places[0] ?? 0, showing)}`;
+  const title = `${board.board}, sheet ${(alike.places[0] ?? 0) + 1}: ${sheetWords(alike.sheet, showing)}`;
   const like = alikeWords(board.plan.sheets, alike);
   return [
     { ...paragraphBlock(title, setting, { size: 11, weight: 'bold' }), withNext: true },

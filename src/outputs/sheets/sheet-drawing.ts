@@ -15,8 +15,8 @@ import { atScale, boxAtScale, scaleFor, type At, type Scale } from '../paper/sca
 import type { Surface } from '../paper/surface';
 import type { Setting } from '../paper/text-blocks';
 import type { PapersContext } from './papers-context';
-import { nameLeft, namePiece } from './part-names';
-import { numberCuts, type NumberedLine } from './cut-numbers';
+import { nameLeft, namePiece, pointToTop } from './part-names';
+import { CutNumbers, type NumberedLine } from './cut-numbers';
 
 /** Room for the dimensions, and for circles that stand half out of the sheet, mm. */
 const AROUND = { left: 8, below: 8, above: 3, right: 3 } as const;
@@ -48,7 +48,7 @@ export function drawingBlock(view: SheetView, scale: Scale, setting: Setting, co
       const free = setting.width - wide - AROUND.left - AROUND.right;
       const corner = { x: x + AROUND.left + Math.max(0, free) / 2, y: y - AROUND.above - high };
       const untold = new Drawing(surface, view, atScale(scale, corner), setting, context).draw();
-      const signs = `${scale.words}, seen from the front. Circles hold the numbers of the steps, arrows point to the top of a piece.`; // prettier-ignore
+      const signs = `Scale ${scale.words}, seen from the front. Circles hold the numbers of the steps, arrows point to the top of a piece.`; // prettier-ignore
       const words = [signs, untold].filter((part) => part !== '').join(' ');
       surface.paragraph(words, { x, y: corner.y - AROUND.below + 0.5 }, setting.width, CAPTION);
     },
@@ -88,17 +88,17 @@ class Drawing {
     const { pieces, left, steps } = this.view.sheet;
     // Circles may stand half out of the sheet, on the side that has no dimension.
     const room = new Room(grow(whole, { left: 0, bottom: 0, right: AROUND.right, top: AROUND.above }));
-    const nameless = pieces.filter((piece) => {
-      const taken = namePiece(this.surface, piece, this.at, this.setting, this.context);
-      for (const box of taken) room.take(box);
-      return taken.length === 0;
-    });
-    for (const box of left) {
-      const taken = nameLeft(this.surface, box, this.at, this.context);
-      if (taken) room.take(taken);
-    }
-    const numbered = numberCuts(this.surface, room, cuts);
-    const missing = steps.flatMap((_, index) => (numbered.has(index + 1) ? [] : [index + 1]));
+    const { surface, at } = this;
+    const arrows = pieces.flatMap((piece) => pointToTop(surface, piece, at) ?? []);
+    for (const box of arrows) room.take(box);
+    const circles = new CutNumbers(surface, room, cuts);
+    const taken = [...arrows, ...circles.first()];
+    const named = pieces.map((piece) => namePiece(surface, piece, taken, at, this.setting, this.context));
+    const told = left.map((box) => nameLeft(surface, box, taken, at, this.context));
+    for (const box of [...named, ...told]) if (box) room.take(box);
+    circles.others();
+    const nameless = pieces.filter((_, index) => !named[index]);
+    const missing = steps.flatMap((_, index) => (circles.told.has(index + 1) ? [] : [index + 1]));
     return [
       nameless.length === 0 ? '' : `Too small for its number here: ${numbersText(nameless.map(({ number }) => number))}.`,
       missing.length === 0 ? '' : `Without a circle, since there is no room: step ${listed(missing.map(String))}.`,
