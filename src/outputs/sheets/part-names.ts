@@ -6,7 +6,7 @@ import { KEEPING_WORDS } from '../../core/sheets/sheet-words';
 import { windowsOnSheet } from '../../core/sheets/windows-on-sheet';
 import { sizeText } from '../../core/units';
 import { drawArrow } from '../paper/arrow';
-import { placeLabel, placeOnWhite, smaller, spotsIn, type Label, type LabelLine } from '../paper/label';
+import { placeLabel, placeOnWhite, smaller, spotsIn, type Label, type LabelLine, type MiddlesOf } from '../paper/label';
 import { boxRound, overlaps, Room } from '../paper/room';
 import { boxAtScale, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
@@ -41,9 +41,17 @@ export function namePiece(
   const number = placeFirst(surface, room, pieceLabels(placed, inner, setting, context), inner);
   for (const { name, box } of openings) {
     const letter: Label = { lines: [{ words: name, size: 6 }], turn: 0 };
-    placeLabel(surface, room, [letter], spotsIn(grow(box, -INSIDE)));
+    placeLabel(surface, room, [letter], cornersIn(grow(box, -INSIDE)));
   }
   return number;
+}
+
+/** The lower left corner first. */
+function cornersIn({ left, right, bottom, top }: Box): MiddlesOf {
+  return ({ width, height }) =>
+    [bottom + height / 2, top - height / 2].flatMap((y) =>
+      [left + width / 2, right - width / 2].map((x) => ({ x, y })),
+    );
 }
 
 /** In the middle of the edge that hangs at the top; undefined where the piece is too small for it. */

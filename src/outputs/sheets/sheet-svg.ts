@@ -15,6 +15,8 @@ const GREYS = { board: '#e8e8e8', strip: '#d8d8d8', waste: '#b4b4b4' } as const;
 /** Of the type size: width of a letter on the average in any plain type, and how far the middle of capitals lies over the line. */
 const LETTER = 0.62;
 const HALF_CAPITAL = 0.36;
+/** Of the arrow: as a part of the shorter side of its piece. */
+const ARROW = 0.16;
 /** Type sizes of a sheet's words, mm. */
 const LARGEST = 24;
 const SMALLEST = 2.5;
@@ -92,14 +94,19 @@ class SheetDrawing {
       textElement('title', {}, `${number}: ${piece.id}, ${size}${turned ? ', turned: its top lies at the left' : ''}`),
       element('rect', { ...this.#rect(box), ...LINE, stroke: '#000000', class: 'piece' }),
       ...windows,
-      ...this.#words(box, [String(number), piece.from?.name ?? piece.id, piece.from?.title ?? '', size]),
+      ...this.#words(besideArrow(box, turned), [
+        String(number),
+        piece.from?.name ?? piece.id,
+        piece.from?.title ?? '',
+        size,
+      ]),
       this.#arrow(box, turned),
     ]);
   }
 
   /** To the edge that hangs at the top. */
   #arrow({ left, right, bottom, top }: Box, turned: boolean): string {
-    const long = Math.min(30, 0.2 * Math.min(right - left, top - bottom));
+    const long = Math.min(30, ARROW * Math.min(right - left, top - bottom));
     const tip = turned ? { x: left + long / 6, y: (bottom + top) / 2 } : { x: (left + right) / 2, y: top - long / 6 };
     const back = (along: number, aside: number): Point => turned ? { x: tip.x + along, y: tip.y + aside } : { x: tip.x + aside, y: tip.y - along }; // prettier-ignore
     const wings = [back(long / 2.5, -long / 4), tip, back(long / 2.5, long / 4)];
@@ -156,7 +163,7 @@ class SheetDrawing {
 
   #sizeIn(box: Box, lines: readonly string[]): number {
     const longest = Math.max(...lines.map((line) => [...line].length));
-    return Math.min(LARGEST, (0.9 * widthOf(box)) / (longest * LETTER), (0.6 * heightOf(box)) / (1.3 * lines.length));
+    return Math.min(LARGEST, (0.9 * widthOf(box)) / (longest * LETTER), (0.75 * heightOf(box)) / (1.3 * lines.length));
   }
 
   #lines({ left, right, bottom, top }: Box, lines: readonly string[], size: number, upward: boolean): string {
@@ -183,6 +190,12 @@ class SheetDrawing {
   #place({ x, y }: Point): Point {
     return { x, y: this.sheet.stock.height - y };
   }
+}
+
+/** What the arrow leaves of a piece. */
+function besideArrow(box: Box, turned: boolean): Box {
+  const off = 1.4 * ARROW * Math.min(widthOf(box), heightOf(box));
+  return turned ? { ...box, left: box.left + off } : { ...box, top: box.top - off };
 }
 
 function along(from: Point, to: Point, part: number): Point {
