@@ -135,8 +135,8 @@ const sheet = z.strictObject({
 
 const plan = z.strictObject({
   sheets: z.array(sheet).max(1000),
-  cost,
-  atLeast: z.number().max(1e15),
+  cost: z.number(),
+  atLeast: z.number(),
   rounds: z.number().min(0),
 } satisfies Fields<SheetPlan>);
 
