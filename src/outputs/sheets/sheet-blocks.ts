@@ -8,10 +8,10 @@ import { endedBy, unparted, type Block } from '../paper/flow';
 import { tableBlocks } from '../paper/section-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import type { PapersContext } from './papers-context';
-import { drawingBlock, sheetScale } from './sheet-drawing';
+import { BESIDE_DRAWING, drawingBlock, sheetScale } from './sheet-drawing';
 
 /** Of the drawing itself at the most, mm; smaller where that saves a page. */
-const HEIGHTS = [215, 170, 130, 100];
+const HEIGHTS = [300, 215, 170, 130, 100];
 /** No piece is drawn narrower for the sake of a page, mm. */
 const READABLE = 10;
 /** Pieces that still stand in one column. */
@@ -21,21 +21,28 @@ const TOGETHER = 16;
 const STEP_HEADS = ['Step', 'Guide', 'How', 'In hand', 'What comes of it'] as const;
 const PIECE_HEADS = ['Number', 'Piece', 'Size', 'Lies'] as const;
 
-/** The same sheet drawn smaller and smaller. */
+/**
+ * The same sheet drawn smaller and smaller.
+ *
+ * @param room height of a page, mm.
+ */
 export function sheetWays(
   board: PlannedBoard,
   alike: AlikeSheets,
   setting: Setting,
+  room: number,
   context: PapersContext,
 ): (readonly Block[])[] {
   const { sheet } = alike;
-  const scales = HEIGHTS.map((most) => sheetScale(sheet, setting.width, most, context));
+  const heads = headBlocks(board, alike, setting, context);
+  const left = room - BESIDE_DRAWING - heads.reduce((sum, { height }) => sum + height, 0);
+  const scales = HEIGHTS.map((most) => sheetScale(sheet, setting.width, Math.min(most, left), context));
   const narrowest = Math.min(...sheet.pieces.map(({ piece }) => Math.min(piece.width, piece.height)));
   const ways = scales.filter(({ factor }, index) => index === 0 || (factor !== scales[index - 1]?.factor && narrowest * factor >= READABLE)); // prettier-ignore
   const { showing } = context;
   const view = { sheet, kerf: board.ask.kerf };
   return ways.map((scale) => [
-    ...headBlocks(board, alike, setting, context),
+    ...heads,
     drawingBlock(view, scale, setting, context),
     ...(sheet.steps.length === 0
       ? [paragraphBlock('The sheet is the piece: nothing is cut.', setting)]

@@ -23,6 +23,8 @@ const AROUND = { left: 8, below: 8, above: 3, right: 3 } as const;
 /** Under the drawing: what its signs mean, and what could not be told in it. */
 const CAPTION = { size: 7 } as const;
 const LINE = 3.4;
+/** Of a drawing's block all but the sheet itself, mm. */
+export const BESIDE_DRAWING = AROUND.above + AROUND.below + 2 * LINE;
 const TINTS = { board: '#ededed', strip: '#dcdcdc' } as const;
 /** Between the strokes of waste, mm. */
 const HATCH = 2.5;
@@ -43,7 +45,7 @@ export function drawingBlock(view: SheetView, scale: Scale, setting: Setting, co
   const { stock } = view.sheet;
   const [wide, high] = [stock.width * scale.factor, stock.height * scale.factor];
   return {
-    height: AROUND.above + high + AROUND.below + 2 * LINE,
+    height: high + BESIDE_DRAWING,
     draw: (surface, { x, y }) => {
       const free = setting.width - wide - AROUND.left - AROUND.right;
       const corner = { x: x + AROUND.left + Math.max(0, free) / 2, y: y - AROUND.above - high };

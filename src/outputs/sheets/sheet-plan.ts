@@ -18,7 +18,9 @@ export function makeSheetPlan(context: PapersContext, hooks: MakerHooks = {}): P
   const lots = [
     ...flow(overviewBlocks(context, setting), room),
     ...context.boards.flatMap((board) =>
-      alikeSheets(board.plan.sheets).flatMap((alike) => flowTight(sheetWays(board, alike, setting, context), room)),
+      alikeSheets(board.plan.sheets).flatMap((alike) =>
+        flowTight(sheetWays(board, alike, setting, room, context), room),
+      ),
     ),
   ];
   const pages = lots.map((lot): PagePlan => ({

@@ -182,6 +182,27 @@ describe('a plan on paper', () => {
     }
   });
 
+  it('stays within the border however high the sheet is', async () => {
+    const [board] = named('sheets that are cut alike').plans.boards;
+    const [sheet] = board!.plan.sheets;
+    for (const high of [1060, 1250]) {
+      const stock = { ...sheet!.stock, width: 700, height: high };
+      const box = { left: 0, bottom: 0, right: 406.4, top: 508 };
+      const pieces = [{ ...sheet!.pieces[0]!, box, turned: false }];
+      const plan = { ...board!.plan, sheets: [{ stock, pieces, left: [], steps: [] }] };
+      const plans = { title: 'High', boards: [{ ...board!, plan }], unplanned: [] };
+      for (const unit of ['in', 'mm'] as const)
+        for (const paper of ['letter', 'a4', 'a3'] as const) {
+          const options = { paper, showing: { unit, inchStep: 16, metricStep: 0.5 }, only: ['sheet-plan'] } as const;
+          const { files } = await makeSheetPapers(plans, 'a', options, { fonts });
+          const pages = readPdf(files[0]!.bytes).pages;
+          for (const { width, height, strokes, words } of pages)
+            for (const { x, y } of [...strokes.flatMap(({ from, to }) => [from, to]), ...words.map(({ at }) => at)])
+              expect(Math.min(x, y, width - x, height - y)).toBeGreaterThan(12);
+        }
+    }
+  }, 60_000);
+
   it('is the same bytes each time, and is given up when asked', async () => {
     const one = named('one job in inches');
     const make = (signal?: AbortSignal) => makeSheetPapers(one.plans, 'a', ask(one, ['sheet-plan', 'labels']), { fonts, ...(signal ? { signal } : {}) }); // prettier-ignore
