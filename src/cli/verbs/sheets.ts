@@ -57,7 +57,7 @@ ${PAPERS_HELP}`,
   examples: [
     'npm run -s matwright -- sheets resources/samples/2-fern-cyanotype.json --shelf resources/shelf.csv',
     'npm run -s matwright -- sheets resources/samples/1-sea-chart.json resources/samples/3-nine-linocuts.json --shelf resources/shelf.csv --stock resources/stock.csv',
-    'npm run -s matwright -- sheets resources/samples/3-nine-linocuts.json --out bench --only sheet-plan,labels',
+    'npm run -s matwright -- sheets resources/samples/3-nine-linocuts.json --shelf resources/shelf.csv --out bench --only sheet-plan,labels',
   ],
   takesJob: true,
   takesSeveral: true,
