@@ -1,5 +1,5 @@
 /** `sheets` in the words of its help: the plan, its data, lists of stock, and what it refuses. */
-import { writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { makeTempFolder } from '../helpers/temp-folder';
@@ -114,5 +114,71 @@ describe('what is refused', () => {
     const { problems } = await data([CHART, '--stock', stock], 2);
     expect(problems.map((one) => one.code)).toContain(code);
     expect(problems.find((one) => one.code === code)?.at).toContain(place);
+  });
+});
+
+describe('on paper', () => {
+  const JOBS = [CHART, 'resources/samples/2-fern-cyanotype.json'];
+  const papers = (words: readonly string[]) => runHere(['sheets', ...words, '--rounds', '50']);
+
+  it('writes all papers into a folder that it makes, and tells them', async () => {
+    const out = join(folder, 'bench', 'today');
+    const ran = await papers([CHART, ...SHELF, '--out', out]);
+    expect(ran.code).toBe(0);
+    expect(ran.out).toContain('guide at 16 in');
+    expect(ran.out).toMatch(/labels +\d+\.\d kB +.*1-sea-chart-labels\.pdf/);
+    expect((await readdir(out)).sort()).toEqual([
+      ...[1, 2, 3].map((board) => `1-sea-chart-board-${board}-sheet-1.svg`),
+      ...['labels.pdf', 'sheet-cuts.csv', 'sheet-pieces.csv', 'sheet-plan.pdf'].map((name) => `1-sea-chart-${name}`),
+    ]);
+    const again = await papers([CHART, ...SHELF, '--out', out]);
+    expect([again.code, again.out]).toEqual([2, '']);
+    expect(again.err.replace(/\s+/g, ' ')).toContain('Write over it with --replace');
+    expect((await papers([CHART, ...SHELF, '--out', out, '--replace'])).code).toBe(0);
+  });
+
+  it('writes what is chosen of several jobs, in the unit that is asked', async () => {
+    const out = join(folder, 'several');
+    const ran = await papers([...JOBS, ...SHELF, '--out', out, '--only', 'sheet-cuts', '--units', 'mm', '--json']);
+    const { files } = JSON.parse(ran.out) as {
+      readonly files: readonly { readonly kind: string; readonly path: string; readonly bytes: number }[];
+    };
+    expect(files.map(({ kind, path }) => [kind, path])).toEqual([
+      ['sheet-cuts', join(out, 'sheets-sheet-pieces.csv')],
+      ['sheet-cuts', join(out, 'sheets-sheet-cuts.csv')],
+    ]);
+    const text = await readFile(files[0]!.path, 'utf8');
+    expect(text.length).toBe(files[0]!.bytes);
+    expect(text).toContain('Glazing,Sea chart of the harbour,,mm,');
+  });
+
+  it.each([
+    [['--only', 'labels'], 'Say with --out in which folder'],
+    [['--paper', 'a4'], 'Say with --out in which folder'],
+    [['--out', 'x', '--only', 'labels,poster'], '"poster" is none of sheet-plan, labels, sheet-cuts, sheet-drawings'],
+    [['--out', 'x', '--paper', 'blank'], "'blank' is invalid"],
+    [['--out', ''], 'a folder’s name is wanted'],
+  ])('%j is refused', async (words, said) => {
+    const ran = await papers([CHART, ...SHELF, ...words]);
+    expect([ran.code, ran.out]).toEqual([2, '']);
+    expect(ran.err.replace(/\s+/g, ' ')).toContain(said);
+  });
+
+  it('has nothing to write where no piece is planned', async () => {
+    const bare = await file(
+      'bare.json',
+      jobText({
+        title: 'Sea',
+        pictures: [{ size: '8 x 10 in', kind: 'painting on panel' }],
+        frame: { size: '8 x 10 in' },
+        mat: { layers: [] },
+        package: { mountBoard: { without: true } },
+      }),
+    );
+    const out = join(folder, 'nothing');
+    const ran = await papers([bare, '--out', out]);
+    expect([ran.code, ran.out]).toEqual([1, '']);
+    expect(ran.err).toContain('no plan to put on paper');
+    expect(await readdir(folder)).not.toContain('nothing');
   });
 });

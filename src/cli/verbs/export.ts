@@ -1,16 +1,15 @@
 /** `export`: the template, the cutting list and the proof picture as files, all of them or none. */
 import { InvalidArgumentError, Option } from 'commander';
-import type { ExportedFile, ExportOptions, OutputKind, PaperName, UnitName, ViewName } from '../../bridge';
+import type { ExportOptions, OutputKind, PaperName, UnitName, ViewName } from '../../bridge';
 import { showingOf } from '../../core/units';
 import { cutterOption } from '../cutter-option';
-import { exportInto } from '../export-into';
+import { exportInto, filesText, readFolder, refusedExport } from '../export-into';
 import { MACHINE_HELP, MACHINE_KINDS, machineFrom, machineOptions, type MachineWords } from '../machine-options';
 import { jsonOption, viewOption } from '../options';
 import { pathLengths, pathLengthsText } from '../print/path-lengths';
 import { jsonText, problemsText } from '../print/problems';
-import { columns } from '../print/text';
 import { findJob, type FoundJob } from '../read-job';
-import { machineProblem, refuse } from '../refuse';
+import { refuse } from '../refuse';
 import { readShelfFile, shelfOption } from '../shelf-option';
 import type { Verb } from '../verb';
 
@@ -103,11 +102,9 @@ ${MACHINE_HELP}`,
       ...(shelf ? { shelf: shelf.value.text } : {}),
     });
     if (!reply.ok) {
-      const { code, message, problems } = reply.failure;
+      const { code, problems } = reply.failure;
       if (code === 'job-has-errors') return refuse({ code: 1, problems: problems ?? [] }, json, world);
-      const told = code === 'exists' ? message.replace('Replace it', 'Write over it with --replace') : message;
-      const refused = [machineProblem(code, told)];
-      return refuse({ code: code === 'cancelled' ? 130 : 2, problems: refused }, json, world);
+      return refuse(refusedExport(reply.failure), json, world);
     }
     const { files } = reply.value;
     const problems = [...(shelf?.problems ?? []), ...reply.value.problems];
@@ -134,20 +131,10 @@ function choicesFor({ job, written }: FoundJob, options: Options): ExportOptions
   };
 }
 
-function readFolder(words: string): string {
-  if (words.trim() === '') throw new InvalidArgumentError('a folder’s name is wanted, or . for this one.');
-  return words;
-}
-
 function readKinds(words: string): readonly OutputKind[] {
   const named = words.split(',').map((word) => word.trim());
   const given = named.flatMap((word): readonly string[] => (word === 'machine' ? MACHINE_KINDS : [word]));
   const wrong = given.find((word) => !KINDS.some((kind) => kind === word));
   if (wrong !== undefined) throw new InvalidArgumentError(`"${wrong}" is none of ${[...KINDS, 'machine'].join(', ')}.`);
   return KINDS.filter((kind) => given.includes(kind));
-}
-
-function filesText(files: readonly ExportedFile[], width: number): string {
-  const rows = files.map(({ kind, bytes, path }) => [kind, `${(bytes / 1000).toFixed(1)} kB`, path]);
-  return `${columns(rows, { indent: 0, width: Math.max(width, 1000), right: [1] }).join('\n')}\n`;
 }

@@ -161,7 +161,7 @@ function addPiece(
       title: job.title,
       kind: piece.kind,
       name: piece.name,
-      ...(layer === undefined ? {} : { layer }),
+      ...(layer === undefined ? {} : { layer, layers: layout.layers.length }),
       windows: layer === undefined ? [] : windowsIn(layout, layer, piece.cut),
     },
   });

@@ -68,7 +68,7 @@ function squaresOf(box: Box): readonly string[] {
   return squares;
 }
 
-function overlaps(a: Box, b: Box): boolean {
+export function overlaps(a: Box, b: Box): boolean {
   return a.left < b.right && a.right > b.left && a.bottom < b.top && a.top > b.bottom;
 }
 

@@ -1,0 +1,142 @@
+/** What stands in the parts of a drawn sheet: numbers, names and sizes of pieces, letters of windows, what is left. */
+import { grow, heightOf, widthOf, type Box } from '../../core/geometry/box';
+import type { PlacedPiece } from '../../core/sheets/plan';
+import { keepingOf } from '../../core/sheets/remnants';
+import { KEEPING_WORDS } from '../../core/sheets/sheet-words';
+import { windowsOnSheet } from '../../core/sheets/windows-on-sheet';
+import { sizeText } from '../../core/units';
+import { drawArrow } from '../paper/arrow';
+import { placeLabel, placeOnWhite, smaller, spotsIn, type Label, type LabelLine, type MiddlesOf } from '../paper/label';
+import { boxRound, overlaps, Room } from '../paper/room';
+import { boxAtScale, type At } from '../paper/scale';
+import type { Surface } from '../paper/surface';
+import type { Setting } from '../paper/text-blocks';
+import { fractions, type TextStyle } from '../paper/type';
+import type { PapersContext } from './papers-context';
+
+/** From a piece's edge, beyond the line along it, mm. */
+const INSIDE = 0.5;
+const NUMBER = { size: 12, weight: 'bold' } as const;
+const SMALL: TextStyle = { size: 7 };
+/** Of the arrow: mm, and of the shorter side of its piece. */
+const ARROW = { most: 5, part: 0.22, least: 1.2 } as const;
+
+/**
+ * @param taken boxes that no word may lie on.
+ * @returns the box of its words; undefined where not even the number has room.
+ */
+export function namePiece(
+  surface: Surface,
+  placed: PlacedPiece,
+  taken: readonly Box[],
+  at: At,
+  setting: Setting,
+  context: PapersContext,
+): Box | undefined {
+  const inner = grow(boxAtScale(at, placed.box), -INSIDE);
+  const room = new Room(inner);
+  const openings = windowsOnSheet(placed).map(({ name, box }) => ({ name, box: boxAtScale(at, box) }));
+  for (const { box } of openings) for (const edge of edgesOf(box)) room.takeCrossable(edge);
+  for (const box of taken) if (overlaps(box, inner)) room.take(box);
+  const number = placeFirst(surface, room, pieceLabels(placed, inner, setting, context), inner);
+  for (const { name, box } of openings) {
+    const letter: Label = { lines: [{ words: name, size: 6 }], turn: 0 };
+    placeLabel(surface, room, [letter], cornersIn(grow(box, -INSIDE)));
+  }
+  return number;
+}
+
+/** The lower left corner first. */
+function cornersIn({ left, right, bottom, top }: Box): MiddlesOf {
+  return ({ width, height }) =>
+    [bottom + height / 2, top - height / 2].flatMap((y) =>
+      [left + width / 2, right - width / 2].map((x) => ({ x, y })),
+    );
+}
+
+/** In the middle of the edge that hangs at the top; undefined where the piece is too small for it. */
+export function pointToTop(surface: Surface, { box: on, turned }: PlacedPiece, at: At): Box | undefined {
+  const box = boxAtScale(at, on);
+  const long = Math.min(ARROW.most, ARROW.part * Math.min(widthOf(box), heightOf(box)));
+  if (long < ARROW.least) return undefined;
+  const tip = turned
+    ? { x: box.left + 2 * INSIDE, y: (box.bottom + box.top) / 2 }
+    : { x: (box.left + box.right) / 2, y: box.top - 2 * INSIDE };
+  return drawArrow(surface, tip, long, turned ? 'left' : 'up');
+}
+
+/** From all that there is to tell down to the number alone. */
+function pieceLabels({ piece, number }: PlacedPiece, room: Box, setting: Setting, { showing }: PapersContext): Label[] {
+  const { from, id } = piece;
+  const first: LabelLine = { words: String(number), ...NUMBER };
+  const name: LabelLine = { words: from?.name ?? id, ...SMALL };
+  const size: LabelLine = { words: fractions(sizeText(piece, showing)), ...SMALL };
+  const ways = ([0, 90] as const).flatMap((turn): Label[] => {
+    const wide = (turn === 0 ? widthOf(room) : heightOf(room)) - 3;
+    const title = titleLines(from?.title ?? '', wide, setting);
+    return [
+      [first, name, ...title, size],
+      [first, name, size],
+      [first, size],
+    ].map((lines) => ({ lines, turn }));
+  });
+  const byLength = ways.toSorted((a, b) => b.lines.length - a.lines.length);
+  const alone: Label = { lines: [first], turn: 0 };
+  return [
+    ...byLength.flatMap((label) => [label, smaller(label, 0.8)]),
+    ...[1, 0.75, 0.5, 0.1].map((factor) => smaller(alone, factor)),
+  ];
+}
+
+/** In two lines at the most; a longer title is left to the table. */
+function titleLines(title: string, wide: number, { typesetter }: Setting): LabelLine[] {
+  if (title === '' || wide <= 0) return [];
+  const lines = typesetter.lines(typesetter.set(title, SMALL), wide, SMALL);
+  return lines.length <= 2 ? lines.map((words) => ({ words, ...SMALL })) : [];
+}
+
+/** @returns the box of its words; undefined where there is no room, as in slivers. */
+export function nameLeft(
+  surface: Surface,
+  box: Box,
+  taken: readonly Box[],
+  at: At,
+  { showing, keep }: PapersContext,
+): Box | undefined {
+  const inner = grow(boxAtScale(at, box), -INSIDE);
+  const kind = keepingOf(box, keep);
+  const words = KEEPING_WORDS[kind];
+  const size = fractions(sizeText({ width: widthOf(box), height: heightOf(box) }, showing));
+  const labels = ([0, 90] as const).flatMap((turn): Label[] => [
+    {
+      lines: [
+        { words, ...SMALL },
+        { words: size, ...SMALL },
+      ],
+      turn,
+    },
+    { lines: [{ words: `${words} ${size}`, ...SMALL }], turn },
+    { lines: [{ words: size, ...SMALL }], turn },
+  ]);
+  const byLines = [labels[0], labels[3], labels[1], labels[4], labels[2], labels[5]].flatMap((label) => label ?? []);
+  const room = new Room(inner);
+  for (const one of taken) if (overlaps(one, inner)) room.take(one);
+  if (kind !== 'waste') return placeLabel(surface, room, byLines, spotsIn(inner));
+  // Over hatching there is no place that is free of lines.
+  room.takeCrossable(inner);
+  return placeOnWhite(surface, room, byLines, spotsIn(inner));
+}
+
+/** The fullest label comes first, even where it has to lie over the lines of windows. */
+function placeFirst(surface: Surface, room: Room, labels: readonly Label[], within: Box): Box | undefined {
+  for (const label of labels) {
+    const taken = placeOnWhite(surface, room, [label], spotsIn(within));
+    if (taken) return taken;
+  }
+  return undefined;
+}
+
+function edgesOf({ left, right, bottom, top }: Box): Box[] {
+  const [a, b, c, d] = [{ x: left, y: bottom }, { x: right, y: bottom }, { x: right, y: top }, { x: left, y: top }] as const; // prettier-ignore
+  return [[a, b], [b, c], [c, d], [d, a]].map(([from, to]) => boxRound(from!, to!, 0.2)); // prettier-ignore
+}
