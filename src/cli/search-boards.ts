@@ -1,7 +1,7 @@
 /** Plans boards one after another, with progress told and Ctrl-C heard between rounds. */
 import type { BoardAsk } from '../core/sheets/board-asks';
 import type { PlannedBoard } from '../core/sheets/planned-board';
-import { planSteps } from '../core/sheets/plan-sheets';
+import { planSteps, type PlanStep } from '../core/sheets/plan-sheets';
 import { tellProgress } from './print/progress';
 import type { World } from './world';
 
@@ -19,9 +19,9 @@ export function searchBoards(
     const planned: PlannedBoard[] = [];
     let next = performance.now() + SLICE;
     for (const [index, { board, isPriced, ask }] of asks.entries()) {
-      let plan: PlannedBoard['plan'] | undefined;
+      let last: PlanStep | undefined;
       for (const step of planSteps(ask)) {
-        plan = step.plan ?? plan;
+        last = step;
         if (step.rounds >= rounds) break;
         if (performance.now() < next) continue;
         await new Promise((resolve) => setImmediate(resolve));
@@ -29,7 +29,7 @@ export function searchBoards(
         progress({ done: (index + step.rounds / rounds) / asks.length, step: `Planning the sheets of ${board}` });
         next = performance.now() + SLICE;
       }
-      if (plan) planned.push({ board, isPriced, ask, plan });
+      if (last) planned.push({ board, isPriced, ask, plan: last.draw() });
     }
     return planned;
   });

@@ -3,6 +3,7 @@ import type { Box } from '../geometry/box';
 import { lettersOf } from '../letters';
 import type { SheetsAsk, Stock } from './ask';
 import { orderCuts, type OrderedCut } from './cut-order';
+import type { Found } from './climb';
 import type { Cut, Tree } from './cut-tree';
 import { toGrid, toMm } from './grid';
 import type { OpenSheet } from './open-sheet';
@@ -10,9 +11,10 @@ import type { Progress } from './plan-search';
 import type { CutStep, PlacedPiece, PlannedSheet, SheetPlan } from './plan';
 import { inCuttingOrder } from './sheet-order';
 
-/** Undefined where the search has found no plan. */
-export function drawPlan(ask: SheetsAsk, { field, best, bound, rounds }: Progress): SheetPlan | undefined {
-  if (!best) return undefined;
+export function drawPlan(
+  ask: SheetsAsk,
+  { field, best, bound, rounds }: Progress & { readonly best: Found },
+): SheetPlan {
   const wanted = (index: number) => field.pieces[index]!.wanted;
   const firstPin = field.pieces.length - (ask.pins?.length ?? 0);
   const drawn = best.sheets.map((sheet) => drawSheet(ask, sheet, { wanted, firstPin }));

@@ -10,43 +10,43 @@ import { isPlannedTurned, turnedAsk, turnedBack } from './turned';
 export interface PlanHooks {
   /** Asked every few rounds; false ends the search with the best so far. */
   readonly goOn: (rounds: number) => boolean;
-  /** Each plan that is better than the last; the first within a few milliseconds. */
-  readonly onBetter?: (plan: SheetPlan) => void;
+  /** Of each plan that is better than the last, the first within a few milliseconds; drawing one takes some, too. */
+  readonly onBetter?: (draw: () => SheetPlan) => void;
 }
 
 export interface PlanStep {
   readonly rounds: number;
-  /** The best so far. */
-  readonly plan: SheetPlan;
-  /** True where it is better than that of the step before. */
+  /** True where the best so far is better than that of the step before. */
   readonly isBetter: boolean;
+  /** The best so far; drawn when it is asked for, since that takes longer than many rounds. */
+  readonly draw: () => SheetPlan;
 }
 
 /** Undefined where some piece is larger than every sheet, or there are too few of them. */
 export function planSheets(ask: SheetsAsk, { goOn, onBetter }: PlanHooks): SheetPlan | undefined {
-  let last: SheetPlan | undefined;
-  for (const { plan, rounds, isBetter } of planSteps(ask)) {
-    last = plan;
-    if (isBetter) onBetter?.(plan);
-    if (!goOn(rounds)) break;
+  let last: PlanStep | undefined;
+  for (const step of planSteps(ask)) {
+    last = step;
+    if (step.isBetter) onBetter?.(step.draw);
+    if (!goOn(step.rounds)) break;
   }
-  return last;
+  return last?.draw();
 }
 
 /** A step every few rounds, for whoever does something else between them; none where there is no plan. */
 export function* planSteps(ask: SheetsAsk): Generator<PlanStep, void> {
   const turned = isPlannedTurned(ask) ? turnedAsk(ask) : undefined;
   const asked = turned ?? ask;
-  let told: Found | undefined;
-  let drawn: SheetPlan | undefined;
+  let last: Found | undefined;
   for (const progress of asked.pins?.length ? searchPinned(asked) : searchAll(asked)) {
-    const { best, rounds, bound } = progress;
-    const isBetter = best !== undefined && best !== told;
-    if (isBetter) {
-      told = best;
-      const plan = drawPlan(asked, progress);
-      drawn = plan && turned ? turnedBack(plan, ask, turned) : plan;
-    }
-    if (drawn) yield { rounds, plan: { ...drawn, rounds, atLeast: bound }, isBetter };
+    const { best, rounds } = progress;
+    if (!best) continue;
+    const isBetter = best !== last;
+    last = best;
+    const draw = () => {
+      const plan = drawPlan(asked, { ...progress, best });
+      return turned ? turnedBack(plan, ask, turned) : plan;
+    };
+    yield { rounds, isBetter, draw };
   }
 }

@@ -7,8 +7,9 @@ import { Objective, type Judged } from './objective';
 import { searchSheets, type Progress } from './plan-search';
 import { randomFrom } from './random';
 
-/** Rounds without a cheaper plan before a large remnant is looked for as well. */
+/** Rounds without a cheaper plan before a large remnant is looked for as well, and how seldom then. */
 const QUIET = 20 * BETWEEN;
+const EVERY = 6;
 
 /** Ends when the least cost is proven and no larger remnant is found. */
 export function* searchAll(ask: SheetsAsk): Generator<Progress, Progress> {
@@ -17,7 +18,7 @@ export function* searchAll(ask: SheetsAsk): Generator<Progress, Progress> {
   const cheaper = searchSheets(field, ask.seed);
   let step = cheaper.next();
   let best: Judged | undefined = step.value.best && objective.judge(step.value.best);
-  let [seen, quietSince, grownRounds] = [step.value.best, 0, 0];
+  let [seen, quietSince, grownRounds, turn] = [step.value.best, 0, 0, 0];
   let growth: Generator<Judged, Judged> | undefined;
   let isGrown = false;
   const progress = (): Progress => ({
@@ -39,7 +40,8 @@ export function* searchAll(ask: SheetsAsk): Generator<Progress, Progress> {
         isGrown = false;
       }
     }
-    if (!isGrown && (step.done || step.value.rounds - quietSince >= QUIET)) {
+    turn += 1;
+    if (!isGrown && (step.done || (turn % EVERY === 0 && step.value.rounds - quietSince >= QUIET))) {
       growth ??= growRemnant(field, randomFrom(ask.seed), objective, best);
       const grown: IteratorResult<Judged, Judged> = growth.next();
       isGrown = grown.done ?? false;
