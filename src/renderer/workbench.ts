@@ -11,6 +11,7 @@ import type { JobFile } from './files/job-file.svelte';
 import type { Look } from './session/look.svelte';
 import type { Notice } from './session/notice.svelte';
 import type { Session } from './session/session.svelte';
+import type { SheetsDesk } from './sheets/sheets-desk.svelte';
 
 export interface Workbench {
   readonly host: HostClient;
@@ -23,6 +24,8 @@ export interface Workbench {
   readonly cutters: KeptList<WrittenCutter>;
   /** Frames, mouldings, boards, glazing and fixings that the user has. */
   readonly shelf: KeptList<ShelfItem>;
+  /** Where sheets are planned. */
+  readonly desk: SheetsDesk;
   readonly dialogs: Dialogs;
   readonly notice: Notice;
 }
