@@ -75,6 +75,7 @@ function stateOf(hands: Hands, done: readonly OrderedCut[], settings: number, sa
 /** All settings of the parts but one, which may stay; where a free part stays, all. */
 function needsOf(cut: Cut, parts: readonly Tree[], saw: number): readonly number[] {
   if (parts.length < 2) return [];
+  if (cut.inOrder) return parts.slice(0, -1).map((part) => along(part, cut) - saw);
   const sizes = parts.filter(({ kind }) => kind !== 'free').map((part) => along(part, cut) - saw);
   const single = (size: number) => sizes.filter((other) => other === size).length === 1;
   const mayStay = !parts.some(({ kind }) => kind === 'free') && sizes.some(single);
@@ -86,7 +87,7 @@ function needsOf(cut: Cut, parts: readonly Tree[], saw: number): readonly number
 function settingsIn(hands: Hands, saw: number): readonly number[] {
   const found = new Set<number>();
   for (const [cut, parts] of hands) {
-    if (parts.length > 1) for (const part of parts) if (part.kind !== 'free') found.add(along(part, cut) - saw);
+    if (parts.length > 1) for (const part of cutOff(cut, parts)) found.add(along(part, cut) - saw);
   }
   return [...found].sort((a, b) => b - a);
 }
@@ -98,7 +99,7 @@ function after({ hands, done, settings }: State, setting: number, saw: number): 
   const work = (cut: Cut) => {
     let parts = now.get(cut) ?? [];
     while (parts.length > 1) {
-      const off = parts.find((part) => part.kind !== 'free' && along(part, cut) - saw === setting);
+      const off = cutOff(cut, parts).find((part) => along(part, cut) - saw === setting);
       if (!off) break;
       made.push({ cut, off, setting });
       parts = parts.filter((part) => part !== off);
@@ -119,6 +120,11 @@ function after({ hands, done, settings }: State, setting: number, saw: number): 
     for (const cut of now.keys()) work(cut);
   }
   return stateOf(now, made, settings + 1, saw);
+}
+
+/** What may come off next: any that is not free, or where parts keep their places the first. */
+function cutOff({ inOrder }: Cut, parts: readonly Tree[]): readonly Tree[] {
+  return inOrder ? parts.slice(0, 1) : parts.filter(({ kind }) => kind !== 'free');
 }
 
 function along(part: Tree, { way }: Cut): number {

@@ -32,6 +32,8 @@ export interface Cut {
   readonly height: number;
   readonly way: Way;
   parts: Tree[];
+  /** Its parts keep their places: it parts pieces that the user has put there. */
+  readonly inOrder?: true;
 }
 
 export type Tree = Free | Leaf | Cut;

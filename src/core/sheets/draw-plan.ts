@@ -13,7 +13,9 @@ import { inCuttingOrder } from './sheet-order';
 /** Undefined where the search has found no plan. */
 export function drawPlan(ask: SheetsAsk, { field, best, bound, rounds }: Progress): SheetPlan | undefined {
   if (!best) return undefined;
-  const drawn = best.sheets.map((sheet) => drawSheet(ask, sheet, (index) => field.pieces[index]!.wanted));
+  const wanted = (index: number) => field.pieces[index]!.wanted;
+  const firstPin = field.pieces.length - (ask.pins?.length ?? 0);
+  const drawn = best.sheets.map((sheet) => drawSheet(ask, sheet, { wanted, firstPin }));
   return { sheets: inCuttingOrder(ask, drawn), cost: best.cost, atLeast: bound, rounds };
 }
 
@@ -27,10 +29,16 @@ interface InHand {
   parts: readonly Tree[];
 }
 
-function drawSheet(ask: SheetsAsk, { stock, tree }: OpenSheet, wanted: (piece: number) => number): PlannedSheet {
+/** Which of the wanted pieces a piece of the search is; from the first pin on they are pinned. */
+interface Names {
+  readonly wanted: (piece: number) => number;
+  readonly firstPin: number;
+}
+
+function drawSheet(ask: SheetsAsk, { stock, tree }: OpenSheet, names: Names): PlannedSheet {
   const from = ask.stock[stock]!;
   const corner = from.kind === 'sheet' ? toGrid(ask.trim) : 0;
-  const drawing = new Drawing(ask, wanted);
+  const drawing = new Drawing(ask, names);
   drawing.put(tree, corner, corner, 0);
   for (const cut of orderCuts(tree, toGrid(ask.kerf))) drawing.cut(cut);
   const { pieces, left, steps } = drawing;
@@ -55,7 +63,7 @@ class Drawing {
 
   constructor(
     private readonly ask: SheetsAsk,
-    private readonly wanted: (piece: number) => number,
+    private readonly names: Names,
   ) {
     this.#saw = toGrid(ask.kerf);
   }
@@ -73,9 +81,11 @@ class Drawing {
       if (box.right > box.left && box.top > box.bottom) this.left.push(box);
       return '';
     }
-    const piece = this.ask.pieces[this.wanted(tree.piece)]!;
+    const { wanted, firstPin } = this.names;
+    const piece = this.ask.pieces[wanted(tree.piece)]!;
     const number = this.pieces.length + 1;
-    this.pieces.push({ piece, box, turned: tree.turned, number });
+    const pin = this.ask.pins?.[tree.piece - firstPin];
+    this.pieces.push({ piece, box, turned: pin?.turned ?? tree.turned, number, ...(pin ? { pinned: true } : {}) });
     return String(number);
   }
 

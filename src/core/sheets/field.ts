@@ -19,6 +19,8 @@ export interface FieldStock {
   readonly height: number;
   readonly cost: number;
   readonly count: number;
+  /** Changes of direction that it took to have it in hand; 0 of a whole sheet. */
+  readonly depth: number;
 }
 
 export interface Field {
@@ -45,6 +47,7 @@ export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, pe
       height: toGrid(height) - off + saw,
       cost: aim === 'sheets' ? (kind === 'sheet' ? 1 : 0) : cost + (kind === 'sheet' ? perSheet : 0),
       count: count ?? Infinity,
+      depth: 0,
     };
   });
   const largest = Math.max(1, ...sheets.map(({ width, height }) => width * height));

@@ -40,8 +40,8 @@ export class Sheets {
   }
 
   open(stock: number): number {
-    const { width, height, cost } = this.field.stock[stock]!;
-    const sheet = new OpenSheet(stock, this.field.trees.free(width, height));
+    const { width, height, cost, depth } = this.field.stock[stock]!;
+    const sheet = new OpenSheet(stock, this.field.trees.free(width, height), depth);
     this.#own.add(sheet);
     this.cost += cost;
     return this.list.push(sheet) - 1;

@@ -29,6 +29,8 @@ export class OpenSheet {
     /** Into the stock. */
     readonly stock: number,
     public tree: Tree,
+    /** Changes of direction that it took to have it in hand. */
+    private readonly depth = 0,
   ) {}
 
   get isEmpty(): boolean {
@@ -37,7 +39,7 @@ export class OpenSheet {
 
   /** Free parts, in the order of the tree. */
   get spots(): readonly Spot[] {
-    this.#spots ??= spotsIn(this.tree, undefined, 0, []);
+    this.#spots ??= spotsIn(this.tree, undefined, this.depth, []);
     return this.#spots;
   }
 
@@ -64,7 +66,7 @@ export class OpenSheet {
 
   /** One that may be changed without changing this. */
   copy(): OpenSheet {
-    return new OpenSheet(this.stock, copied(this.tree));
+    return new OpenSheet(this.stock, copied(this.tree), this.depth);
   }
 
   /** Puts another tree in its place. */

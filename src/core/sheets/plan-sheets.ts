@@ -1,7 +1,9 @@
 /** The door to the planner: a plan for pieces and stock, better the longer it may take. */
 import type { SheetsAsk } from './ask';
 import { drawPlan } from './draw-plan';
+import { fieldOf } from './field';
 import { searchSheets } from './plan-search';
+import { searchPinned } from './search-pinned';
 import type { SheetPlan } from './plan';
 import { isPlannedTurned, turnedAsk, turnedBack } from './turned';
 
@@ -17,11 +19,13 @@ export function planSheets(ask: SheetsAsk, { goOn, onBetter }: PlanHooks): Sheet
   const turned = isPlannedTurned(ask) ? turnedAsk(ask) : undefined;
   let told: number | undefined;
   let last: SheetPlan | undefined;
-  for (const progress of searchSheets(turned ?? ask)) {
+  const asked = turned ?? ask;
+  const search = asked.pins?.length ? searchPinned(asked) : searchSheets(fieldOf(asked), asked.seed);
+  for (const progress of search) {
     const { best, rounds, bound } = progress;
     if (best && best.cost !== told) {
       told = best.cost;
-      const drawn = drawPlan(turned ?? ask, progress);
+      const drawn = drawPlan(asked, progress);
       last = drawn && turned ? turnedBack(drawn, ask, turned) : drawn;
       if (last) onBetter?.(last);
     }

@@ -16,7 +16,8 @@ export function turnedAsk(ask: SheetsAsk): SheetsAsk {
     width: one.height,
     height: one.width,
   });
-  return { ...ask, pieces: ask.pieces.map(turn), stock: ask.stock.map(turn) };
+  const pins = ask.pins?.map((pin) => ({ ...pin, left: pin.bottom, bottom: pin.left }));
+  return { ...ask, pieces: ask.pieces.map(turn), stock: ask.stock.map(turn), ...(pins ? { pins } : {}) };
 }
 
 /** A plan of the turned ask as one of the ask itself. */

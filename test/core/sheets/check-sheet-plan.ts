@@ -13,6 +13,7 @@ export function wrongInPlan(ask: SheetsAsk, plan: SheetPlan): string[] {
   return [
     ...countsWrong(ask, plan),
     ...orderWrong(ask, plan),
+    ...pinsWrong(ask, plan),
     ...plan.sheets.flatMap((sheet, index) => sheetWrong(ask, sheet).map((words) => `sheet ${index + 1}: ${words}`)),
     ...costWrong(ask, plan),
   ];
@@ -27,6 +28,27 @@ function countsWrong(ask: SheetsAsk, { sheets }: SheetPlan): string[] {
   for (const stock of ask.stock) {
     const used = sheets.filter((sheet) => sheet.stock === stock).length;
     if (stock.count !== undefined && used > stock.count) wrong.push(`${stock.id}: ${used} of ${stock.count} there`);
+  }
+  return wrong;
+}
+
+/** What is pinned lies where it was put, and pins of one sheet on one. */
+function pinsWrong({ pins = [], pieces, stock }: SheetsAsk, { sheets }: SheetPlan): string[] {
+  const found = sheets.flatMap((sheet) => sheet.pieces.filter(({ pinned }) => pinned).map((one) => ({ sheet, one })));
+  const wrong = found.length === pins.length ? [] : [`${found.length} of ${pins.length} pins`];
+  const sheetOf = new Map<number, unknown>();
+  for (const pin of pins) {
+    const at = found.findIndex(
+      ({ sheet, one }) =>
+        one.piece === pieces[pin.piece] &&
+        sheet.stock === stock[pin.stock] &&
+        one.turned === pin.turned &&
+        near(one.box.left, pin.left) &&
+        near(one.box.bottom, pin.bottom) &&
+        (sheetOf.get(pin.sheet) ?? sheet) === sheet,
+    );
+    if (at < 0) wrong.push('a pin is not where it was put');
+    else sheetOf.set(pin.sheet, found.splice(at, 1)[0]?.sheet);
   }
   return wrong;
 }

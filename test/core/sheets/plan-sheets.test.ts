@@ -2,20 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SheetsAsk, Stock, WantedPiece } from '../../../src/core/sheets/ask';
-import { planSheets } from '../../../src/core/sheets/plan-sheets';
-import { MM_PER_INCH } from '../../../src/core/units';
-import { wrongInPlan } from './check-sheet-plan';
-
-const inches = (value: number) => value * MM_PER_INCH;
-const piece = (width: number, height: number, count: number, mayTurn = true): WantedPiece => ({ id: `${width} x ${height}`, width: inches(width), height: inches(height), count, mayTurn }); // prettier-ignore
-const sheet = (width: number, height: number, more: Partial<Stock> = {}): Stock => ({ id: `${width} x ${height}`, kind: 'sheet', width: inches(width), height: inches(height), cost: 1100, ...more }); // prettier-ignore
-const ask = (pieces: readonly WantedPiece[], stock: readonly Stock[], more: Partial<SheetsAsk> = {}): SheetsAsk => ({ pieces, stock, kerf: 0, trim: 0, aim: 'cost', seed: 1, ...more }); // prettier-ignore
-
-function plan(asked: SheetsAsk, rounds = 3000) {
-  const found = planSheets(asked, { goOn: (done) => done < rounds });
-  if (found) expect(wrongInPlan(asked, found)).toEqual([]);
-  return found;
-}
+import { askOf as ask, inches, piece, planned as plan, sheet } from './sheet-asks';
 
 describe('practitioners’ cases (common practice, no source)', () => {
   it.each([
@@ -82,14 +69,14 @@ describe('what is asked is kept to', () => {
 const sides = fc.integer({ min: 2, max: 20 });
 const wanted = fc.array(fc.record({ width: sides, height: sides, count: fc.integer({ min: 1, max: 3 }), mayTurn: fc.boolean() }), { minLength: 1, maxLength: 8 }); // prettier-ignore
 const sheetsOf = fc.array(fc.record({ width: fc.integer({ min: 20, max: 40 }), height: fc.integer({ min: 20, max: 40 }), cost: fc.integer({ min: 1, max: 30 }) }), { minLength: 1, maxLength: 3 }); // prettier-ignore
-const askOf = (pieces: readonly Omit<WantedPiece, 'id'>[], stock: readonly Omit<Stock, 'id' | 'kind'>[], more: Partial<SheetsAsk> = {}) =>
+const drawn = (pieces: readonly Omit<WantedPiece, 'id'>[], stock: readonly Omit<Stock, 'id' | 'kind'>[], more: Partial<SheetsAsk> = {}) =>
   ask(pieces.map((one, index) => ({ ...one, id: `piece ${index}` })), stock.map((one, index) => ({ ...one, id: `sheet ${index}`, kind: 'sheet' as const })), more); // prettier-ignore
 
 describe('every plan', () => {
   it('can be cut as it says, with any kerf, trim and stages', () => {
     fc.assert(
       fc.property(wanted, sheetsOf, fc.constantFrom(0, 0.5, 3), fc.constantFrom(0, 1), fc.constantFrom(undefined, 2, 3), (pieces, stock, kerf, trim, stages) => {
-        plan(askOf(pieces, stock, { kerf, trim, ...(stages === undefined ? {} : { stages }) }), 300);
+        plan(drawn(pieces, stock, { kerf, trim, ...(stages === undefined ? {} : { stages }) }), 300);
       }),
       { numRuns: 60 },
     ); // prettier-ignore
@@ -98,10 +85,10 @@ describe('every plan', () => {
   it('is the same for the same seed, and costs the same with all turned', () => {
     fc.assert(
       fc.property(wanted, sheetsOf, (pieces, stock) => {
-        const asked = askOf(pieces, stock);
+        const asked = drawn(pieces, stock);
         expect(plan(asked, 500)).toEqual(plan(asked, 500));
         const turned = <T extends { readonly width: number; readonly height: number }>(one: T): T => ({ ...one, width: one.height, height: one.width }); // prettier-ignore
-        const other = plan(askOf(pieces.map(turned), stock.map(turned)), 500);
+        const other = plan(drawn(pieces.map(turned), stock.map(turned)), 500);
         expect(other?.cost).toBe(plan(asked, 500)?.cost);
       }),
       { numRuns: 20 },
@@ -112,7 +99,7 @@ describe('every plan', () => {
     const few = fc.array(fc.record({ width: sides, height: sides, count: fc.integer({ min: 1, max: 2 }), mayTurn: fc.boolean() }), { minLength: 1, maxLength: 3 }); // prettier-ignore
     fc.assert(
       fc.property(few, sheetsOf, sheetsOf, (pieces, stock, more) => {
-        const [less, many] = [plan(askOf(pieces, stock), 3000), plan(askOf(pieces, [...stock, ...more]), 3000)];
+        const [less, many] = [plan(drawn(pieces, stock), 3000), plan(drawn(pieces, [...stock, ...more]), 3000)];
         if (less && many) expect(many.cost).toBeLessThanOrEqual(less.cost);
       }),
       { numRuns: 20 },
@@ -163,7 +150,7 @@ describe('small plans', () => {
     const side = fc.integer({ min: 2, max: 9 });
     fc.assert(
       fc.property(fc.array(fc.tuple(side, side), { minLength: 2, maxLength: 5 }), fc.boolean(), (pieces, mayTurn) => {
-        const asked = askOf(pieces.map(([width, height]) => ({ width, height, count: 1, mayTurn })), [{ width: 10, height: 9, cost: 1 }]); // prettier-ignore
+        const asked = drawn(pieces.map(([width, height]) => ({ width, height, count: 1, mayTurn })), [{ width: 10, height: 9, cost: 1 }]); // prettier-ignore
         const fits = pieces.every(([w, h]) => (w <= 10 && h <= 9) || (mayTurn && h <= 10 && w <= 9));
         const found = plan(asked, 2000);
         if (!fits) expect(found).toBeUndefined();
