@@ -1,9 +1,7 @@
 /** Pieces pinned to places on sheets, told by what they are rather than by their place in a list, so that pins outlast changes of jobs and stock. */
-import type { Box } from '../../core/geometry/box';
 import type { Pin, SheetsAsk, Stock, WantedPiece } from '../../core/sheets/ask';
 import type { BoardAsk } from '../../core/sheets/board-asks';
-import { sizeOnSheet } from '../../core/sheets/on-sheet';
-import { usablePart } from '../../core/sheets/place-piece';
+import { checkPins } from '../../core/sheets/check-pins';
 import type { PlacedPiece } from '../../core/sheets/plan';
 
 export interface HeldPin {
@@ -30,11 +28,6 @@ export function stockKey({ kind, id, width, height, listed }: Stock): string {
   return listed ?? [kind, kind === 'fallout' ? id : '', width.toFixed(3), height.toFixed(3)].join(' | ');
 }
 
-export function boxOfPin(pin: Pick<Pin, 'left' | 'bottom' | 'turned'>, piece: WantedPiece): Box {
-  const { width, height } = sizeOnSheet(piece, pin.turned);
-  return { left: pin.left, bottom: pin.bottom, right: pin.left + width, top: pin.bottom + height };
-}
-
 export interface PinnedAsks {
   readonly asks: readonly BoardAsk[];
   /** Pins whose piece or sheet is not there now; they hold again once it is. */
@@ -57,23 +50,22 @@ export function withPins(asks: readonly BoardAsk[], held: readonly HeldPin[]): P
   return { asks: pinned, waiting: [...waiting] };
 }
 
-/** Undefined where its piece or its sheet is not there, or not so many of them. */
-function foundPin(pin: HeldPin, ask: SheetsAsk, others: readonly Pin[]): Pin | undefined {
-  const piece = ask.pieces.findIndex((one) => pieceKey(one) === pin.piece);
-  const stock = ask.stock.findIndex((one) => stockKey(one) === pin.stock);
-  const [wanted, sheet] = [ask.pieces[piece], ask.stock[stock]];
-  if (!wanted || !sheet || (pin.turned && !wanted.mayTurn)) return undefined;
-  if (others.filter((other) => other.piece === piece).length >= wanted.count) return undefined;
-  const open = new Set(others.filter((other) => other.stock === stock).map((other) => other.sheet));
-  if (!open.has(pin.sheet) && open.size >= (sheet.count ?? Infinity)) return undefined;
-  const [box, room] = [boxOfPin(pin, wanted), usablePart(sheet, ask)];
-  const fits = box.left >= room.left - LAST_BITS && box.right <= room.right + LAST_BITS && box.bottom >= room.bottom - LAST_BITS && box.top <= room.top + LAST_BITS; // prettier-ignore
-  const { left, bottom, turned } = pin;
-  return fits ? { sheet: pin.sheet, stock, piece, turned, left, bottom } : undefined;
+/** Undefined where its piece or its sheet is not there, or it can't stay with the others. */
+function foundPin(held: HeldPin, ask: SheetsAsk, others: readonly Pin[]): Pin | undefined {
+  const found = pinIn(ask, held);
+  return checkPins({ ...ask, pins: [...others, found] }).length === 0 ? found : undefined;
 }
 
-/** Of lengths that were read in another unit, mm. */
-const LAST_BITS = 1e-6;
+function pinIn(ask: SheetsAsk, { piece, stock, sheet, turned, left, bottom }: HeldPin): Pin {
+  return {
+    sheet,
+    stock: ask.stock.findIndex((one) => stockKey(one) === stock),
+    piece: ask.pieces.findIndex((one) => pieceKey(one) === piece),
+    turned,
+    left,
+    bottom,
+  };
+}
 
 /** The pin that holds a placed piece; undefined where none does. */
 export function pinOf({ piece, box, turned }: PlacedPiece, board: string, held: readonly HeldPin[]): HeldPin | undefined {
@@ -91,7 +83,6 @@ export function pinOf({ piece, box, turned }: PlacedPiece, board: string, held: 
 const PLACE = 1e-4;
 
 export interface Putting {
-  readonly board: string;
   readonly piece: PlacedPiece;
   readonly stock: Stock;
   /** What lies on the sheet it is put on. */
@@ -101,12 +92,18 @@ export interface Putting {
   readonly bottom: number;
 }
 
-/** The pins with a piece put somewhere, in the place of its own pin if it had one. */
-export function putPin(held: readonly HeldPin[], { board, piece, stock, onSheet, ...place }: Putting): HeldPin[] {
+export type Put = { readonly held: readonly HeldPin[] } | { readonly wrong: string };
+
+/** The pins with a piece put somewhere, in the place of its own pin if it had one; or why it can't stay there. */
+export function putPin({ board, ask }: BoardAsk, held: readonly HeldPin[], putting: Putting): Put {
+  const { piece, stock, onSheet, turned, left, bottom } = putting;
   const own = pinOf(piece, board, held);
   const others = held.filter((pin) => pin !== own);
   // Its own pin says which sheet it is on as long as it stays there.
   const there = onSheet.map((one) => pinOf(one, board, held)).find((pin) => pin !== undefined);
   const sheet = there?.sheet ?? Math.max(-1, ...held.map((pin) => pin.sheet)) + 1;
-  return [...others, { board: board.toLowerCase(), piece: pieceKey(piece.piece), stock: stockKey(stock), sheet, ...place }]; // prettier-ignore
+  const put: HeldPin = { board: board.toLowerCase(), piece: pieceKey(piece.piece), stock: stockKey(stock), sheet, turned, left, bottom }; // prettier-ignore
+  const [asked] = withPins([{ board, isPriced: false, ask }], others).asks;
+  const [wrong] = checkPins({ ...ask, pins: [...(asked?.ask.pins ?? []), pinIn(ask, put)] });
+  return wrong ? { wrong: wrong.message } : { held: [...others, put] };
 }

@@ -5,13 +5,10 @@ import type { Problem } from '../../core/problem';
 import type { Shelf } from '../../core/shelf/shelf';
 import { boardAsks, type BoardAsk, type BoardAsks } from '../../core/sheets/board-asks';
 import { COST_PLACES } from '../../core/sheets/board-stock';
-import { whyNotThere, usablePart } from '../../core/sheets/place-piece';
-import { sizeOnSheet } from '../../core/sheets/on-sheet';
 import type { PlannerNews } from '../../core/sheets/plan-in-turn';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { tooFew } from '../../core/sheets/size-problems';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
-import { boxAt } from '../../core/geometry/box';
 import { pinOf, putPin, withPins, type Putting } from '../edits/pins';
 import type { Look } from '../session/look.svelte';
 import type { Notice } from '../session/notice.svelte';
@@ -28,6 +25,8 @@ export interface Slot {
   readonly text: string;
   /** The best so far; undefined while there is none, or where there are too few sheets. */
   readonly planned?: PlannedBoard;
+  /** True while that is the plan of what was asked before, which stays until there is another. */
+  readonly isOld?: boolean;
   /** `ended`: the search ended by itself. `looked`: its time is over. */
   readonly state: 'waiting' | 'looked' | 'ended' | 'none';
   /** ms that were looked for. */
@@ -124,9 +123,9 @@ export class SheetsDesk {
       const before = this.slots.find((slot) => slot.text === text);
       const isEnough = before && (before.state === 'ended' || before.state === 'none' || before.looked >= each);
       if (isEnough) return before;
-      // The last plan stays until there is another.
+      if (before) return { ...before, state: 'waiting' };
       const last = this.slots.find((slot) => slot.asked.board === asked.board)?.planned;
-      return { asked, text, state: 'waiting', looked: 0, ...(before?.planned ?? last ? { planned: (before?.planned ?? last)! } : {}) }; // prettier-ignore
+      return { asked, text, state: 'waiting', looked: 0, isOld: true, ...(last ? { planned: last } : {}) };
     });
     const isSame = slots.length === this.slots.length && slots.every((slot, index) => slot.text === this.slots[index]?.text); // prettier-ignore
     if (isSame && (this.isStopped || this.atWork) && this.#seconds === seconds) return;
@@ -159,26 +158,17 @@ export class SheetsDesk {
     };
   }
 
-  /** Pins a piece; true where it may lie there, else it is said why not. @param board counted from 0. */
-  pin(board: number, putting: Omit<Putting, 'board'>): boolean {
-    const { notice, session } = this.from;
-    const slot = this.slots[board];
-    if (!slot) return false;
-    const { asked } = slot;
-    const { piece, stock, onSheet, turned, left, bottom } = putting;
-    const own = pinOf(piece, asked.board, this.pins.held);
-    const pins = onSheet.filter((one) => one !== piece && pinOf(one, asked.board, this.pins.held));
-    const box = boxAt({ x: left, y: bottom }, sizeOnSheet(piece.piece, turned));
-    const name = (one: { readonly number: number; readonly piece: { readonly id: string } }) => `Piece ${one.number} (${one.piece.id})`; // prettier-ignore
-    const wrong = whyNotThere({ name: name(piece), box }, usablePart(stock, asked.ask), pins.map((one) => ({ name: name(one), box: one.box })), asked.ask.kerf, session.showing); // prettier-ignore
-    if (wrong !== undefined) {
-      notice.fail(wrong);
-      return false;
-    }
-    this.pins.put(putPin(this.pins.held, { ...putting, board: asked.board }), own ? 'Move a pinned piece' : 'Pin a piece'); // prettier-ignore
+  /** Pins a piece; where it can't stay it is said why. @param board counted from 0. */
+  pin(board: number, putting: Putting): void {
+    const { notice } = this.from;
+    const asked = this.slots[board]?.asked;
+    if (!asked) return;
+    const { number, piece } = putting.piece;
+    const put = putPin(asked, this.pins.held, putting);
+    if ('wrong' in put) return notice.fail(put.wrong);
+    this.pins.put(put.held, `Pin piece ${number}`);
     this.#justPinned = asked.board;
-    notice.say(`${name(piece)} is pinned; the rest is planned anew.`);
-    return true;
+    notice.say(`Piece ${number}, ${piece.id}, is pinned; the rest is planned anew.`);
   }
 
   unpin(board: number, piece: Putting['piece']): void {
@@ -227,10 +217,10 @@ export class SheetsDesk {
     assert(place !== undefined, 'the planner tells of boards it was asked for');
     if (news.kind === 'board-done') {
       const state = news.isEnded ? 'ended' : 'looked';
-      this.#put(place, { planned: news.planned, state, looked: each });
+      this.#put(place, { state, looked: each }, news.planned);
     } else {
       this.atWork = { board: place, spent: news.spent };
-      if (news.planned) this.#put(place, { planned: news.planned });
+      if (news.planned) this.#put(place, {}, news.planned);
     }
   }
 
@@ -247,16 +237,17 @@ export class SheetsDesk {
     }
     boards.forEach((planned, index) => {
       const { asked, text } = this.slots[places[index]!]!;
-      const slot: Slot = planned
-        ? { asked, text, planned, state: 'waiting', looked: 0 }
-        : { asked, text, state: 'none', looked: 0 };
-      this.slots = this.slots.with(places[index]!, slot);
+      if (planned) this.#put(places[index]!, {}, planned);
+      else this.slots = this.slots.with(places[index]!, { asked, text, state: 'none', looked: 0 });
     });
   }
 
-  #put(place: number, change: Partial<Slot>): void {
+  /** A search that begins again is for some time no better than what is there. */
+  #put(place: number, change: Partial<Slot>, planned: PlannedBoard): void {
     const slot = this.slots[place];
-    if (slot) this.slots = this.slots.with(place, { ...slot, ...change });
+    if (!slot) return;
+    const isBetter = slot.isOld || !slot.planned || planned.plan.cost <= slot.planned.plan.cost;
+    this.slots = this.slots.with(place, { ...slot, ...change, isOld: false, ...(isBetter ? { planned } : {}) });
   }
 
   /** Only where costs are money can one sheet fewer be worth some. */
