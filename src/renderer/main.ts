@@ -6,7 +6,7 @@ import { PictureImageStore } from './canvas/picture-images.svelte';
 import { Stage } from './canvas/stage.svelte';
 import { Dialogs } from './dialogs/dialogs.svelte';
 import { KeptList } from './files/kept-list.svelte';
-import { CUTTERS, shelfKind } from './files/list-kinds';
+import { CUTTERS, shelfKind, stockKind } from './files/list-kinds';
 import { JobFile } from './files/job-file.svelte';
 import { emptyJob, start } from './files/new-job';
 import { openPath } from './files/open-path';
@@ -40,6 +40,10 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
     stage: new Stage(),
     cutters: new KeptList(host, CUTTERS),
     shelf,
+    stock: new KeptList(
+      host,
+      stockKind(() => session.units),
+    ),
     dialogs: new Dialogs(),
     notice: new Notice(),
   };
@@ -67,7 +71,7 @@ async function open(target: HTMLElement): Promise<void> {
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
   // What is chosen and reckoned from the user's lists must not begin with the generic ones.
-  await Promise.all([bench.cutters.load(), bench.shelf.load(), openDemo(bench)]);
+  await Promise.all([bench.cutters.load(), bench.shelf.load(), bench.stock.load(), openDemo(bench)]);
   mount(App, { target, props: { bench } });
   letGo();
   await openWanted(bench);
