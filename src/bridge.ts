@@ -13,7 +13,7 @@ export interface JobFile {
 }
 
 /** A list that the user keeps with the program, for all jobs. */
-export type KeptListName = 'cutters' | 'shelf';
+export type KeptListName = 'cutters' | 'shelf' | 'stock';
 
 /** Such a list as it lies there; text and stamp are left out while nothing was ever kept. */
 export interface KeptFile {

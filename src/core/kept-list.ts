@@ -1,4 +1,5 @@
 /** Changes to a list that a user keeps, made so that they can be made again on a list that another program has changed. */
+import type { Result } from './problem';
 
 /** How the things of a list are told apart, and when two of them say the same. */
 export interface KeptThings<T> {
@@ -11,6 +12,15 @@ export interface ListChange<T> {
   readonly keep?: readonly T[];
   /** Names of those taken out. */
   readonly remove?: readonly string[];
+}
+
+/** A change that is worked out anew on every list it is tried on, such as one more or one less of something counted. */
+export type ListWork<T> = (list: readonly T[]) => Result<Worked<T>>;
+
+export interface Worked<T> {
+  readonly list: readonly T[];
+  /** Takes this very change back, also from a list that others have changed since. */
+  readonly back: ListWork<T>;
 }
 
 /** The list with the change made. */

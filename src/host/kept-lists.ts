@@ -4,6 +4,7 @@ import { dirname, extname, join } from 'node:path';
 import type { HostCalls, KeptFile, KeptListName, Reply } from '../bridge';
 import { parseCutters } from '../core/job/cutter-list';
 import { isError, type Result } from '../core/problem';
+import { readStock } from '../core/sheets/read-stock';
 import { readShelf } from '../core/shelf/read-shelf';
 import { done, failed, failureFrom } from './failure';
 import { holdFile } from './hold-file';
@@ -22,6 +23,7 @@ interface KeptList {
 const LISTS: Readonly<Record<KeptListName, KeptList>> = {
   cutters: { file: 'cutters.json', words: 'The list of cutters', read: parseCutters },
   shelf: { file: 'shelf.csv', words: 'The shelf', read: (text) => readShelf(text) },
+  stock: { file: 'stock.csv', words: 'The stock', read: (text) => readStock(text) },
 };
 
 /** Path of a list in the folder where the program keeps what it remembers. */

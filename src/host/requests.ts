@@ -28,7 +28,7 @@ const machine = z.strictObject({
 /** Of a file in a folder that is named apart: no way out of it on any system. */
 // eslint-disable-next-line no-control-regex
 const plainName = z.string().regex(/^[^./\\:*?"<>|\u0000-\u001f][^/\\:*?"<>|\u0000-\u001f]{0,200}$/);
-const keptList = z.enum(['cutters', 'shelf']);
+const keptList = z.enum(['cutters', 'shelf', 'stock']);
 const paper = z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']);
 const units = z.enum(['in', 'mm', 'cm']);
 

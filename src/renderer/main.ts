@@ -6,7 +6,7 @@ import { PictureImageStore } from './canvas/picture-images.svelte';
 import { Stage } from './canvas/stage.svelte';
 import { Dialogs } from './dialogs/dialogs.svelte';
 import { KeptList } from './files/kept-list.svelte';
-import { CUTTERS, shelfKind } from './files/list-kinds';
+import { CUTTERS, shelfKind, stockKind } from './files/list-kinds';
 import { JobFile } from './files/job-file.svelte';
 import { emptyJob, start } from './files/new-job';
 import { openPath } from './files/open-path';
@@ -16,6 +16,7 @@ import { connectHost } from './host-client';
 import { Look } from './session/look.svelte';
 import { Notice } from './session/notice.svelte';
 import { Session } from './session/session.svelte';
+import { SheetsDesk } from './sheets/sheets-desk.svelte';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/floating.css';
@@ -30,18 +31,25 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
   );
   const file = new JobFile(session);
   const images = new PictureImageStore(host, () => file.path);
+  const stock = new KeptList(
+    host,
+    stockKind(() => session.units),
+  );
+  const [look, notice] = [new Look(), new Notice()];
   return {
     host,
     info,
     session,
     file,
     images,
-    look: new Look(),
+    look,
     stage: new Stage(),
     cutters: new KeptList(host, CUTTERS),
     shelf,
+    stock,
+    desk: new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list }),
     dialogs: new Dialogs(),
-    notice: new Notice(),
+    notice,
   };
 }
 
@@ -67,7 +75,7 @@ async function open(target: HTMLElement): Promise<void> {
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
   // What is chosen and reckoned from the user's lists must not begin with the generic ones.
-  await Promise.all([bench.cutters.load(), bench.shelf.load(), openDemo(bench)]);
+  await Promise.all([bench.cutters.load(), bench.shelf.load(), bench.stock.load(), openDemo(bench)]);
   mount(App, { target, props: { bench } });
   letGo();
   await openWanted(bench);

@@ -2,6 +2,7 @@
 import { createContext } from 'svelte';
 import type { HostClient, HostInfo } from '../bridge';
 import type { WrittenCutter } from '../core/job/written-cutter';
+import type { StockSheet } from '../core/sheets/stock-sheet';
 import type { ShelfItem } from '../core/shelf/shelf';
 import type { PictureImageStore } from './canvas/picture-images.svelte';
 import type { Stage } from './canvas/stage.svelte';
@@ -24,6 +25,8 @@ export interface Workbench {
   readonly cutters: KeptList<WrittenCutter>;
   /** Frames, mouldings, boards, glazing and fixings that the user has. */
   readonly shelf: KeptList<ShelfItem>;
+  /** Sheets and remnants that boards are cut from. */
+  readonly stock: KeptList<StockSheet>;
   /** Where sheets are planned. */
   readonly desk: SheetsDesk;
   readonly dialogs: Dialogs;

@@ -4,7 +4,7 @@ import { inParts, priceOfArea, type Money, type Price } from '../money';
 import type { ShelfBoard, ShelfGlazing } from '../shelf/shelf';
 import { MM_PER_INCH, type Unit } from '../units';
 import type { Stock } from './ask';
-import { stockName, type StockSheet } from './stock-sheet';
+import { grainUp, hasGrain, stockName, type StockSheet } from './stock-sheet';
 
 /** Places of decimals that costs are counted in. */
 export const COST_PLACES = 2;
@@ -38,7 +38,7 @@ export function boardStock(
     stock: isTaken ? [usualSheet(units)] : rows.map((row, index) => stockOf(row, index, isPriced)),
     isPriced,
     isTaken,
-    hasGrain: listed.some(({ grain }) => grain !== undefined && grain !== 'none'),
+    hasGrain: listed.some(hasGrain),
     ...(kerf === undefined ? {} : { kerf }),
     ...(trim === undefined ? {} : { trim }),
   };
@@ -84,11 +84,6 @@ function stockOf({ sheet, listed }: Row, index: number, inMoney: boolean): Stock
     ...(count === undefined ? {} : { count }),
     ...(listed === undefined ? {} : { listed }),
   };
-}
-
-/** A sheet held so that its grain runs upright, as it does in every piece that hangs. */
-function grainUp({ width, height, grain }: StockSheet): Size {
-  return grain === 'width' ? { width: height, height: width } : { width, height };
 }
 
 /** Mat board is sold so where nothing else is known: common practice, no source; the metric size from memory. */

@@ -21,6 +21,8 @@ export function pieceCard({ piece, turned, number, pinned }: PlacedPiece, sheet:
     ...(from ? [{ label: 'Job', value: from.title }] : []),
     { label: 'Size', value: sizeText(piece, showing) },
     { label: 'Lies', value: `on sheet ${sheet}, ${turned ? 'turned, its top to the left' : 'as it hangs'}${pinned ? ', pinned' : ''}` }, // prettier-ignore
-    ...(windows.length === 0 ? [] : [{ label: windows.length === 1 ? 'Window' : 'Windows', value: listed(windows, 8) }]),
+    ...(windows.length === 0
+      ? []
+      : [{ label: windows.length === 1 ? 'Window' : 'Windows', value: listed(windows, 8) }]),
   ];
 }

@@ -37,7 +37,13 @@ interface Span {
 }
 
 /** Along one side: to an edge near by, beside a neighbour or in line with it; else to the step. */
-function pulled(at: number, length: number, sheet: Span, others: readonly Span[], { kerf, reach, step }: Pulls): number {
+function pulled(
+  at: number,
+  length: number,
+  sheet: Span,
+  others: readonly Span[],
+  { kerf, reach, step }: Pulls,
+): number {
   const [start, end] = [sheet.low, sheet.high - length];
   const beside = others.flatMap(({ low, high }) => [low, high - length, high + kerf, low - kerf - length]);
   const nearest = [start, end, ...beside].reduce((a, b) => (Math.abs(b - at) < Math.abs(a - at) ? b : a));

@@ -26,7 +26,7 @@ export function cellsOf(item: ShelfItem, unit: Unit | undefined): Partial<Record
   const put = (key: ShelfColumn, value: Cell | undefined) => {
     if (value !== undefined) cells[key] = value;
   };
-  const length = (mm: number | undefined) => (mm === undefined ? undefined : lengthCell(mm, unit));
+  const length = (mm: number | undefined) => lengthCell(mm, unit);
   const values = item as ShelfItem & Readonly<Record<string, unknown>>;
   const size = 'size' in item ? item.size : undefined;
   put('width', length(size?.width));
@@ -66,9 +66,9 @@ function yesOrNo(said: boolean | undefined): Cell | undefined {
   return said === undefined ? undefined : said ? 'yes' : 'no';
 }
 
-/** Quoted, so that no spreadsheet takes a fraction for a date. */
-function lengthCell(mm: number, unit: Unit | undefined): Cell {
-  return { quoted: lengthText(mm, unit) };
+/** Quoted, so that no spreadsheet takes a fraction for a date. @param unit as `printShelf` has it. */
+export function lengthCell(mm: number | undefined, unit: Unit | undefined): Cell | undefined {
+  return mm === undefined ? undefined : { quoted: lengthText(mm, unit) };
 }
 
 function lengthText(mm: number, unit: Unit | undefined): string {

@@ -68,7 +68,11 @@ function pinIn(ask: SheetsAsk, { piece, stock, sheet, turned, left, bottom }: He
 }
 
 /** The pin that holds a placed piece; undefined where none does. */
-export function pinOf({ piece, box, turned }: PlacedPiece, board: string, held: readonly HeldPin[]): HeldPin | undefined {
+export function pinOf(
+  { piece, box, turned }: PlacedPiece,
+  board: string,
+  held: readonly HeldPin[],
+): HeldPin | undefined {
   return held.find(
     (pin) =>
       pin.board === board.toLowerCase() &&

@@ -1,11 +1,11 @@
 /** Changes a kept list and says what came of it; asks where another program was faster with the same things. */
-import type { ListChange } from '../../core/kept-list';
+import type { ListChange, ListWork } from '../../core/kept-list';
 import { capital } from '../../core/phrases';
 import type { Workbench } from '../workbench';
 import type { KeptList, Outcome } from './kept-list.svelte';
 
 /** True where it was done. @param words said then. */
-export async function changeKept<T extends { readonly name: string }>(
+export async function changeKept<T extends object>(
   bench: Workbench,
   list: KeptList<T>,
   change: ListChange<T>,
@@ -16,11 +16,20 @@ export async function changeKept<T extends { readonly name: string }>(
   return outcome === 'done';
 }
 
-/** Takes the last change back; done twice, it stands again. */
-export async function takeBack<T extends { readonly name: string }>(
+/** As `changeKept`, by what is worked out anew on the list as it is then. */
+export async function changeKeptBy<T extends object>(
   bench: Workbench,
   list: KeptList<T>,
-): Promise<void> {
+  work: ListWork<T>,
+  words: string,
+): Promise<boolean> {
+  const outcome = await list.changeBy(work);
+  await tellOutcome(bench, list, outcome, words);
+  return outcome === 'done';
+}
+
+/** Takes the last change back; done twice, it stands again. */
+export async function takeBack<T extends object>(bench: Workbench, list: KeptList<T>): Promise<void> {
   const outcome = await list.takeBack((theirs) => askGoOn(bench, list, theirs));
   await tellOutcome(bench, list, outcome, `The last change of ${list.kind.words} was taken back.`);
 }
@@ -31,7 +40,7 @@ export async function beginAnew<T extends object>(bench: Workbench, list: KeptLi
   await tellOutcome(bench, list, await list.beginAnew(), words);
 }
 
-async function askGoOn<T extends { readonly name: string }>(
+async function askGoOn<T extends object>(
   { dialogs }: Workbench,
   { kind }: KeptList<T>,
   theirs: readonly T[],
@@ -55,12 +64,15 @@ async function tellOutcome<T extends object>(
 ): Promise<void> {
   if (outcome === 'done') notice.say(words);
   else if (outcome === 'given up') notice.say(`${capital(kind.words)} was left as it is.`);
-  else await dialogs.tell({ title: `${capital(kind.words)} was not changed`, text: outcome.failure });
+  else {
+    const { failure: text, problems } = outcome;
+    await dialogs.tell({ title: `${capital(kind.words)} was not changed`, text, ...(problems ? { problems } : {}) });
+  }
 }
 
-function toldBy<T extends { readonly name: string }>(kind: KeptList<T>['kind'], thing: T): string {
+function toldBy<T extends object>(kind: KeptList<T>['kind'], thing: T): string {
   const more = kind.tell?.(thing) ?? '';
-  return more === '' ? quoted(thing.name) : `${quoted(thing.name)}, ${more}`;
+  return more === '' ? quoted(kind.call(thing)) : `${quoted(kind.call(thing))}, ${more}`;
 }
 
 export function quoted(name: string): string {

@@ -8,12 +8,18 @@ import { printShelf } from '../../core/shelf/print-shelf';
 import { readShelf } from '../../core/shelf/read-shelf';
 import type { ShelfItem } from '../../core/shelf/shelf';
 import { startShelf } from '../../core/shelf/start-shelf';
+import { KEPT_STOCK } from '../../core/sheets/kept-stock';
+import { printStock } from '../../core/sheets/print-stock';
+import { readStock } from '../../core/sheets/read-stock';
+import type { StockSheet } from '../../core/sheets/stock-sheet';
+import { stockRowWords } from '../../core/sheets/use-words';
 import type { Unit } from '../../core/units';
 import type { ListKind } from './kept-list.svelte';
 
 export const CUTTERS: ListKind<WrittenCutter> = {
   ...KEPT_CUTTERS,
   name: 'cutters',
+  call: ({ name }) => name,
   words: 'the list of cutters',
   start: () => [],
   read: parseCutters,
@@ -25,10 +31,25 @@ export function shelfKind(units: () => Unit): ListKind<ShelfItem> {
   return {
     ...KEPT_SHELF,
     name: 'shelf',
+    call: ({ name }) => name,
     words: 'the shelf',
     start: () => startShelf(units() === 'in' ? 'inch' : 'metric'),
     read: (text) => readShelf(text),
     print: (items) => printShelf(items),
     tell: (item) => itemWords(item, { unit: units(), inchStep: 16, metricStep: 0.5 }),
+  };
+}
+
+/** @param units of the job, for sizes in words. */
+export function stockKind(units: () => Unit): ListKind<StockSheet> {
+  return {
+    ...KEPT_STOCK,
+    name: 'stock',
+    words: 'the stock',
+    call: ({ board }) => board,
+    start: () => [],
+    read: (text) => readStock(text),
+    print: (list) => printStock(list),
+    tell: (sheet) => stockRowWords(sheet, { unit: units(), inchStep: 64, metricStep: 0.1 }),
   };
 }

@@ -13,7 +13,8 @@ import { JOB_ENDINGS } from './endings';
 import { readText } from './read-text';
 
 type Laid =
-  { readonly ok: true; readonly laid: { readonly job: Job; readonly layout: Layout } } | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly ok: true; readonly laid: { readonly job: Job; readonly layout: Layout } }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Asks for a file and adds its job; one that is there already gets one copy more. */
 export async function addSheetJob(bench: Workbench): Promise<void> {

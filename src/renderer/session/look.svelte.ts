@@ -7,7 +7,17 @@ import type { FitShape } from '../../core/layout/how-many-ask';
 import type { Aim } from '../../core/show/plan';
 import type { Unit } from '../../core/units';
 
-export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting', 'package', 'hanging', 'shelf', 'sheets'] as const;
+export const VIEWS = [
+  'pictures',
+  'frame',
+  'mat',
+  'windows',
+  'cutting',
+  'package',
+  'hanging',
+  'shelf',
+  'sheets',
+] as const;
 export type ViewId = (typeof VIEWS)[number];
 export type Theme = 'light' | 'dark';
 

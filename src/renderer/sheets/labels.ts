@@ -5,7 +5,11 @@ const WIDE = 0.56;
 const LINE = 1.3;
 
 /** Lines from the first on that have room, shortened where they are too long; none where not even the first has. @param letter height, pixels. */
-export function linesThatFit(lines: readonly string[], box: { readonly width: number; readonly height: number }, letter: number): string[] {
+export function linesThatFit(
+  lines: readonly string[],
+  box: { readonly width: number; readonly height: number },
+  letter: number,
+): string[] {
   const room = Math.floor((box.width - letter * 0.5) / (letter * WIDE));
   const most = Math.floor((box.height - letter * 0.2) / (letter * LINE));
   const [first = '', ...others] = lines;

@@ -27,7 +27,7 @@ export class Lift {
 
   take(piece: PlacedPiece, from: SheetPlace): void {
     this.letGo();
-    this.#release = this.desk.hold();
+    this.#release = this.desk.planning.hold();
     const { box, turned } = piece;
     this.now = { piece, from, to: from.sheet, turned, corner: { x: box.left, y: box.bottom }, isMoved: false };
   }
@@ -66,7 +66,14 @@ export class Lift {
     this.letGo();
     if (!now || !sheet) return;
     const { piece, from, turned, corner } = now;
-    this.desk.pin(from.board, { piece, stock: sheet.stock, onSheet: sheet.pieces, turned, left: corner.x, bottom: corner.y });
+    this.desk.pin(from.board, {
+      piece,
+      stock: sheet.stock,
+      onSheet: sheet.pieces,
+      turned,
+      left: corner.x,
+      bottom: corner.y,
+    });
   }
 
   letGo(): void {

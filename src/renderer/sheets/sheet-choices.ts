@@ -2,7 +2,6 @@
 import { z } from 'zod';
 import { SHEET_AIMS } from '../../core/sheets/ask';
 import { MOST_KERF, MOST_TRIM } from '../../core/sheets/read-stock';
-import { USUAL_KEEP } from '../../core/sheets/remnants';
 
 /** Times to look for, s for each board. */
 export const TIMES = [2, 5, 20, 60] as const;
@@ -30,9 +29,11 @@ const choices = z.object({
   perSheet: z.number().min(0).max(MOST_WORTH).optional().catch(undefined),
   /** In hundredths. */
   remnantPercent: z.number().min(0).max(100).optional().catch(undefined),
-  keep: z
-    .object({ least: length, board: z.object({ width: length, height: length }), strip: length })
-    .catch({ ...USUAL_KEEP, board: { ...USUAL_KEEP.board } }),
+  /** What is kept of what is left, mm; undefined: as usual. */
+  keepWidth: length.optional().catch(undefined),
+  keepHeight: length.optional().catch(undefined),
+  keepStrip: length.optional().catch(undefined),
+  discard: length.optional().catch(undefined),
   /** s for each board. */
   seconds: z
     .number()

@@ -1,0 +1,106 @@
+/** Counts of a list of stock that go up and down, as differences: they can be made on a list that others have changed. */
+import type { ListWork } from '../kept-list';
+import { bad, good, type Problem, type Result } from '../problem';
+import { sizeText, type Showing } from '../units';
+import { countOf, isSameStock, plainName, stockName, type StockSheet } from './stock-sheet';
+
+/** One row goes up or down. */
+export interface StockStep {
+  /** Which row; as it is made where it is not there. */
+  readonly row: StockSheet;
+  /** A whole number; less than 0 takes. */
+  readonly by: number;
+  /** What becomes of the row when none is left; unless said, a sheet's stays and a remnant's goes. */
+  readonly atNone?: 'stays' | 'goes';
+  /** Name of the row that it stood under, so that it goes back there; empty: it was the first. Unless said, the end. */
+  readonly below?: string;
+}
+
+/** Whether sheets are used, or a use is taken back: for the words where it can't be. */
+export type StockDeed = 'use' | 'take back';
+
+interface Stepped {
+  readonly list: readonly StockSheet[];
+  /** Undoes what was done; all else that changes meanwhile stays. */
+  readonly back: readonly StockStep[];
+}
+
+/** Makes all steps or none. Where fewer are there than a step takes, the row is told, how many are there and how many are wanted. */
+export function stepStock(
+  list: readonly StockSheet[],
+  steps: readonly StockStep[],
+  deed: StockDeed,
+  showing: Showing,
+): Result<Stepped> {
+  const problems: Problem[] = [];
+  let now: Stepped = { list, back: [] };
+  for (const step of steps) {
+    const index = rowIndex(now.list, step.row);
+    const there = index < 0 ? 0 : countOf(now.list[index] as StockSheet);
+    if (there === undefined) continue;
+    if (there + step.by < 0) problems.push(tooFew(step, there, deed, showing));
+    else now = index < 0 ? withRow(now, step) : withCount(now, index, there, step);
+  }
+  return problems.length > 0 ? bad(problems) : good(now);
+}
+
+/** The steps as a change of a kept list. */
+export function stockWork(
+  steps: readonly StockStep[],
+  showing: Showing,
+  deed: StockDeed = 'use',
+): ListWork<StockSheet> {
+  return (list) => {
+    const stepped = stepStock(list, steps, deed, showing);
+    if (!stepped.ok) return stepped;
+    const back = stockWork(stepped.value.back, showing, deed === 'use' ? 'take back' : 'use');
+    return good({ list: stepped.value.list, back });
+  };
+}
+
+/** As it is listed, or the same thing listed the other way round. */
+function rowIndex(list: readonly StockSheet[], row: StockSheet): number {
+  const name = stockName(row);
+  const exact = list.findIndex((one) => stockName(one) === name);
+  return exact >= 0 ? exact : list.findIndex((one) => isSameStock(one, row));
+}
+
+function withRow({ list, back }: Stepped, { row, by, below }: StockStep): Stepped {
+  const made = { ...row, ...kerfNow(list, row), count: by };
+  const above = below === undefined ? -1 : list.findIndex((one) => stockName(one) === below);
+  const at = below === '' ? 0 : above < 0 ? list.length : above + 1;
+  return { list: list.toSpliced(at, 0, made), back: [{ row: made, by: -by, atNone: 'goes' }, ...back] };
+}
+
+/** One board is cut with one blade, also where that was changed since the row was there. */
+function kerfNow(list: readonly StockSheet[], row: StockSheet): Pick<StockSheet, 'kerf'> {
+  const now = list.find((one) => one.kerf !== undefined && plainName(one) === plainName(row))?.kerf;
+  return row.kerf === undefined || now === undefined ? {} : { kerf: now };
+}
+
+function withCount({ list, back }: Stepped, index: number, there: number, { by, atNone }: StockStep): Stepped {
+  const row = list[index] as StockSheet;
+  const count = there + by;
+  const isGone = count === 0 && (atNone ?? (row.kind === 'remnant' ? 'goes' : 'stays')) === 'goes';
+  const above = list[index - 1];
+  const opposite: StockStep = {
+    row,
+    by: -by,
+    ...(there === 0 ? { atNone: 'stays' } : {}),
+    ...(isGone ? { below: above ? stockName(above) : '' } : {}),
+  };
+  return {
+    list: isGone ? list.toSpliced(index, 1) : list.with(index, { ...row, count }),
+    back: [opposite, ...back],
+  };
+}
+
+function tooFew({ row, by }: StockStep, there: number, deed: StockDeed, showing: Showing): Problem {
+  const size = sizeText(row, showing);
+  const what = `the ${row.kind} of “${row.board.slice(0, 60)}”, ${size}`;
+  const counts = `${-by} ${by === -1 ? 'is' : 'are'} wanted, and the stock has ${there}`;
+  const shared = { severity: 'error', at: 'stock', value: String(there), limit: String(-by) } as const;
+  return deed === 'use'
+    ? { ...shared, code: 'stock-used-up', message: `Of ${what}, ${counts}. Plan again with the stock as it is.`, remedy: 'a plan of the stock as it is' } // prettier-ignore
+    : { ...shared, code: 'put-back-used', message: `Of ${what}, ${counts}: what was put back has been used since. Nothing was taken back; take that use back first, or change the list by hand.`, remedy: 'take back what used it first' }; // prettier-ignore
+}

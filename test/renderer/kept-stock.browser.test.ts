@@ -1,0 +1,137 @@
+/** The kept stock in two windows at once: what both take counts, and what one takes back leaves the other's. */
+import { describe, expect, it } from 'vitest';
+import type { HostClient, KeptFile, Reply } from '../../src/bridge';
+import { stockWork } from '../../src/core/sheets/stock-steps';
+import { countOf, type StockSheet } from '../../src/core/sheets/stock-sheet';
+import type { Showing } from '../../src/core/units';
+import { KeptList } from '../../src/renderer/files/kept-list.svelte';
+import { stockKind } from '../../src/renderer/files/list-kinds';
+import { useSheets } from '../../src/renderer/files/use-sheets';
+import { planBoard } from '../../src/core/sheets/planned-board';
+import { boardStock } from '../../src/core/sheets/board-stock';
+import { USUAL_KEEP } from '../../src/core/sheets/remnants';
+import type { Workbench } from '../../src/renderer/workbench';
+
+const showing: Showing = { unit: 'in', inchStep: 16, metricStep: 0.5 };
+const START = 'board,kind,width,height,count\nWarm white,sheet,32 in,40 in,9\nWarm white,remnant,16 in,20 in,1\n';
+
+/** One file that any number of windows read and save, as the host's rules have it. */
+class Disk {
+  text = START;
+  saves = 0;
+  /** Done once, between a window's reading and its saving. */
+  meanwhile: (() => Promise<void>) | undefined;
+
+  readonly host = { call: (name: string, request: never) => this.#call(name, request) } as unknown as HostClient;
+
+  async #call(name: string, request: { text: string; stamp?: string }): Promise<Reply<KeptFile>> {
+    if (name === 'saveKept') {
+      const work = this.meanwhile;
+      this.meanwhile = undefined;
+      await work?.();
+      if (request.stamp !== this.text)
+        return { ok: false, failure: { code: 'changed-on-disk', message: 'changed by another' } };
+      this.text = request.text;
+      this.saves += 1;
+    }
+    return { ok: true, value: { path: '/state/stock.csv', text: this.text, stamp: this.text } };
+  }
+}
+
+async function newWindow(disk: Disk): Promise<KeptList<StockSheet>> {
+  const list = new KeptList(
+    disk.host,
+    stockKind(() => 'in'),
+  );
+  await list.load();
+  return list;
+}
+
+const row = (list: KeptList<StockSheet>, kind: StockSheet['kind']) => list.list.find((one) => one.kind === kind);
+const countsOf = ({ list }: KeptList<StockSheet>) => list.map((one) => [one.kind, countOf(one)]);
+const take = (list: KeptList<StockSheet>, kind: StockSheet['kind'], count: number) =>
+  list.changeBy(stockWork([{ row: row(list, kind)!, by: -count }], showing));
+const never = () => Promise.reject(new Error('nothing is asked about'));
+
+describe('two windows', () => {
+  it('that take of one row both count', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    expect(await Promise.all([take(one, 'sheet', 2), take(other, 'sheet', 3)])).toEqual(['done', 'done']);
+    await one.load();
+    expect(countsOf(one)).toEqual([['sheet', 4], ['remnant', 1]]); // prettier-ignore
+  });
+
+  it('take back by difference, and again', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    await take(one, 'sheet', 2);
+    await take(other, 'remnant', 1);
+    await take(other, 'sheet', 1);
+    expect(countsOf(other)).toEqual([['sheet', 6]]);
+    expect(await one.takeBack(never)).toBe('done');
+    expect(countsOf(one)).toEqual([['sheet', 8]]);
+    expect(await one.takeBack(never)).toBe('done');
+    expect(countsOf(one)).toEqual([['sheet', 6]]);
+  });
+
+  it('do not take what the other has used up: it is told, and nothing is changed', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    await take(one, 'remnant', 1);
+    expect(await take(other, 'remnant', 1)).toMatchObject({ problems: [{ code: 'stock-used-up', value: '0' }] });
+    expect([disk.saves, countsOf(other)]).toEqual([1, [['sheet', 9]]]);
+    expect(other.canTakeBack).toBe(false);
+  });
+
+  it('stop after some tries where another goes on changing the list', async () => {
+    const disk = new Disk();
+    const list = await newWindow(disk);
+    const again = () => {
+      disk.text += ' ';
+      disk.meanwhile = () => Promise.resolve(again());
+    };
+    again();
+    expect(await take(list, 'sheet', 1)).toEqual({
+      failure: 'Another program goes on changing the stock; close it and try again.',
+    });
+    expect(disk.saves).toBe(0);
+  });
+});
+
+describe('using planned boards', () => {
+  const plan = (list: readonly StockSheet[]) => {
+    const { stock } = boardStock(list, [], 'in');
+    const pieces = [{ id: 'mat', width: 32 * 25.4, height: 24 * 25.4, count: 1, mayTurn: true }];
+    const ask = { pieces, stock, kerf: 0, trim: 0, aim: 'cost', seed: 1 } as const;
+    return planBoard({ board: 'Warm white', isPriced: false, ask }, { goOn: () => false })!;
+  };
+  const benchOf = (stock: KeptList<StockSheet>) => {
+    const said: string[] = [];
+    const tell = ({ title, problems }: { title: string; problems?: readonly { code: string }[] }) => said.push(title, ...(problems ?? []).map(({ code }) => code)); // prettier-ignore
+    const bench = { stock, notice: { say: (text: string) => said.push(text) }, dialogs: { tell } } as unknown as Workbench; // prettier-ignore
+    return { bench, said };
+  };
+
+  it('takes the sheet and puts the rest back, in words', async () => {
+    const stock = await newWindow(new Disk());
+    const { bench, said } = benchOf(stock);
+    const planned = [plan(stock.list)];
+    expect(await useSheets(bench, { planned, stock: stock.list, rule: USUAL_KEEP, showing })).toBe(true);
+    expect(said).toEqual(['Warm white: takes 1 sheet 32 x 40 in; puts back 1 board 16 x 32 in.']);
+    expect(countsOf(stock)).toEqual([['sheet', 8], ['remnant', 1], ['remnant', 1]]); // prettier-ignore
+    expect(await stock.takeBack(never)).toBe('done');
+    expect(countsOf(stock)).toEqual([['sheet', 9], ['remnant', 1]]); // prettier-ignore
+  });
+
+  it('is told where others have the sheet', async () => {
+    const disk = new Disk();
+    const stock = await newWindow(disk);
+    const before = stock.list;
+    const planned = [plan(before)];
+    await take(await newWindow(disk), 'sheet', 9);
+    const { bench, said } = benchOf(stock);
+    expect(await useSheets(bench, { planned, stock: before, rule: USUAL_KEEP, showing })).toBe(false);
+    expect(said).toEqual(['The stock was not changed', 'stock-used-up']);
+  });
+});
