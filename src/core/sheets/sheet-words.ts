@@ -28,12 +28,17 @@ export function shareWords({ plan }: PlannedBoard, rule: KeepRule = USUAL_KEEP):
   return `Pieces ${percent(all.pieces)}, kept ${percent(all.kept)}, waste ${percent(all.waste)}${cuts}`;
 }
 
-/** Such as `2  sheet, 32 x 40 in, 91 % used`. */
+/** Such as `2  new sheet, 32 x 40 in, 91 % used`. */
 export function sheetTitle(sheet: PlannedSheet, index: number, showing: Showing): string {
+  return `${index + 1}  ${sheetWords(sheet, showing)}`;
+}
+
+/** The same without its number. */
+export function sheetWords(sheet: PlannedSheet, showing: Showing): string {
   const { stock, pieces } = sheet;
   const { sheet: whole, pieces: used } = accountOf({ ...sheet, pieces, left: [] });
   const what = stock.kind === 'fallout' ? `what falls out of ${stock.id}` : stock.kind === 'sheet' ? 'new sheet' : stock.kind; // prettier-ignore
-  return `${index + 1}  ${what}, ${sizeText(stock, showing)}, ${Math.round(100 * shareOf(used, whole))} % used`;
+  return `${what}, ${sizeText(stock, showing)}, ${Math.round(100 * shareOf(used, whole))} % used`;
 }
 
 /** Numbers, what, size, and whether it lies turned. */

@@ -37,21 +37,31 @@ function widthFit(boards: readonly (readonly Size[])[], width: number, least: nu
   return Math.max(SMALLEST, Math.min(least, width / widest));
 }
 
-/** Of all boards, with sheets in lines as they have room. */
+/** Of all boards: sheets in lines as they have room, and boards beside one another where they do. */
 function heightAt(boards: readonly (readonly Size[])[], width: number, scale: number, around: Around): number {
   const { heading, caption, gap, narrowest } = around;
-  return boards.reduce((sum, sheets) => {
-    let [line, height] = [0, 0];
-    let all = heading;
-    for (const sheet of sheets) {
-      const wide = Math.max(narrowest, sheet.width * scale);
-      if (line > 0 && line + gap + wide > width) {
-        all += height + gap;
-        [line, height] = [0, 0];
-      }
-      line += (line > 0 ? gap : 0) + wide;
-      height = Math.max(height, caption + sheet.height * scale);
+  const blocks = boards.map((sheets) => {
+    const sizes = sheets.map((sheet) => ({
+      width: Math.max(narrowest, sheet.width * scale),
+      height: caption + sheet.height * scale,
+    }));
+    const all = flow(sizes, width, gap);
+    return { width: all.width, height: heading + all.height };
+  });
+  return flow(blocks, width, gap).height;
+}
+
+/** How much room boxes take in lines that break at a width. */
+function flow(boxes: readonly Size[], most: number, gap: number): Size {
+  let [line, tallest, width, height] = [0, 0, 0, 0];
+  for (const box of boxes) {
+    if (line > 0 && line + gap + box.width > most) {
+      height += tallest + gap;
+      [line, tallest] = [0, 0];
     }
-    return sum + all + height + gap;
-  }, 0);
+    line += (line > 0 ? gap : 0) + box.width;
+    width = Math.max(width, line);
+    tallest = Math.max(tallest, box.height);
+  }
+  return { width, height: height + tallest };
 }

@@ -4,21 +4,32 @@
 const WIDE = 0.56;
 const LINE = 1.3;
 
-/** Lines from the first on that have room, shortened where they are too long; none where not even the first has. @param letter height, pixels. */
+export interface LabelLine {
+  readonly text: string;
+  /** A number that is cut short is another number: where it has no room it is parted at its cross, or left out. */
+  readonly isSize?: boolean;
+}
+
+/** Lines from the first on that have room; names shortened where they are too long. @param letter height, pixels. */
 export function linesThatFit(
-  lines: readonly string[],
+  lines: readonly LabelLine[],
   box: { readonly width: number; readonly height: number },
   letter: number,
 ): string[] {
-  const room = Math.floor((box.width - letter * 0.5) / (letter * WIDE));
-  const most = Math.floor((box.height - letter * 0.2) / (letter * LINE));
-  const [first = '', ...others] = lines;
-  if (most < 1 || room < first.length) return [];
-  return [first, ...others.map((line) => shortened(line, room)).filter((line) => line !== '')].slice(0, most);
+  const room = Math.floor((box.width - letter * 0.6) / (letter * WIDE));
+  const most = Math.max(0, Math.floor((box.height - letter * 0.3) / (letter * LINE)));
+  return lines.flatMap(({ text, isSize }) => (isSize ? parted(text, room) : shortened(text, room))).slice(0, most);
 }
 
-/** Empty where too little of it would be left to know it by. */
-function shortened(line: string, room: number): string {
-  if (line.length <= room) return line;
-  return room < 5 ? '' : `${line.slice(0, room - 1).trimEnd()}…`;
+function parted(size: string, room: number): string[] {
+  if (size.length <= room) return [size];
+  const cross = size.indexOf(' x ');
+  const halves = cross < 0 ? [] : [size.slice(0, cross + 2), size.slice(cross + 3)];
+  return halves.every((half) => half.length <= room) ? halves : [];
+}
+
+/** Nothing where too little of it would be left to know it by. */
+function shortened(name: string, room: number): string[] {
+  if (name.length <= room) return [name];
+  return room < 5 ? [] : [`${name.slice(0, room - 1).trimEnd()}…`];
 }
