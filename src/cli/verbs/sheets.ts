@@ -1,6 +1,7 @@
 /** `sheets`: cuts the boards of one job or a whole show from as little stock as can be found. */
 import { InvalidArgumentError, Option } from 'commander';
 import { SHEET_AIMS, type SheetAim } from '../../core/sheets/ask';
+import { LARGEST } from '../../core/job/reader';
 import { boardAsks, type SheetsChoice, type Unplanned } from '../../core/sheets/board-asks';
 import { planBoard, type PlannedBoard } from '../../core/sheets/planned-board';
 import { readStock } from '../../core/sheets/read-stock';
@@ -14,7 +15,9 @@ import {
   stepRows,
 } from '../../core/sheets/sheet-words';
 import { tooFew } from '../../core/sheets/size-problems';
+import { inParts, readMoney, type Money } from '../../core/money';
 import { bad, good, type Result } from '../../core/problem';
+import { COST_PLACES } from '../../core/sheets/board-stock';
 import { showingOf, type Showing } from '../../core/units';
 import { inFile } from '../in-file';
 import { lengthOption } from '../length-option';
@@ -36,7 +39,10 @@ interface Options {
   readonly stages?: number;
   readonly upright?: readonly string[];
   readonly windows: boolean;
+  readonly longestCut?: string;
   readonly aim: SheetAim;
+  readonly perSheet?: Money;
+  readonly remnantWorth?: number;
   readonly rounds: number;
   readonly seed: number;
   readonly json?: true;
@@ -65,7 +71,18 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
     ),
     new Option('--upright <boards...>', 'boards whose grain or pattern keeps pieces from being turned'),
     new Option('--no-windows', 'cut nothing from what falls out of windows'),
-    new Option('--aim <aim>', 'the least cost, or the fewest new sheets').choices(SHEET_AIMS).default('cost'),
+    new Option('--longest-cut <length>', 'the longest cut that the cutter makes (default: any)'),
+    new Option(
+      '--aim <aim>',
+      'the least cost, the fewest new sheets, or the largest remnant: then what that cost is taken off',
+    )
+      .choices(SHEET_AIMS)
+      .default('cost'),
+    new Option('--per-sheet <amount>', 'what opening one more new sheet is worth avoiding (default: 0)').argParser(readAmount), // prettier-ignore
+    new Option(
+      '--remnant-worth <percent>',
+      'what the largest remnant is worth of what it cost (default: 0; with --aim remnant 100)',
+    ).argParser(wholeFrom(0, 100)),
     new Option('--rounds <count>', 'how long to search for each board')
       .default(20_000)
       .argParser(wholeFrom(1, 10_000_000)),
@@ -118,15 +135,16 @@ function unplannedText(unplanned: readonly Unplanned[], width: number): string[]
 }
 
 async function readChoice(options: Options, world: World): Promise<Result<SheetsChoice>> {
-  const { stock: file, shelf: shelfFile, upright = [], windows, aim, seed, stages } = options;
+  const { stock: file, shelf: shelfFile, upright = [], windows, aim, seed, stages, perSheet, remnantWorth } = options;
   const text =
     file === undefined ? undefined : await readText(file, world, 'Save the table as comma-separated values in UTF-8.');
   const stock = text === undefined ? good([]) : text.ok ? inFile(file ?? '', readStock(text.value)) : text;
   const shelf = shelfFile === undefined ? good([]) : await findShelf(shelfFile, world);
   const kerf = lengthOption('--kerf', options.kerf, { name: 'Kerf', least: 0, most: 20 });
   const trim = lengthOption('--trim', options.trim, { name: 'Trim', least: 0, most: 200 });
-  const problems = [stock, shelf, kerf, trim].flatMap((one) => one.problems);
-  if (!stock.ok || !shelf.ok || !kerf.ok || !trim.ok) return bad(problems);
+  const longest = lengthOption('--longest-cut', options.longestCut, { name: 'Longest cut', least: 1, most: LARGEST });
+  const problems = [stock, shelf, kerf, trim, longest].flatMap((one) => one.problems);
+  if (!stock.ok || !shelf.ok || !kerf.ok || !trim.ok || !longest.ok) return bad(problems);
   return good(
     {
       stock: stock.value,
@@ -134,6 +152,9 @@ async function readChoice(options: Options, world: World): Promise<Result<Sheets
       kerf: kerf.value ?? 0,
       trim: trim.value ?? 0,
       ...(stages === undefined ? {} : { stages }),
+      ...(longest.value === undefined ? {} : { longestCut: longest.value }),
+      ...(perSheet === undefined ? {} : { perSheet: inParts(perSheet, COST_PLACES) }),
+      ...(remnantWorth === undefined ? {} : { remnantWorth: remnantWorth / 100 }),
       upright: new Set(upright.map((name) => name.toLowerCase())),
       fallouts: windows,
       aim,
@@ -141,6 +162,12 @@ async function readChoice(options: Options, world: World): Promise<Result<Sheets
     },
     problems,
   );
+}
+
+function readAmount(words: string): Money {
+  const reading = readMoney(words);
+  if (reading.ok) return reading.value;
+  throw new InvalidArgumentError(`${reading.message}.`);
 }
 
 function wholeFrom(least: number, most: number): (words: string) => number {

@@ -1,5 +1,6 @@
 /** What is asked of a sheet plan: the pieces of one material, what they may be cut from, and how it is cut. */
 import type { PieceSource } from './piece-source';
+import type { KeepRule } from './remnants';
 
 /** Pieces that are alike. */
 export interface WantedPiece {
@@ -41,8 +42,8 @@ export interface FalloutWindow {
 }
 
 /**
- * `cost`: the least money. `sheets`: the fewest new sheets. `remnant`: the least money, and of plans that cost as much the
- * one that leaves the largest remnant.
+ * `cost`: the least money. `sheets`: the fewest new sheets. `remnant`: the least money when what the largest remnant cost is
+ * taken off. Of plans that are as good, the one that leaves the largest remnant.
  */
 export const SHEET_AIMS = ['cost', 'sheets', 'remnant'] as const;
 export type SheetAim = (typeof SHEET_AIMS)[number];
@@ -76,10 +77,12 @@ export interface SheetsAsk {
   /** What opening one more new sheet is worth avoiding, in units of cost; 0 unless said. */
   readonly perSheet?: number;
   /**
-   * What a part of a sheet in one remnant is worth of what that part cost, from 0 to 1; 0 unless said. Counted of the largest
-   * remnant alone.
+   * What the largest remnant is worth of what that part of its sheet cost, from 0 to 1; unless said 1 for the aim `remnant`,
+   * else 0.
    */
   readonly remnantWorth?: number;
+  /** Which remnants are worth keeping; as is usual unless said. Only such count. */
+  readonly keep?: KeepRule;
   readonly pins?: readonly Pin[];
   /** The same seed and the same number of rounds give the same plan. */
   readonly seed: number;

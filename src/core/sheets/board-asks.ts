@@ -10,6 +10,7 @@ import { showingOf } from '../units';
 import type { Pin, SheetAim, SheetsAsk, Stock, WantedPiece } from './ask';
 import { boardStock } from './board-stock';
 import { falloutsOf, windowsIn } from './fallouts';
+import type { KeepRule } from './remnants';
 import { sizeTaken, tooLarge } from './size-problems';
 import type { StockSheet } from './stock-sheet';
 
@@ -29,6 +30,7 @@ export interface SheetsChoice {
   readonly aim: SheetAim;
   readonly perSheet?: number;
   readonly remnantWorth?: number;
+  readonly keep?: KeepRule;
   /** By boards, in small letters. */
   readonly pins?: ReadonlyMap<string, readonly Pin[]>;
   readonly seed: number;
@@ -104,7 +106,7 @@ function askOf(
   known: ReturnType<typeof boardStock>,
   choice: SheetsChoice,
 ): SheetsAsk {
-  const { stages, longestCut, perSheet, remnantWorth, aim, seed } = choice;
+  const { stages, longestCut, perSheet, remnantWorth, keep, aim, seed } = choice;
   const pins = choice.pins?.get(board.toLowerCase());
   return {
     pieces: known.hasGrain ? pieces.map((piece) => ({ ...piece, mayTurn: false })) : pieces,
@@ -117,6 +119,7 @@ function askOf(
     ...(longestCut === undefined ? {} : { longestCut }),
     ...(perSheet === undefined ? {} : { perSheet }),
     ...(remnantWorth === undefined ? {} : { remnantWorth }),
+    ...(keep === undefined ? {} : { keep }),
     ...(pins === undefined || pins.length === 0 ? {} : { pins }),
   };
 }

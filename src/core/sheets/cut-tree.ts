@@ -107,6 +107,13 @@ export function withoutPart(tree: Tree, part: Leaf | Cut, trees: Trees): Tree | 
   return undefined;
 }
 
+/** The tree with one piece of it free again. */
+export function withoutPiece(tree: Tree, piece: number, trees: Trees): Tree {
+  const copy = copied(tree);
+  const leaf = partsOf(copy).find((part) => part.kind === 'piece' && part.piece === piece);
+  return (leaf && withoutPart(copy, leaf, trees)) ?? copy;
+}
+
 /** All that is free in a cut as one part; wholly free, the cut itself is not made. */
 function joined(cut: Cut, trees: Trees): Tree {
   const first = cut.parts.findIndex(({ kind }) => kind === 'free');

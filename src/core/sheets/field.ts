@@ -2,6 +2,7 @@
 import type { SheetsAsk } from './ask';
 import { Trees } from './cut-tree';
 import { toGrid } from './grid';
+import { USUAL_KEEP, type KeepRule } from './remnants';
 
 export interface FieldPiece {
   /** Into the wanted pieces. */
@@ -32,13 +33,19 @@ export interface Field {
   /** Of a part with its kerf: no longer cut is made. */
   readonly longest: number;
   readonly trees: Trees;
+  /** Width of a cut, which is added to every side. */
+  readonly saw: number;
+  /** What is worth keeping. */
+  readonly keep: KeepRule;
+  /** Area of the largest sheet, which areas are parts of. */
+  readonly largest: number;
 }
 
 /**
  * A cut between two pieces takes one kerf, and none is taken at the far edges: every piece and every sheet a kerf larger
  * comes to the same. New sheets are trimmed all round, remnants and what falls out of windows are not.
  */
-export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, perSheet = 0 }: SheetsAsk): Field {
+export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, perSheet = 0, keep }: SheetsAsk): Field {
   const saw = toGrid(kerf);
   const sheets = stock.map(({ width, height, cost, count, kind }): FieldStock => {
     const off = kind === 'sheet' ? 2 * toGrid(trim) : 0;
@@ -72,5 +79,8 @@ export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, pe
     stages: stages ?? Infinity,
     longest: longestCut === undefined ? Infinity : toGrid(longestCut) + saw,
     trees: new Trees(largest, least),
+    saw,
+    keep: keep ?? USUAL_KEEP,
+    largest,
   };
 }

@@ -1,8 +1,8 @@
 /** The door to the planner: a plan for pieces and stock, better the longer it may take. */
 import type { SheetsAsk } from './ask';
 import { drawPlan } from './draw-plan';
-import { fieldOf } from './field';
-import { searchSheets } from './plan-search';
+import type { Found } from './climb';
+import { searchAll } from './search-all';
 import { searchPinned } from './search-pinned';
 import type { SheetPlan } from './plan';
 import { isPlannedTurned, turnedAsk, turnedBack } from './turned';
@@ -17,14 +17,14 @@ export interface PlanHooks {
 /** Undefined where some piece is larger than every sheet, or there are too few of them. */
 export function planSheets(ask: SheetsAsk, { goOn, onBetter }: PlanHooks): SheetPlan | undefined {
   const turned = isPlannedTurned(ask) ? turnedAsk(ask) : undefined;
-  let told: number | undefined;
+  let told: Found | undefined;
   let last: SheetPlan | undefined;
   const asked = turned ?? ask;
-  const search = asked.pins?.length ? searchPinned(asked) : searchSheets(fieldOf(asked), asked.seed);
+  const search = asked.pins?.length ? searchPinned(asked) : searchAll(asked);
   for (const progress of search) {
     const { best, rounds, bound } = progress;
-    if (best && best.cost !== told) {
-      told = best.cost;
+    if (best && best !== told) {
+      told = best;
       const drawn = drawPlan(asked, progress);
       last = drawn && turned ? turnedBack(drawn, ask, turned) : drawn;
       if (last) onBetter?.(last);

@@ -1,0 +1,63 @@
+/** What a plan is judged by: its cost, what its largest remnant is worth of that, and among equals how well the rest can be used. */
+import type { Found } from './climb';
+import type { Field } from './field';
+import { freeParts, type FreePart } from './free-parts';
+
+export interface Judged {
+  readonly found: Found;
+  /** The cost less what the remnant is worth. */
+  readonly cost: number;
+  /** The largest that is kept, else the largest. */
+  readonly remnant: FreePart | undefined;
+  /** The more, the fewer and larger the parts that are left. */
+  readonly order: number;
+}
+
+export class Objective {
+  /** @param worth of what a part of a sheet cost, from 0 to 1. */
+  constructor(
+    private readonly field: Field,
+    readonly worth: number,
+  ) {}
+
+  judge(found: Found): Judged {
+    const parts = freeParts(found, this.field);
+    const valued = parts.map((part) => ({ part, credit: this.#creditOf(part) }));
+    const [most] = valued.toSorted((a, b) => b.credit - a.credit || b.part.kept - a.part.kept);
+    const order = parts.reduce((sum, { area }) => sum + (area / this.field.largest) ** 1.5, 0);
+    return { found, cost: found.cost - (most?.credit ?? 0), remnant: most?.part, order };
+  }
+
+  isBetter(one: Judged, other: Judged): boolean {
+    const less =
+      compare(one.cost, other.cost) || compare(keptIn(other), keptIn(one)) || compare(other.order, one.order);
+    return less < 0;
+  }
+
+  /** How large a remnant of this stock must be for a plan of this cost to be better; undefined where it can't be. */
+  areaFor(cost: number, stock: number, than: Judged): number | undefined {
+    const { cost: price } = this.field.stock[stock]!;
+    const lacking = cost - than.cost;
+    if (this.worth * price > 0 && lacking > 1e-9) return (lacking / (this.worth * price)) * this.#areaOf(stock);
+    if (lacking > 1e-9) return undefined;
+    return lacking < -1e-9 ? 0 : keptIn(than);
+  }
+
+  #creditOf({ kept, area, stock }: FreePart): number {
+    return kept < area ? 0 : (this.worth * this.field.stock[stock]!.cost * area) / this.#areaOf(stock);
+  }
+
+  #areaOf(stock: number): number {
+    const { width, height } = this.field.stock[stock]!;
+    return (width - this.field.saw) * (height - this.field.saw);
+  }
+}
+
+function keptIn({ remnant }: Judged): number {
+  return remnant?.kept ?? 0;
+}
+
+/** Of two sums whose last bits don't count. */
+function compare(one: number, other: number): number {
+  return Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(one), Math.abs(other)) ? 0 : one - other;
+}
