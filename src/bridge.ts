@@ -1,6 +1,10 @@
 /** The one typed map of host calls: what a screen may ask of the machine it runs on, the same for every host. */
 import type { MachineOptions } from './core/cutting/machine-options';
 import type { Problem } from './core/problem';
+import type { Unplanned } from './core/sheets/board-asks';
+import type { PlannedBoard } from './core/sheets/planned-board';
+import type { KeepRule } from './core/sheets/remnants';
+import type { Showing } from './core/units';
 
 /** A job file as it lies on disk. `stamp` names this very content, so that a save can notice another's change. */
 export interface JobFile {
@@ -106,6 +110,35 @@ export interface ExportedFile {
   readonly bytes: number;
 }
 
+/**
+ * What a plan of sheets comes to on paper: the plan with its cuts, a drawing of each sheet (SVG), a label for each piece, and
+ * lists of pieces and of cuts (CSV).
+ */
+export type SheetPaperKind = 'sheet-plan' | 'sheet-drawings' | 'labels' | 'sheet-cuts';
+
+/** A plan of sheets as papers tell it. */
+export interface SheetPlans {
+  /** At the head of every page. */
+  readonly title: string;
+  readonly boards: readonly PlannedBoard[];
+  /** Told beside the plan, so that nobody thinks that they were cut. */
+  readonly unplanned: readonly Unplanned[];
+  /** Undefined: as is usual. */
+  readonly keep?: KeepRule | undefined;
+}
+
+export interface SheetPapersOptions {
+  readonly paper: Exclude<PaperName, 'blank'>;
+  readonly showing: Showing;
+  readonly only: readonly SheetPaperKind[];
+}
+
+export interface SheetPaperFile {
+  readonly kind: SheetPaperKind;
+  readonly path: string;
+  readonly bytes: number;
+}
+
 /** Unsaved work kept by the host, so that a crash or a closed window loses nothing. */
 export interface Recovery {
   /** Which session of the screen it belongs to. */
@@ -198,6 +231,19 @@ export interface HostCalls {
     };
     /** With the warnings and notes of the job, and of pictures that could not be shown in the proof. */
     reply: { readonly files: readonly ExportedFile[]; readonly problems: readonly Problem[] };
+  };
+  /** Papers of a plan that was made by the screen; reports progress, cancelled with `cancel`. All files are written or none. */
+  exportSheets: {
+    request: {
+      readonly id: string;
+      readonly plans: SheetPlans;
+      readonly folder: string;
+      readonly baseName: string;
+      readonly options: SheetPapersOptions;
+      readonly replace: boolean;
+    };
+    /** With warnings of names that the type on paper can't show. */
+    reply: { readonly files: readonly SheetPaperFile[]; readonly problems: readonly Problem[] };
   };
   cancel: { request: { readonly id: string }; reply: { readonly cancelled: boolean } };
   keepRecovery: { request: Omit<Recovery, 'kept'>; reply: { readonly kept: string } };

@@ -5,6 +5,7 @@ import { join, sep } from 'node:path';
 import type { CallName, HostCalls, HostInfo, Progress, Reply } from '../bridge';
 import { writeCalibrationSheet } from './calibration-sheet';
 import { exportJob } from './export-job';
+import { exportSheets } from './export-sheets';
 import { done, failed } from './failure';
 import { listFolder } from './folders';
 import { readJob, saveJob } from './job-files';
@@ -73,6 +74,16 @@ async function answer<K extends CallName>(
 
 function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handlers {
   const running = new Map<string, AbortController>();
+  /** Long work under the name by which it is cancelled; it is given up too when the asker has gone. */
+  const stoppable = async <T>(id: string, gone: AbortSignal | undefined, work: (signal: AbortSignal) => Promise<T>) => {
+    const stop = new AbortController();
+    running.set(id, stop);
+    try {
+      return await work(gone ? AbortSignal.any([stop.signal, gone]) : stop.signal);
+    } finally {
+      if (running.get(id) === stop) running.delete(id);
+    }
+  };
   const kept = join(state, 'unsaved');
   const info = describeHost(shell.kind, facts.version, facts.startWith);
   return {
@@ -86,16 +97,10 @@ function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handl
     writeCalibrationSheet: (request) => writeCalibrationSheet(request, resources),
     writeFolder: (request) => writeFolder(request),
     readPicture: (request) => readPicture(request),
-    exportJob: async ({ id, ...request }, { onProgress, gone }) => {
-      const stop = new AbortController();
-      running.set(id, stop);
-      const signal = gone ? AbortSignal.any([stop.signal, gone]) : stop.signal;
-      try {
-        return await exportJob(request, { resources, onProgress, signal });
-      } finally {
-        if (running.get(id) === stop) running.delete(id);
-      }
-    },
+    exportJob: ({ id, ...request }, { onProgress, gone }) =>
+      stoppable(id, gone, (signal) => exportJob(request, { resources, onProgress, signal })),
+    exportSheets: ({ id, ...request }, { onProgress, gone }) =>
+      stoppable(id, gone, (signal) => exportSheets(request, { resources, onProgress, signal })),
     cancel: async ({ id }) => {
       const cancelled = running.has(id);
       running.get(id)?.abort();

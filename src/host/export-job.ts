@@ -4,6 +4,7 @@ import { good, isError, type Problem, type Result } from '../core/problem';
 import { readShelf } from '../core/shelf/read-shelf';
 import type { Shelf } from '../core/shelf/shelf';
 import { exportFiles, outputNames } from '../outputs/index';
+import { checkBaseName } from './base-name';
 import { done, failed } from './failure';
 import { readFonts } from './fonts';
 import { pictureAsResult } from './pictures';
@@ -82,18 +83,4 @@ async function makeFiles(
 
 function cancelled(): Reply<never> {
   return failed('cancelled', 'The export was cancelled; nothing was written.');
-}
-
-/** A base name must be a plain file name on every system, so that a job folder can be carried from one to another. */
-function checkBaseName(name: string): Reply<true> {
-  const bad = [...name].find((letter) => letter < ' ' || '/\\:*?"<>|'.includes(letter));
-  if (bad !== undefined) {
-    const shown = bad < ' ' ? 'a control character' : bad;
-    return failed('failed', `The file name “${name}” may not hold ${shown}. Use letters, digits, spaces and hyphens.`);
-  }
-  if (/^\.|[. ]$|^$/.test(name)) {
-    return failed('failed', `The file name “${name}” may not be empty, begin with a dot, or end in a dot or space.`);
-  }
-  if (Buffer.byteLength(name) > 200) return failed('failed', 'The file name is too long. Use at most 200 letters.');
-  return done(true);
 }

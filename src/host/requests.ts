@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { CallName, HostCalls } from '../bridge';
 import { MACHINE_LIMITS, ROTARY_AXES, type MachineMeasure } from '../core/cutting/machine-options';
 import { CORNERS } from '../core/cutting/tool-paths';
+import { sheetPapersOptions, sheetPlans } from './sheet-requests';
 
 /** Longest path of the common systems (Linux: PATH_MAX, 4096 bytes). */
 const path = z.string().min(1).max(4096);
@@ -95,6 +96,14 @@ const schemas: RequestSchemas = {
     baseName: z.string().max(1000),
     options,
     shelf: text.optional(),
+    replace: z.boolean(),
+  }),
+  exportSheets: z.strictObject({
+    id,
+    plans: sheetPlans,
+    folder: path,
+    baseName: z.string().max(1000),
+    options: sheetPapersOptions,
     replace: z.boolean(),
   }),
   cancel: z.strictObject({ id }),

@@ -1,11 +1,9 @@
 /** The cuts list of one frame or many as comma-separated values: rails first, decimals to calculate with and text to read. */
 import type { Size } from '../geometry/box';
 import { csvText, type Cell } from '../tables/csv-text';
-import { decimalText, lengthText, type Showing } from '../units';
+import { decimalCell, shownCell } from '../tables/length-cells';
+import type { Showing } from '../units';
 import type { FramePieces } from './pieces';
-
-/** Decimals of a unit that lose less than a thousandth of a hundredth of a millimetre. */
-const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 7, cm: 6, mm: 5 };
 
 const LENGTHS = ['width', 'height', 'order width', 'order height', 'thickness'] as const;
 
@@ -60,17 +58,8 @@ function cellsOf(line: Line, frame: number, title: string, showing: Showing): Ce
   const lengths = [cut.width, cut.height, order?.width, order?.height, thickness];
   return [
     ...[frame, title, piece, layer ?? '', material, count, comesWithFrame ? 'yes' : 'no', showing.unit],
-    ...lengths.flatMap((mm): Cell[] => (mm === undefined ? ['', ''] : [decimal(mm, showing), shown(mm, showing)])),
+    ...lengths.flatMap((mm): Cell[] => (mm === undefined ? ['', ''] : [decimalCell(mm, showing), shownCell(mm, showing)])),
     ...[area?.full, area?.net].map((squareMm) => (squareMm === undefined ? '' : squareMm / 1e6)),
     how,
   ];
-}
-
-function decimal(mm: number, { unit }: Showing): number {
-  return Number(decimalText(mm, unit, DIGITS[unit]));
-}
-
-/** Quoted, so that no spreadsheet takes a fraction for a date; in plain signs for any of them. */
-function shown(mm: number, showing: Showing): Cell {
-  return { quoted: lengthText(mm, showing).replace('≈', 'about') };
 }

@@ -1,22 +1,31 @@
-/** Where the cuts of a step lie on the sheet. */
-import type { Box } from '../geometry/box';
+/** Where the cuts of a step run on the sheet. */
+import { grow, type Box, type Point } from '../geometry/box';
 import type { CutStep } from './plan';
 
-/** What the knife or saw takes away by each cut, mm on the sheet, in order; without kerf lines that have no width. */
-export function cutLines({ kind, part, way, setting, times }: CutStep, kerf: number): readonly Box[] {
-  const { left, bottom, right, top } = part;
-  if (kind !== 'cut') {
-    return [
-      { ...part, left: left + setting, right: left + setting },
-      { ...part, left: right - setting, right: right - setting },
-      { ...part, bottom: bottom + setting, top: bottom + setting },
-      { ...part, bottom: top - setting, top: top - setting },
-    ];
-  }
-  return Array.from({ length: times }, (_, index) => {
-    const at = (way === 'upright' ? left : bottom) + setting + index * (setting + kerf);
-    return way === 'upright'
-      ? { ...part, left: at, right: Math.min(at + kerf, right) }
-      : { ...part, bottom: at, top: Math.min(at + kerf, top) };
+export type CutLine = readonly [from: Point, to: Point];
+
+/**
+ * Along the edge of what comes off, which is where the guide stands; a saw takes its kerf beyond it. Each runs from edge to
+ * edge of the part in hand, mm.
+ */
+export function cutLines(step: CutStep, kerf: number): CutLine[] {
+  const { kind, part, way, setting, times } = step;
+  if (kind !== 'cut') return allRound(part, setting);
+  return Array.from({ length: times }, (_, time): CutLine => {
+    const off = setting * (time + 1) + kerf * time;
+    return way === 'upright' ? upright(part, part.left + off) : lying(part, part.bottom + off);
   });
+}
+
+function allRound(part: Box, setting: number): CutLine[] {
+  const inner = grow(part, -setting);
+  return [upright(part, inner.left), lying(part, inner.top), upright(part, inner.right), lying(part, inner.bottom)];
+}
+
+function upright({ bottom, top }: Box, x: number): CutLine {
+  return [{ x, y: bottom }, { x, y: top }]; // prettier-ignore
+}
+
+function lying({ left, right }: Box, y: number): CutLine {
+  return [{ x: left, y }, { x: right, y }]; // prettier-ignore
 }

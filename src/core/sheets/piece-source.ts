@@ -12,6 +12,8 @@ export interface PieceSource {
   readonly name: string;
   /** 1 is the top layer. */
   readonly layer?: number;
+  /** Of a mat: how many layers its job has. */
+  readonly layers?: number;
   readonly windows: readonly WindowInPiece[];
 }
 

@@ -3,9 +3,12 @@ import { heightOf, widthOf, type Box } from '../geometry/box';
 import { ofParts, roundedText } from '../money';
 import { counted } from '../phrases';
 import { lengthText, showSetting, sizeText, type Showing } from '../units';
+import type { PieceKind } from '../pieces/piece';
 import { accountOf, shareOf, totalOf } from './account';
+import type { AlikeSheets } from './alike-sheets';
 import { COST_PLACES } from './board-stock';
 import type { CutStep, PlannedSheet } from './plan';
+import type { Unplanned } from './board-asks';
 import type { PlannedBoard } from './planned-board';
 import { keepingOf, USUAL_KEEP, type KeepRule, type Keeping } from './remnants';
 
@@ -13,11 +16,38 @@ import { keepingOf, USUAL_KEEP, type KeepRule, type Keeping } from './remnants';
 export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
   const { sheets, cost, atLeast } = plan;
   const many = counted(sheets.filter(({ stock }) => stock.kind === 'sheet').length, 'new sheet');
-  const paid = sheets.reduce((sum, { stock }) => sum + stock.cost, 0);
-  const costs = isPriced ? `, ${roundedText(ofParts(paid, COST_PLACES))} in all` : '';
+  const paid = paidText({ plan, isPriced });
+  const costs = paid === '' ? '' : `, ${paid} in all`;
   const less = ask.aim === 'sheets' || !isPriced ? 'takes less' : 'costs less';
   const proven = cost <= atLeast + 1e-9 ? `proven: no plan ${less}` : 'the best that was found; it is not proven that there is none better'; // prettier-ignore
   return `${many}${costs}; ${proven}.`;
+}
+
+/** What the sheets cost together; empty where they have no prices. */
+export function paidText({ plan, isPriced }: Pick<PlannedBoard, 'plan' | 'isPriced'>): string {
+  return isPriced ? roundedText(ofParts(plan.sheets.reduce((sum, { stock }) => sum + stock.cost, 0), COST_PLACES)) : ''; // prettier-ignore
+}
+
+/** What to fetch before the first cut: `2 new sheets, 32 x 40 in; 1 remnant, 20 x 24 in`. */
+export function takeWords({ plan: { sheets } }: PlannedBoard, showing: Showing): string {
+  const many = new Map<string, { readonly what: string; readonly size: string; count: number }>();
+  for (const { stock } of sheets) {
+    // What falls out of windows comes by itself.
+    if (stock.kind === 'fallout') continue;
+    const [what, size] = [stock.kind === 'sheet' ? 'new sheet' : 'remnant', sizeText(stock, showing)];
+    const one = many.get(`${what} ${size}`) ?? { what, size, count: 0 };
+    one.count += 1;
+    many.set(`${what} ${size}`, one);
+  }
+  const taken = [...many.values()].map(({ what, size, count }) => `${counted(count, what)}, ${size}`);
+  return taken.length === 0 ? 'nothing' : taken.join('; ');
+}
+
+/** What nobody lists sheets of; empty where all is planned. */
+export function unplannedWords(unplanned: readonly Unplanned[]): string {
+  if (unplanned.length === 0) return '';
+  const told = unplanned.map(({ name, material, count }) => `${count} x ${name} (${material})`).join(', ');
+  return `Not planned, since no sheets of it are listed: ${told}.`;
 }
 
 /** Such as `Pieces 82.1 %, kept 10.2 %, waste 6.7 %, trim and saw 1 %`. */
@@ -120,6 +150,25 @@ export function leftWords({ left }: PlannedSheet, showing: Showing, rule: KeepRu
 }
 
 export const KEEPING_WORDS: Readonly<Record<Keeping, string>> = { board: 'keep', strip: 'keep as strips', waste: 'waste' }; // prettier-ignore
+
+/** Of sheets that are drawn once: which they are, and the numbers that their pieces have. */
+export function alikeWords(sheets: readonly PlannedSheet[], { places }: AlikeSheets): string {
+  if (places.length < 2) return '';
+  const [, ...others] = places;
+  const numbers = (place: number) => numbersText(sheets[place]?.pieces.map(({ number }) => number) ?? []);
+  const told = others.map((place) => `of sheet ${place + 1} ${numbers(place)}`).join(', ');
+  return `${counted(places.length, 'sheet')} like this. The numbers of the pieces are, in the same order, ${told}.`;
+}
+
+/** Upon which face a label or a note goes: the one that is not seen in the frame. */
+export function labelFace(kind: PieceKind | undefined): string {
+  return kind === 'glazing' ? 'take off before framing' : 'on the back';
+}
+
+/** Whether glass is among what is cut. */
+export function hasGlass(boards: readonly PlannedBoard[]): boolean {
+  return boards.some(({ ask }) => ask.pieces.some(({ from }) => from?.kind === 'glazing'));
+}
 
 function areaOf(box: Box): number {
   return widthOf(box) * heightOf(box);

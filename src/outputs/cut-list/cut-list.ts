@@ -2,13 +2,10 @@
 import type { Point } from '../../core/geometry/box';
 import { lineWord } from '../../core/layout/line-words';
 import { good, type Result } from '../../core/problem';
-import { decimalText, showLength, type Showing } from '../../core/units';
 import { titleOf, type OutputContext } from '../context';
 import { csvText, type Cell } from '../../core/tables/csv-text';
+import { decimalCell, shownCell } from '../../core/tables/length-cells';
 import { cutRows, type CutRow } from './rows';
-
-/** Decimals of a unit that lose less than a thousandth of a hundredth of a millimetre. */
-const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 7, cm: 6, mm: 5 };
 
 interface Field {
   readonly name: string;
@@ -31,7 +28,7 @@ function length(name: string, of: (row: CutRow) => number | undefined): readonly
       name: `${name} shown`,
       of: (row, { showing }) => {
         const mm = of(row);
-        return { quoted: mm === undefined ? '' : shownText(mm, showing) };
+        return mm === undefined ? { quoted: '' } : shownCell(mm, showing);
       },
     },
   ];
@@ -43,7 +40,7 @@ function decimal(name: string, of: (row: CutRow) => number | undefined): Field {
     name,
     of: (row, { showing }) => {
       const mm = of(row);
-      return mm === undefined ? '' : Number(decimalText(mm, showing.unit, DIGITS[showing.unit]));
+      return mm === undefined ? '' : decimalCell(mm, showing);
     },
   };
 }
@@ -59,12 +56,6 @@ function centre({ edge }: CutRow): Point | undefined {
 }
 
 const FORMS = { line: 'line', arc: 'arc of a circle', oval: 'arc of an ellipse' } as const;
-
-/** `about` where the step of showing rounds by more than a thousandth of an inch; plain signs for any spreadsheet. */
-function shownText(mm: number, showing: Showing): string {
-  const shown = showLength(mm, showing);
-  return shown.rounded ? `about ${shown.withUnit}` : shown.withUnit;
-}
 
 const FIELDS: readonly Field[] = [
   text('job', (_, context) => titleOf(context)),

@@ -9,7 +9,7 @@ import type { Block } from '../paper/flow';
 import { PENS } from '../paper/pens';
 import { atScale, boxAtScale, scaleFor, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
-import { lyingDimension, standingDimension } from './dimension';
+import { lyingDimension, standingDimension } from '../paper/dimension';
 
 /** Room for dimensions and the scale above and below the frame, mm. */
 const ABOVE = 9;

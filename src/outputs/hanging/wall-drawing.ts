@@ -7,7 +7,7 @@ import { PENS } from '../paper/pens';
 import { boxRound, Room } from '../paper/room';
 import { atScale, boxAtScale, scaleFor, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
-import { lyingDimension } from './dimension';
+import { lyingDimension } from '../paper/dimension';
 import type { WallDrawing } from './wall-shown';
 import { drawHeights, HEIGHTS_ROOM } from './wall-heights';
 import { acrossRoom, drawAcross } from './wall-across';

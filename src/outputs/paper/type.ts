@@ -95,3 +95,15 @@ export function fitted(text: string, most: number, widthOf: (text: string) => nu
   }
   return `${parts.slice(0, low).join('').trimEnd()}…`;
 }
+
+/** A word in parts that are each no wider than `most`: a long name goes on in the next line rather than being lost. */
+export function broken(word: string, most: number, widthOf: (text: string) => number): readonly string[] {
+  if (widthOf(word) <= most) return [word];
+  const parts: string[] = [];
+  for (const { segment } of graphemes.segment(word)) {
+    const last = parts.at(-1);
+    if (last !== undefined && widthOf(last + segment) <= most) parts[parts.length - 1] = last + segment;
+    else parts.push(segment);
+  }
+  return parts;
+}

@@ -1,6 +1,6 @@
 /** Texts made ready for a document's fonts and measured, each only once however many pages it stands on. */
 import { fromPoints } from './page';
-import { fitted, printable, TABULAR, type TextStyle, type Weight } from './type';
+import { broken, printable, TABULAR, type TextStyle, type Weight } from './type';
 
 /** The part of a fontkit font that tells whether a character can be drawn; pdfkit's types leave it out. */
 interface OpenFont {
@@ -52,14 +52,14 @@ export class Typesetter {
     return width * style.size;
   }
 
-  /** A text in lines no wider than `most`, broken at spaces. */
+  /** A text in lines no wider than `most`, broken at spaces, and within a word that is wider by itself. */
   lines(text: string, most: number, style: TextStyle): readonly string[] {
     const lines: string[] = [];
     for (const word of text.split(' ')) {
       const line = lines.at(-1);
       const longer = line === undefined ? word : `${line} ${word}`;
       if (line !== undefined && this.wordsWidth(longer, style) <= most) lines[lines.length - 1] = longer;
-      else lines.push(fitted(word, most, (part) => this.width(part, style)));
+      else lines.push(...broken(word, most, (part) => this.width(part, style)));
     }
     return lines;
   }

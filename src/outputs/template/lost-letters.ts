@@ -2,7 +2,7 @@
 import type { Problem } from '../../core/problem';
 import type { OutputContext } from '../context';
 
-interface Named {
+export interface Named {
   readonly at: string;
   readonly words: string;
 }
@@ -23,6 +23,11 @@ export function lostLetters({ job, layout }: OutputContext, lost: ReadonlySet<st
       .filter(({ picture, title }) => !picture || !title.startsWith(job.pictures[picture.index]?.title ?? ''))
       .map(({ at, title }) => ({ at: `${at}.title`, words: title })),
   ];
+  return lostIn(names, lost);
+}
+
+/** The same of names that come from elsewhere. */
+export function lostIn(names: readonly Named[], lost: ReadonlySet<string>): Problem[] {
   return names.flatMap(({ at, words }): Problem[] => {
     const found = [...lost].filter((sign) => words.normalize('NFC').includes(sign));
     if (found.length === 0) return [];

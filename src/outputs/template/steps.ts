@@ -51,9 +51,14 @@ function joining(layers: number): readonly string[] {
   ];
 }
 
+export const BLADE_CAUTION =
+  'Blades: a new blade cuts cleaner and with less force. Cut away from the body; keep the other hand out of its path and behind the blade. Hold the straightedge with a guard. Cover or retract the blade when it is not cutting, and put used ones in a sharps tin. The instructions of the cutter come first.';
+export const GLASS_CAUTION =
+  'Glass: its edges cut. Wear gloves and eye protection, and leave cutting it to whoever has learnt to.';
+
 export const CAUTIONS: readonly string[] = [
-  'Blades: a new blade cuts cleaner and with less force. Cut away from the body; keep the other hand out of its path and behind the blade. Hold the straightedge with a guard. Cover or retract the blade when it is not cutting, and put used ones in a sharps tin. The instructions of the cutter come first.',
+  BLADE_CAUTION,
   'Pictures: keep blades, pencils and tape away from the picture; fit it when the mat is done. Whatever is old, valuable, flaking, or on loan is for a conservator to judge before it is matted.',
-  'Glass: its edges cut. Wear gloves and eye protection, and leave cutting it to whoever has learnt to.',
+  GLASS_CAUTION,
   'On the wall: weigh the framed picture, take fixings rated for far more that suit the wall, and follow local codes; ask a trained person for what is heavy or hangs over people.',
 ];

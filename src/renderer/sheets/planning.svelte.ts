@@ -148,7 +148,8 @@ export class Planning {
   #put(place: number, change: Partial<Slot>, planned: PlannedBoard): void {
     const slot = this.slots[place];
     if (!slot) return;
-    const isBetter = slot.isOld || !slot.planned || planned.plan.cost <= slot.planned.plan.cost;
+    const before = slot.isOld ? undefined : slot.planned?.plan;
+    const isBetter = !before || planned.plan.rounds >= before.rounds || planned.plan.cost < before.cost;
     this.slots = this.slots.with(place, { ...slot, ...change, isOld: false, ...(isBetter ? { planned } : {}) });
   }
 }

@@ -50,18 +50,16 @@ export class SheetsDesk {
   });
   readonly asked = $derived.by<BoardAsks>(() => {
     const { session, look, shelf, stock } = this.from;
-    const own = this.notPlanned === undefined && session.picture ? [session.picture] : [];
-    const copies = [
-      ...own.flatMap((one) => Array.from({ length: look.copies }, () => one)),
-      ...look.sheetJobs.flatMap(({ laid, copies }) => (laid ? Array.from({ length: copies }, () => laid) : [])),
-    ];
+    const own = this.notPlanned === undefined && session.picture ? [{ ...session.picture, copies: look.copies }] : [];
+    const others = look.sheetJobs.flatMap(({ laid, copies }) => (laid ? [{ ...laid, copies }] : []));
     const { aim, kerf = 0, trim = 0, longestCut, stages, fallouts, upright, remnantPercent } = this.choices;
-    const found = boardAsks(copies, {
+    const found = boardAsks([...own, ...others], {
       stock: stock(),
       shelf: shelf(),
       kerf,
       trim,
       fallouts,
+      keep: this.keep,
       aim,
       upright: new Set(upright),
       seed: SEED,

@@ -1,8 +1,8 @@
 /** Dimensions of the small drawings: a thin line with a stroke across each end, and the length beside it. */
 import type { Point } from '../../core/geometry/box';
-import { PENS } from '../paper/pens';
-import type { Surface } from '../paper/surface';
-import { fractions } from '../paper/type';
+import { PENS } from './pens';
+import type { Surface } from './surface';
+import { fractions } from './type';
 
 const STROKE = 1.2;
 const STYLE = { size: 7, align: 'centre' } as const;

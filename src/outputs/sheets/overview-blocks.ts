@@ -1,0 +1,60 @@
+/** The first page of a plan of sheets: what to fetch, what it costs, how good the plan is, and how it is cut. */
+import { capital } from '../../core/phrases';
+import type { PlannedBoard } from '../../core/sheets/planned-board';
+import { hasGlass, paidText, planWords, settingsWords, shareWords, takeWords, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
+import { lengthText } from '../../core/units';
+import { unparted, type Block } from '../paper/flow';
+import { tableBlocks } from '../paper/section-blocks';
+import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { BLADE_CAUTION, GLASS_CAUTION } from '../template/steps';
+import type { PapersContext } from './papers-context';
+
+const SMALL = { size: 8 } as const;
+
+export function overviewBlocks(context: PapersContext, setting: Setting): Block[] {
+  const { boards, unplanned, showing, keep } = context;
+  const missing = unplannedWords(unplanned);
+  const rows = boards.map((board) => [
+    board.board,
+    takeWords(board, showing),
+    paidText(board),
+    kerfWords(board, context),
+  ]);
+  return [
+    ...jobsBlocks(boards, setting),
+    ...tableBlocks('To fetch', { heads: ['Board', 'Sheets', 'Cost', 'Trim and saw'], rows }, setting),
+    headingBlock('How it comes out'),
+    ...boards.map((board) => paragraphBlock(`${board.board}: ${planWords(board)} ${shareWords(board, keep)}; ${settingsWords(board.plan.sheets)}.`, setting)), // prettier-ignore
+    ...(missing === '' ? [] : [paragraphBlock(missing, setting, { size: 9, weight: 'bold' })]),
+    headingBlock('How to cut'),
+    ...numberedBlocks(STEPS, setting),
+    ...unparted([
+      headingBlock('Take care'),
+      ...[BLADE_CAUTION, ...(hasGlass(boards) ? [GLASS_CAUTION] : [])].map((words) => paragraphBlock(words, setting, SMALL)),
+    ]),
+  ]; // prettier-ignore
+}
+
+const STEPS = [
+  'Take the sheets in the order of the pages, and of each the steps in their order. Every cut runs from edge to edge of the part in hand.',
+  'The guide is set from the left edge of the part in hand for an upright cut, from its lower edge for a lying one. Turn the part so that this edge lies at the guide; where the guide stays, leave it as it was.',
+  'What comes off is a piece, by its number, or a part by its letter that is cut later. Measure the first piece at each setting.',
+  'Write the number and an arrow to its top on the back of each piece as it comes off, or put on its label.',
+];
+
+/** By the numbers that their pieces name. */
+function jobsBlocks(boards: readonly PlannedBoard[], setting: Setting): Block[] {
+  const titles = new Map<number, string>();
+  for (const { from } of boards.flatMap(({ ask }) => ask.pieces)) if (from) titles.set(from.job, from.title);
+  if (titles.size < 2) return [];
+  const told = [...titles].toSorted(([a], [b]) => a - b).map(([job, title]) => `${job + 1} ${title}`);
+  return [paragraphBlock(`Jobs: ${told.join('; ')}.`, setting)];
+}
+
+function kerfWords({ ask: { kerf, trim } }: PlannedBoard, { showing }: PapersContext): string {
+  const parts = [
+    ...(trim > 0 ? [`trim ${lengthText(trim, showing)} all round`] : []),
+    ...(kerf > 0 ? [`a cut takes ${lengthText(kerf, showing)}`] : []),
+  ];
+  return capital(parts.join('; '));
+}
