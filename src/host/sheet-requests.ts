@@ -91,6 +91,8 @@ const pin = z.strictObject({
   bottom: length,
 } satisfies Fields<Pin>);
 
+const keep = z.strictObject({ least: length, board: size, strip: length } satisfies Fields<KeepRule>);
+
 const ask = z.strictObject({
   pieces: z.array(piece).max(MANY),
   stock: z.array(stock).max(MANY),
@@ -101,6 +103,7 @@ const ask = z.strictObject({
   aim: z.enum(SHEET_AIMS),
   perSheet: cost.optional(),
   remnantWorth: z.number().min(0).max(1).optional(),
+  keep: keep.optional(),
   pins: z.array(pin).max(MANY).optional(),
   seed: z.number(),
 } satisfies Fields<SheetsAsk>);
@@ -143,8 +146,6 @@ const plan = z.strictObject({
 const board = z.strictObject({ board: words, isPriced: z.boolean(), ask, plan } satisfies Fields<PlannedBoard>);
 
 const unplanned = z.strictObject({ material: words, name: words, count: whole } satisfies Fields<Unplanned>);
-
-const keep = z.strictObject({ least: length, board: size, strip: length } satisfies Fields<KeepRule>);
 
 const showing = z.strictObject({
   unit: z.enum(['in', 'mm', 'cm']),

@@ -20,6 +20,8 @@ export interface FileQuestion {
 export interface ChoiceQuestion<T extends string = string> {
   readonly title: string;
   readonly text: string;
+  /** What it is about, a line each. */
+  readonly lines?: readonly string[];
   readonly choices: readonly { readonly value: T; readonly label: string; readonly weight?: 'main' }[];
   /** Things to choose from, listed above the answers. */
   readonly listed?: readonly { readonly value: T; readonly label: string; readonly note?: string }[];
@@ -63,6 +65,7 @@ export type OpenDialog =
   | { readonly kind: 'how-many'; readonly answer: () => void }
   | { readonly kind: 'shelf-item'; readonly question: ShelfQuestion; readonly answer: () => void }
   | { readonly kind: 'stock-row'; readonly question: StockQuestion; readonly answer: () => void }
+  | { readonly kind: 'sheet-papers'; readonly answer: () => void }
   | { readonly kind: 'show'; readonly answer: () => void }
   | { readonly kind: 'keys'; readonly answer: () => void };
 
@@ -104,6 +107,10 @@ export class Dialogs {
 
   openStockRow(question: StockQuestion): Promise<void> {
     return this.#ask<void>((answer) => ({ kind: 'stock-row', question, answer: () => answer() }));
+  }
+
+  openSheetPapers(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'sheet-papers', answer: () => answer() }));
   }
 
   openShow(): Promise<void> {

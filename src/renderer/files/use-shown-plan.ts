@@ -13,9 +13,11 @@ export async function useShownPlan(bench: Workbench): Promise<void> {
   desk.planning.stop();
   const planned = desk.boards.filter((one): one is PlannedBoard => one !== undefined);
   const uses = usePlans(planned, stock.list, desk.keep);
+  const lines = useWords(uses, showing);
   const answer = await dialogs.choose({
     title: 'Use this plan?',
-    text: `${useWords(uses, showing).join('. ')}. It can be taken back.`,
+    text: 'This is what it does to your stock; it can be taken back.',
+    lines,
     choices: [
       { value: 'use', label: 'Use it', weight: 'main' },
       { value: 'stay', label: 'Not now' },
@@ -23,7 +25,7 @@ export async function useShownPlan(bench: Workbench): Promise<void> {
   });
   if (answer !== 'use') return;
   // The stock with these sheets taken would at once be planned anew.
-  desk.used = { steps: stepsOf(uses), change: stock.changes + 1 };
+  desk.used = { steps: stepsOf(uses), lines, change: stock.changes + 1 };
   if (!(await useSheets(bench, { planned, stock: stock.list, rule: desk.keep, showing }))) desk.used = undefined;
 }
 

@@ -1,5 +1,5 @@
 /** How the screen stands: the open view, light or dark, front or back; none of it is part of the job or its history. */
-import type { ExportOptions } from '../../bridge';
+import type { ExportOptions, SheetPapersOptions } from '../../bridge';
 import type { PerSide } from '../../core/geometry/box';
 import type { Job } from '../../core/job/job';
 import type { Layout } from '../../core/layout/layout';
@@ -93,6 +93,8 @@ export class Look {
   show = $state.raw<AskedShow>();
   /** Jobs planned together with whichever is on the screen. */
   sheetJobs = $state.raw<readonly SheetJob[]>([]);
+  /** The choices of the last papers of sheets, and the folder they went into. */
+  sheetPapers = $state.raw<Omit<SheetPapersOptions, 'showing'> & { readonly folder: string }>();
   /** Of the job on the screen. */
   copies = $state(1);
   /** The folder last chosen from. */

@@ -81,6 +81,16 @@ export function dragPieces(scroller: HTMLElement, { desk, session }: Workbench, 
     },
     { signal: stop.signal, capture: true },
   );
+  // One listener for all pieces, since there may be hundreds.
+  const point = ({ target }: Event) => {
+    if (press?.mode === 'drag') return;
+    const hit = target instanceof Element ? pieceAt(target) : undefined;
+    desk.view.pointed = hit && { ...hit.place, piece: Number(hit.element.dataset['piece']) };
+  };
+  on('pointerover', point);
+  on('focusin', point);
+  on('pointerleave', () => (desk.view.pointed = undefined));
+  on('focusout', () => (desk.view.pointed = undefined));
   on('wheel', (event) => {
     if (!event.ctrlKey && !event.metaKey) return;
     event.preventDefault();

@@ -27,6 +27,14 @@ interface Sources {
   readonly stock: () => readonly StockSheet[];
 }
 
+export interface Used {
+  readonly steps: readonly StockStep[];
+  /** The same in words, a line for each board. */
+  readonly lines: readonly string[];
+  /** Which change of the stock that was. */
+  readonly change: number;
+}
+
 const SEED = 1;
 
 export class SheetsDesk {
@@ -34,8 +42,8 @@ export class SheetsDesk {
   readonly pins = new PinHistory();
   choices = $state.raw<SheetChoices>(rememberedChoices());
   readonly planning = new Planning((without) => this.#refuse(without));
-  /** What using the plan did to the stock: the plan stays as it is until another is wanted. `change`: which change of the stock that was. */
-  used = $state.raw<{ readonly steps: readonly StockStep[]; readonly change: number }>();
+  /** What using the plan did to the stock: the plan stays as it is until another is wanted. */
+  used = $state.raw<Used>();
   /** The board that a pin was last put on, until there is a plan with it. */
   #justPinned: string | undefined;
 
