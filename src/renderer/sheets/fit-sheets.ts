@@ -10,17 +10,17 @@ export interface Around {
   readonly gap: number;
   /** A sheet's caption needs as much. */
   readonly narrowest: number;
+  /** A plan fitted into its view is at least so large, if it then has to be scrolled; pixels a millimetre. */
+  readonly least: number;
 }
 
 /** Pixels a millimetre; smaller than this nothing could be told apart. */
 export const SMALLEST = 0.12;
 export const LARGEST = 6;
-/** A plan fitted into its view is at least so large, if it then has to be scrolled. */
-const LEAST_FITTED = 0.16;
 
 /** The largest scale at which all is seen at once, within limits. */
 export function fitSheets(boards: readonly (readonly Size[])[], view: Size, around: Around): number {
-  let [low, high] = [LEAST_FITTED, LARGEST];
+  let [low, high] = [around.least, LARGEST];
   if (heightAt(boards, view.width, low, around) > view.height) return widthFit(boards, view.width, low);
   for (let round = 0; round < 24; round += 1) {
     const middle = (low + high) / 2;

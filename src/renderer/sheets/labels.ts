@@ -18,7 +18,12 @@ export function linesThatFit(
 ): string[] {
   const room = Math.floor((box.width - letter * 0.6) / (letter * WIDE));
   const most = Math.max(0, Math.floor((box.height - letter * 0.3) / (letter * LINE)));
-  return lines.flatMap(({ text, isSize }) => (isSize ? parted(text, room) : shortened(text, room))).slice(0, most);
+  const told: string[] = [];
+  for (const { text, isSize } of lines) {
+    const more = isSize ? parted(text, room) : shortened(text, room);
+    if (told.length + more.length <= most) told.push(...more);
+  }
+  return told;
 }
 
 function parted(size: string, room: number): string[] {
