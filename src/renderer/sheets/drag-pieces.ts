@@ -90,7 +90,11 @@ export function dragPieces(scroller: HTMLElement, { desk, session }: Workbench, 
   on('pointerover', point);
   on('focusin', point);
   on('pointerleave', () => (desk.view.pointed = undefined));
-  on('focusout', () => (desk.view.pointed = undefined));
+  on('focusout', () => {
+    desk.view.pointed = undefined;
+    // What was taken in the hand by key is let go where one goes on elsewhere.
+    if (press?.mode !== 'drag') lift.letGo();
+  });
   on('wheel', (event) => {
     if (!event.ctrlKey && !event.metaKey) return;
     event.preventDefault();

@@ -1,6 +1,6 @@
 /** The screen's side of planning: one worker at work at most, another that waits, and nothing heard of one that was ended. */
 import type { PlannerNews } from '../../core/sheets/plan-in-turn';
-import type { PlannerOrder } from './planner.worker';
+import type { PlannerOrder } from './planner-worker';
 
 export class Planner {
   #busy: Worker | undefined;
@@ -9,7 +9,7 @@ export class Planner {
 
   /** Gets a worker ready. */
   warm(): void {
-    this.#spare ??= new Worker(new URL('./planner.worker.ts', import.meta.url), { type: 'module' });
+    this.#spare ??= new Worker(new URL('./planner-worker.ts', import.meta.url), { type: 'module' });
   }
 
   /** Ends what goes on and begins anew. @param fail with what kept the worker from answering. */

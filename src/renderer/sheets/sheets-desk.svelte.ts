@@ -101,15 +101,12 @@ export class SheetsDesk {
   readonly chosenPiece = $derived.by(() => {
     const { chosen } = this.view;
     const board = this.boards.findIndex((one) => one?.board === chosen?.board);
-    let nth = 0;
-    for (const [sheet, { pieces }] of (this.boards[board]?.plan.sheets ?? []).entries()) {
-      for (const [index, piece] of pieces.entries()) {
-        if (piece.piece.id !== chosen?.id) continue;
-        if (nth === chosen.nth) return { piece, place: { board, sheet, piece: index } };
-        nth += 1;
-      }
-    }
-    return undefined;
+    const all = (this.boards[board]?.plan.sheets ?? []).flatMap(({ pieces }, sheet) =>
+      pieces.map((piece, index) => ({ piece, place: { board, sheet, piece: index } })),
+    );
+    const { pin, id, nth } = chosen ?? {};
+    if (pin) return all.find(({ piece }) => pinOf(piece, pin.board, [pin]) && piece.pinned);
+    return all.filter(({ piece }) => piece.piece.id === id)[nth ?? 0];
   });
 
   choosePiece(place: SheetPlace | undefined, piece: PlacedPiece | undefined): void {
@@ -119,7 +116,8 @@ export class SheetsDesk {
       return;
     }
     const alike = board.plan.sheets.flatMap(({ pieces }) => pieces.filter((one) => one.piece.id === piece.piece.id));
-    this.view.chosen = { board: board.board, id: piece.piece.id, nth: alike.indexOf(piece) };
+    const pin = pinOf(piece, board.board, this.pins.held);
+    this.view.chosen = { board: board.board, id: piece.piece.id, nth: alike.indexOf(piece), ...(pin ? { pin } : {}) };
     this.chooseSheet(place);
   }
 
@@ -143,10 +141,13 @@ export class SheetsDesk {
     const { notice } = this.from;
     const asked = this.planning.slots[board]?.asked;
     if (!asked) return;
+    if (this.used) return notice.fail('This plan is used and stays as it is. “Plan anew” makes another.');
     const { number, piece } = putting.piece;
     const put = putPin(asked, this.pins.held, putting);
     if ('wrong' in put) return notice.fail(put.wrong);
     this.pins.put(put.held, `Pin piece ${number}`);
+    const pin = put.held.at(-1);
+    if (pin) this.view.chosen = { board: asked.board, id: piece.id, nth: 0, pin };
     this.#justPinned = asked.board;
     notice.say(`Piece ${number}, ${piece.id}, is pinned; the rest is planned anew.`);
   }

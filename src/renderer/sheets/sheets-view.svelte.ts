@@ -1,6 +1,7 @@
 /** How the drawing of sheets stands: its scale, what is chosen, pointed at and lit. */
 import { tick } from 'svelte';
 import type { Point } from '../../core/geometry/box';
+import type { HeldPin } from '../edits/pins';
 import { LARGEST, SMALLEST } from './fit-sheets';
 
 /** A piece that is told from others though plans change: the nth of those of one name on a board. */
@@ -8,6 +9,8 @@ export interface ChosenPiece {
   readonly board: string;
   readonly id: string;
   readonly nth: number;
+  /** Of a pinned one: by its pin, whatever becomes of the others. */
+  readonly pin?: HeldPin;
 }
 
 /** A sheet of the plans, counted from 0. */
