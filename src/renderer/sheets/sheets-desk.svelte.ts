@@ -1,6 +1,6 @@
 /** The desk on which sheets are planned: what is asked, the best plans so far, what is pinned, and how it all stands. */
 import { inParts, money } from '../../core/money';
-import { assert, type Problem } from '../../core/problem';
+import type { Problem } from '../../core/problem';
 import type { Shelf } from '../../core/shelf/shelf';
 import { keepRule } from '../../core/sheets/keep-rule';
 import { USUAL_KEEP } from '../../core/sheets/remnants';
