@@ -3,6 +3,7 @@ import type { Verb } from './verb';
 import { calibrateVerb } from './verbs/calibrate';
 import { care } from './verbs/care';
 import { check } from './verbs/check';
+import { cost } from './verbs/cost';
 import { describe } from './verbs/describe';
 import { exportVerb } from './verbs/export';
 import { fit } from './verbs/fit';
@@ -15,6 +16,7 @@ import { schema } from './verbs/schema';
 import { shelf } from './verbs/shelf';
 import { sheets } from './verbs/sheets';
 import { show } from './verbs/show';
+import { stock } from './verbs/stock';
 import { turn } from './verbs/turn';
 
 export const VERBS: readonly Verb[] = [
@@ -26,9 +28,11 @@ export const VERBS: readonly Verb[] = [
   packageVerb,
   pieces,
   sheets,
+  cost,
   care,
   hangVerb,
   shelf,
+  stock,
   fit,
   calibrateVerb,
   outline,

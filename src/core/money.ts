@@ -55,6 +55,16 @@ export function roundedText(amount: Money): string {
   return amount.toSignificantDigits(2, Decimal.ROUND_HALF_UP).toFixed();
 }
 
+/** Half up to so many decimals: half of the last one goes away from nothing, as tills round. */
+export function roundedTo(amount: Money, places: number): Money {
+  return amount.toDecimalPlaces(places, Decimal.ROUND_HALF_UP);
+}
+
+/** On a multiple of a step: the nearest, halves up, or where it lies between two the higher one. */
+export function onStep(amount: Money, step: Money, way: 'nearest' | 'up'): Money {
+  return amount.toNearest(step, way === 'up' ? Decimal.ROUND_CEIL : Decimal.ROUND_HALF_UP);
+}
+
 /** The amount in whole parts, `places` decimals each, rounded half up: for searches, which need whole numbers. */
 export function inParts(amount: Money, places: number): number {
   return amount.times(new Decimal(10).pow(places)).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).toNumber();

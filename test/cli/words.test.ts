@@ -117,6 +117,10 @@ describe('the exit code of every verb', () => {
     ['bytes that are no text', 'latin1', 2],
   ];
   const verbs = VERBS.filter(({ takesJob }) => takesJob).map(({ name }) => name);
+  /** Files without which a verb has no answer. */
+  const needed: Readonly<Record<string, readonly string[]>> = {
+    cost: ['--shelf', resolve('resources/shelf.csv'), '--prices', resolve('resources/prices.csv')],
+  };
 
   it.each(cases.flatMap(([what, text, code]) => verbs.map((verb) => [verb, what, text, code] as const)))(
     '%s: %s',
@@ -128,14 +132,15 @@ describe('the exit code of every verb', () => {
         const ran = await runHere([verb, '-'], { input, folder: here });
         return expect(ran).toMatchObject({ code: 0, err: '', out: expect.stringContaining('1. ') as unknown });
       }
-      const ran = await runHere([verb, '-'], { input, folder: here });
+      const more = needed[verb] ?? [];
+      const ran = await runHere([verb, '-', ...more], { input, folder: here });
       expect(ran.code).toBe(code);
       const told = ran.out + ran.err;
       if (what === 'a job with a warning') expect(told).toContain('[border-narrow]');
       // Problems are the answer of check; of the others they are not.
       expect(ran.out === '').toBe(code === 2 || (code === 1 && verb !== 'check'));
       if (code > 0) expect(await readdir(here)).toEqual([]);
-      const json = await runHere([verb, '-', '--json', ...(verb === 'export' ? ['--replace'] : [])], { input, folder: here }); // prettier-ignore
+      const json = await runHere([verb, '-', ...more, '--json', ...(verb === 'export' ? ['--replace'] : [])], { input, folder: here }); // prettier-ignore
       expect(json.code).toBe(code);
       expect(JSON.parse(json.out)).toMatchObject({ ok: code === 0, problems: expect.any(Array) as unknown });
     },

@@ -87,6 +87,21 @@ const areas: Readonly<Record<string, Area>> = {
   },
   // How the finished frame hangs: hangers, wire, statics, and where it hangs on the wall.
   'src/core/hanging': { from: [...afterLayout, 'src/core/shelf', 'src/core/package', 'src/core/pieces'], packages: [] },
+  // What a framing job costs by the shop's own prices.
+  'src/core/cost': {
+    from: [
+      ...afterLayout,
+      'src/core/money.ts',
+      'src/core/tables',
+      'src/core/shelf',
+      'src/core/package',
+      'src/core/finding',
+      'src/core/pieces',
+      'src/core/sheets',
+      'src/core/hanging',
+    ],
+    packages: [],
+  },
   // How well a build keeps its pictures, by published guidance.
   'src/core/care': {
     from: [...afterLayout, 'src/core/money.ts', 'src/core/shelf', 'src/core/pieces'],

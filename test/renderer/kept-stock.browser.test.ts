@@ -50,7 +50,7 @@ async function newWindow(disk: Disk): Promise<KeptList<StockSheet>> {
 const row = (list: KeptList<StockSheet>, kind: StockSheet['kind']) => list.list.find((one) => one.kind === kind);
 const countsOf = ({ list }: KeptList<StockSheet>) => list.map((one) => [one.kind, countOf(one)]);
 const take = (list: KeptList<StockSheet>, kind: StockSheet['kind'], count: number) =>
-  list.changeBy(stockWork([{ row: row(list, kind)!, by: -count }], showing));
+  list.changeBy(stockWork([{ row: row(list, kind)!, takes: count, puts: 0 }], showing));
 const never = () => Promise.reject(new Error('nothing is asked about'));
 
 describe('two windows', () => {
@@ -118,7 +118,7 @@ describe('using planned boards', () => {
     const { bench, said } = benchOf(stock);
     const planned = [plan(stock.list)];
     expect(await useSheets(bench, { planned, stock: stock.list, rule: USUAL_KEEP, showing })).toBe(true);
-    expect(said).toEqual(['Warm white: takes 1 sheet 32 x 40 in; puts back 1 board 16 x 32 in.']);
+    expect(said).toEqual(['Warm white: takes 1 sheet 32 x 40 in; puts back 1 remnant 16 x 32 in.']);
     expect(countsOf(stock)).toEqual([['sheet', 8], ['remnant', 1], ['remnant', 1]]); // prettier-ignore
     expect(await stock.takeBack(never)).toBe('done');
     expect(countsOf(stock)).toEqual([['sheet', 9], ['remnant', 1]]); // prettier-ignore

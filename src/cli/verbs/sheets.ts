@@ -1,10 +1,11 @@
 /** `sheets`: cuts the boards of one job or a whole show from as little stock as can be found. */
 import { InvalidArgumentError, Option } from 'commander';
+import type { Box } from '../../core/geometry/box';
 import { SHEET_AIMS, type SheetAim } from '../../core/sheets/ask';
 import { LARGEST } from '../../core/job/reader';
 import { boardAsks, type SheetsChoice, type Unplanned } from '../../core/sheets/board-asks';
 import { planBoard, type PlannedBoard } from '../../core/sheets/planned-board';
-import { readStock } from '../../core/sheets/read-stock';
+import { keepingOf, type KeepRule } from '../../core/sheets/remnants';
 import {
   leftWords,
   pieceRows,
@@ -19,20 +20,22 @@ import { inParts, readMoney, type Money } from '../../core/money';
 import { bad, good, type Result } from '../../core/problem';
 import { COST_PLACES } from '../../core/sheets/board-stock';
 import { showingOf, type Showing } from '../../core/units';
-import { inFile } from '../in-file';
+import { keepOptions, readKeepOptions, type KeepOptions } from '../keep-options';
 import { lengthOption } from '../length-option';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { columns, paragraph, wrap } from '../print/text';
 import { findJobs } from '../read-jobs';
-import { readText } from '../read-text';
 import { refuse } from '../refuse';
 import { findShelf, shelfOption } from '../shelf-option';
+import { readStockFile } from '../stock-file';
+import { stockExit, usedData, useMisused, useOption, usePlanned, type Used } from '../use-option';
 import type { Verb } from '../verb';
 import type { World } from '../world';
 
-interface Options {
+interface Options extends KeepOptions {
   readonly stock?: string;
+  readonly use?: true;
   readonly shelf?: string;
   readonly kerf?: string;
   readonly trim?: string;
@@ -54,7 +57,9 @@ export const sheets: Verb<Options> = {
   more: `Mats and mount boards of the jobs named, board by board, and whatever else the list of stock has.
 The list (resources/stock.md) gives sheets and remnants; of a board that it has no sheets of, the
 shelf's are taken. What falls out of the windows of these very mats counts as stock too. The same
-seed and rounds give the same plan. Without prices the area of new sheets is what costs.`,
+seed and rounds give the same plan. Without prices the area of new sheets is what costs. --use takes the
+sheets from the stock's file and puts back what is kept of them, where others have not used them meanwhile;
+“stock FILE --take-back” undoes it.`,
   examples: [
     'npm run -s matwright -- sheets resources/samples/2-fern-cyanotype.json --shelf resources/shelf.csv',
     'npm run -s matwright -- sheets resources/samples/1-sea-chart.json resources/samples/3-nine-linocuts.json --shelf resources/shelf.csv --stock resources/stock.csv',
@@ -64,6 +69,8 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
   options: [
     new Option('--stock <file>', 'sheets and remnants, as comma-separated values (resources/stock.md)'),
     shelfOption('what you have, for boards that the stock has no sheets of'),
+    useOption(),
+    ...keepOptions(),
     new Option('--kerf <length>', 'what one cut takes away (default: 0, a knife)'),
     new Option('--trim <length>', 'taken off new sheets all round before they are used (default: 0)'),
     new Option('--stages <count>', 'how often cuts may change direction (default: as often as it takes)').argParser(
@@ -87,12 +94,18 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
       .default(20_000)
       .argParser(wholeFrom(1, 10_000_000)),
     new Option('--seed <number>', 'of the search').default(1).argParser(wholeFrom(0, 2 ** 31 - 1)),
-    jsonOption('"boards": each with its "sheets", their pieces, cuts and what is left; lengths in mm'),
+    jsonOption(
+      '"boards": each with its "sheets", their pieces, cuts and what is left; with --use "used"; lengths in mm',
+    ),
   ],
   async run(world, options, first, more) {
     const { json = false } = options;
     const choice = await readChoice(options, world);
-    if (!choice.ok) return refuse({ code: 2, problems: choice.problems }, json, world);
+    const keep = readKeepOptions(options);
+    const misused = [...keep.problems, ...(options.use ? useMisused(options.stock) : [])];
+    if (!choice.ok || !keep.ok || misused.length > 0)
+      return refuse({ code: 2, problems: [...choice.problems, ...misused] }, json, world);
+    const rule = keep.value;
     const found = await findJobs([first, ...more], world);
     if (!found.ok) return refuse(found, json, world);
     const { asks, unplanned, problems: wrong } = boardAsks(found.jobs, choice.value);
@@ -101,12 +114,16 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
     const problems = [...choice.problems, ...told, ...wrong, ...asks.filter(({ board }) => !planned.some((one) => one.board === board)).map(({ board }) => tooFew(board))]; // prettier-ignore
     if (problems.some(({ severity }) => severity === 'error')) return refuse({ code: 1, problems }, json, world);
     const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } });
+    const toUse = { planned, stock: choice.value.stock, rule, showing };
+    const used = options.use ? await usePlanned(options.stock ?? '', toUse, world) : undefined;
+    if (used?.ok === false) return refuse({ code: stockExit(used.problems), problems: used.problems }, json, world);
     if (json)
-      await world.say(jsonText({ ok: true, lengths: 'mm', boards: planned.map(({ board, plan }) => ({ board, ...plan })), unplanned, problems })); // prettier-ignore
+      await world.say(jsonText({ ok: true, lengths: 'mm', boards: planned.map((one) => boardData(one, rule)), unplanned, ...(used ? { used: usedData(used.value) } : {}), problems })); // prettier-ignore
     else {
       await world.say(
         [
-          ...planned.map((one) => boardText(one, showing, world.columns)),
+          ...planned.map((one) => boardText(one, rule, showing, world.columns)),
+          ...(used ? [usedText(used.value, world.columns)] : []),
           ...unplannedText(unplanned, world.columns),
         ].join('\n'),
       );
@@ -116,15 +133,25 @@ seed and rounds give the same plan. Without prices the area of new sheets is wha
   },
 };
 
-function boardText(planned: PlannedBoard, showing: Showing, width: number): string {
+/** The plan as data, with what becomes of each part that is left. */
+function boardData({ board, plan }: PlannedBoard, rule: KeepRule): object {
+  const left = (boxes: readonly Box[]) => boxes.map((box) => ({ ...box, keeping: keepingOf(box, rule) }));
+  return { board, ...plan, sheets: plan.sheets.map((sheet) => ({ ...sheet, left: left(sheet.left) })) };
+}
+
+function usedText({ words }: Used, width: number): string {
+  return `${['Used', ...words.flatMap((line) => paragraph(`${line}.`, 2, width))].join('\n')}\n`;
+}
+
+function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showing, width: number): string {
   const { board, plan } = planned;
   const lines = plan.sheets.flatMap((sheet, index) => [
     ...paragraph(sheetTitle(sheet, index, showing), 2, width),
     ...columns(pieceRows(sheet, showing), { indent: 6, width }),
     ...(sheet.steps.length > 0 ? ['    Cuts', ...columns(stepRows(sheet, showing), { indent: 6, width, right: [0] })] : []), // prettier-ignore
-    ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing)}`, 4, width) : []),
+    ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing, rule)}`, 4, width) : []),
   ]);
-  const sums = `${shareWords(planned)}; ${settingsWords(plan.sheets)}.`;
+  const sums = `${shareWords(planned, rule)}; ${settingsWords(plan.sheets)}.`;
   return `${[...wrap(`${board}: ${planWords(planned)}`, width), ...paragraph(sums, 2, width), ...lines].join('\n')}\n`;
 }
 
@@ -136,9 +163,7 @@ function unplannedText(unplanned: readonly Unplanned[], width: number): string[]
 
 async function readChoice(options: Options, world: World): Promise<Result<SheetsChoice>> {
   const { stock: file, shelf: shelfFile, upright = [], windows, aim, seed, stages, perSheet, remnantWorth } = options;
-  const text =
-    file === undefined ? undefined : await readText(file, world, 'Save the table as comma-separated values in UTF-8.');
-  const stock = text === undefined ? good([]) : text.ok ? inFile(file ?? '', readStock(text.value)) : text;
+  const stock = file === undefined ? good({ list: [] }) : await readStockFile(file, world);
   const shelf = shelfFile === undefined ? good([]) : await findShelf(shelfFile, world);
   const kerf = lengthOption('--kerf', options.kerf, { name: 'Kerf', least: 0, most: 20 });
   const trim = lengthOption('--trim', options.trim, { name: 'Trim', least: 0, most: 200 });
@@ -147,7 +172,7 @@ async function readChoice(options: Options, world: World): Promise<Result<Sheets
   if (!stock.ok || !shelf.ok || !kerf.ok || !trim.ok || !longest.ok) return bad(problems);
   return good(
     {
-      stock: stock.value,
+      stock: stock.value.list,
       shelf: shelf.value,
       kerf: kerf.value ?? 0,
       trim: trim.value ?? 0,

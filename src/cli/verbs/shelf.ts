@@ -6,6 +6,7 @@ import type { Shelf } from '../../core/shelf/shelf';
 import { startShelf } from '../../core/shelf/start-shelf';
 import type { Unit } from '../../core/units';
 import { shelfText } from '../description/shelf';
+import { mostUsedUnit, UNITS } from '../most-used-unit';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
 import { readShelfFile } from '../shelf-option';
@@ -13,7 +14,6 @@ import { machineProblem, refuse } from '../refuse';
 import type { Verb } from '../verb';
 import type { World } from '../world';
 
-const UNITS = ['in', 'mm', 'cm'] as const satisfies readonly Unit[];
 const SYSTEMS = ['inch', 'metric'] as const;
 
 interface Options {
@@ -78,11 +78,5 @@ async function open(file: string, { start, units }: Options, world: World): Prom
   const read = await readShelfFile(file, world);
   if (!read.ok) return read;
   const { text, shelf } = read.value;
-  return good({ shelf, unit: units ?? mostUsed(text) }, read.problems);
-}
-
-/** Of those that a file names behind its numbers or in its headings, the one it names most. */
-function mostUsed(text: string): Unit {
-  const count = (unit: Unit) => text.match(new RegExp(String.raw`(?:\d\s*|\(\s*)${unit}\b`, 'gi'))?.length ?? 0;
-  return UNITS.reduce((most, unit) => (count(unit) > count(most) ? unit : most));
+  return good({ shelf, unit: units ?? mostUsedUnit(text) }, read.problems);
 }

@@ -31,7 +31,8 @@ interface Candidate {
 /** What each must carry at least, kg; undefined where the weight is unknown or not whole. */
 export type Needs = Readonly<Partial<Record<BoughtPart, number | undefined>>>;
 
-const SHELF_KIND = {
+/** What of the shelf a hanger is fixed to the frame by. */
+export const SHELF_KIND = {
   sawtooth: 'sawtooth',
   'rings and wire': 'ring',
   'rings on hooks': 'ring',

@@ -28,7 +28,13 @@ export interface Costs {
   readonly notCounted: readonly string[];
 }
 
-/** @param moulding of the shelf; undefined: none was chosen. */
+/** How a price is written in a basis. */
+export type PriceText = (amount: Money) => string;
+
+/**
+ * @param moulding of the shelf; undefined: none was chosen.
+ * @param told how prices are written: with two decimals, unless another currency asks for others.
+ */
 export function costsOf(
   job: Job,
   shelf: Shelf,
@@ -38,12 +44,13 @@ export function costsOf(
     moulding,
   }: { readonly pieces: readonly Piece[]; readonly frame: FrameMoulding; readonly moulding?: Moulding },
   showing: Showing,
+  told: PriceText = moneyText,
 ): Costs {
   const lines = [
     ...groups(pieces.filter(({ comesWithFrame }) => !comesWithFrame)).map((group) =>
-      pieceCost(job, shelf, group, showing),
+      pieceCost(job, shelf, group, showing, told),
     ),
-    frameCost(job, shelf, moulding) ?? mouldingCost(frame, moulding, showing),
+    frameCost(job, shelf, moulding) ?? mouldingCost(frame, moulding, showing, told),
   ];
   return {
     lines,
@@ -63,11 +70,11 @@ function groups(pieces: readonly Piece[]): Piece[][] {
   return [...found.values()];
 }
 
-function pieceCost(job: Job, shelf: Shelf, group: readonly Piece[], showing: Showing): CostLine {
+function pieceCost(job: Job, shelf: Shelf, group: readonly Piece[], showing: Showing, told: PriceText): CostLine {
   const [first] = group;
   const names = group.map(({ name }) => name);
   const what = first?.kind === 'spacer' ? 'Spacer' : names.join(', ');
-  const lines = first ? sold(job, shelf, first).map((item) => sheetCost(item, group, showing)) : [];
+  const lines = first ? sold(job, shelf, first).map((item) => sheetCost(item, group, showing, told)) : [];
   const [cheapest] = lines.toSorted((a, b) => dearness(a.amount).cmp(dearness(b.amount)));
   return { what, pieces: names, ...(cheapest ?? { basis: missing(first) }) };
 }
@@ -127,7 +134,12 @@ function isOfSize(size: Size, blank: Size | undefined): boolean {
   );
 }
 
-function mouldingCost({ stick, section }: FrameMoulding, moulding: Moulding | undefined, showing: Showing): CostLine {
+function mouldingCost(
+  { stick, section }: FrameMoulding,
+  moulding: Moulding | undefined,
+  showing: Showing,
+  told: PriceText,
+): CostLine {
   const what = { what: 'Moulding', pieces: [] };
   if (!moulding) return { ...what, basis: 'it is called neither a frame nor a moulding of the shelf' };
   const amount = moulding.price && priceOfLength(moulding.price, stick);
@@ -136,6 +148,6 @@ function mouldingCost({ stick, section }: FrameMoulding, moulding: Moulding | un
   return {
     ...what,
     amount,
-    basis: `${lengthText(stick, showing)} of “${section.name}” at ${moneyText(price)} per ${per}`,
+    basis: `${lengthText(stick, showing)} of “${section.name}” at ${told(price)} per ${per}`,
   };
 }

@@ -34,7 +34,7 @@ function railWords({ rabbet, sight }: Rail, show: (mm: number) => string): strin
 }
 
 /** The sum as one would follow it with a pencil, the unit once. */
-function stickSum({ rails, section, cuts, kerf }: FrameMoulding, showing: Showing): string {
+export function stickSum({ rails, section, cuts, kerf }: FrameMoulding, showing: Showing): string {
   const plain = (mm: number) => showLength(mm, showing).text;
   const [width, height] = rails;
   const saw = kerf > 0 ? ` + ${cuts} x ${plain(kerf)}` : '';

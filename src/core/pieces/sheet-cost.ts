@@ -18,11 +18,12 @@ export function sheetCost(
   { name, price, size }: ShelfBoard | ShelfGlazing,
   pieces: readonly Piece[],
   showing: Showing,
+  told: (amount: Money) => string = moneyText,
 ): SheetCost {
   if (!price) return { name, basis: `“${name}” has no price` };
   const count = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const largest = largestOf(pieces);
-  const at = `at ${moneyText(price.amount)} per ${price.per}`;
+  const at = `at ${told(price.amount)} per ${price.per}`;
   if (price.per !== 'sheet') {
     const amounts = pieces.map((piece) => areaPrice(price, boughtSize(piece))?.times(piece.count));
     const amount = amounts.every((one) => one !== undefined) ? sumOf(amounts) : undefined;

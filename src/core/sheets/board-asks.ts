@@ -119,7 +119,8 @@ function askOf(
     seed,
     ...(stages === undefined ? {} : { stages }),
     ...(longestCut === undefined ? {} : { longestCut }),
-    ...(perSheet === undefined ? {} : { perSheet }),
+    // An amount can’t be held against areas.
+    ...(perSheet === undefined || !known.isPriced ? {} : { perSheet }),
     ...(remnantWorth === undefined ? {} : { remnantWorth }),
     ...(keep === undefined ? {} : { keep }),
     ...(pins === undefined || pins.length === 0 ? {} : { pins }),

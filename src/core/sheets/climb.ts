@@ -1,5 +1,5 @@
 /** Ruin and recreate toward one goal: a few parts are taken out and put back another way, and what is no worse is gone on from. */
-import { partsOf, piecesIn, withoutPart } from './cut-tree';
+import { countParts, partAt, piecesIn, withoutPart } from './cut-tree';
 import type { Field } from './field';
 import { insertAll, Sheets, type Insertion } from './insert';
 import type { Mix } from './mixes';
@@ -126,10 +126,9 @@ export class Climb {
     for (let part = 0; part < parts; part++) {
       const sheet = sheets.own(chosen[Math.floor(random() * some)]!);
       if (sheet.isEmpty) continue;
-      const found = partsOf(sheet.tree);
       // The whole is a part like any other.
-      const at = Math.floor(random() * (found.length + 1));
-      const taken = found[at] ?? (sheet.tree.kind === 'free' ? undefined : sheet.tree);
+      const at = Math.floor(random() * (countParts(sheet.tree) + 1));
+      const taken = partAt(sheet.tree, at) ?? (sheet.tree.kind === 'free' ? undefined : sheet.tree);
       if (!taken) continue;
       piecesIn(taken, out);
       sheet.set(withoutPart(sheet.tree, taken, this.field.trees) ?? sheet.tree);

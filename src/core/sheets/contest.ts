@@ -12,7 +12,7 @@ const FREE = 6000;
 /** Rounds of each climb before the worse half of them is given up. */
 const HEAT = 400;
 /** The last climb goes on for so many rounds before all begin anew. */
-const LAST = 6000;
+const LAST = 10_000;
 
 /** Climbs toward one goal: first with any mix of sheets, then side by side, one for each mix, the better half after each heat. */
 export class Contest {

@@ -25,13 +25,17 @@ export interface Leaf {
   readonly turned: boolean;
 }
 
-/** Its parts are changed in place while a sheet belongs to one try alone. */
+/** Never changed: what is done to a part makes new cuts above it, and shares all the rest. */
 export interface Cut {
   readonly kind: 'cut';
   readonly width: number;
   readonly height: number;
   readonly way: Way;
-  parts: Tree[];
+  readonly parts: readonly Tree[];
+  /** How many pieces and cuts lie in it, itself not counted. */
+  readonly inside: number;
+  /** Of all that is free in it. */
+  readonly worth: number;
   /** Its parts keep their places: it parts pieces that the user has put there. */
   readonly inOrder?: true;
 }
@@ -44,6 +48,21 @@ export type Tree = Free | Leaf | Cut;
  */
 export function worthOf(area: number): number {
   return area * Math.sqrt(Math.sqrt(area));
+}
+
+/** @param inOrder true where the parts keep their places. */
+export function cutOf(way: Way, width: number, height: number, parts: readonly Tree[], inOrder?: true): Cut {
+  let [inside, worth] = [0, 0];
+  for (const part of parts) {
+    if (part.kind === 'free') worth += part.worth;
+    else if (part.kind === 'piece') inside += 1;
+    else {
+      inside += 1 + part.inside;
+      worth += part.worth;
+    }
+  }
+  const cut: Cut = { kind: 'cut', width, height, way, parts, inside, worth };
+  return inOrder ? { ...cut, inOrder } : cut;
 }
 
 /** Makes trees for sheets of which the largest has this area, and pieces of which none has a shorter side than `least`. */
@@ -65,27 +84,27 @@ export class Trees {
 }
 
 export function worthFree(tree: Tree): number {
-  if (tree.kind === 'free') return tree.worth;
-  if (tree.kind === 'piece') return 0;
-  let sum = 0;
-  for (const part of tree.parts) sum += worthFree(part);
-  return sum;
+  return tree.kind === 'piece' ? 0 : tree.worth;
 }
 
-/** A copy whose cuts may be changed; what is free, and pieces, never change and are shared. */
-export function copied(tree: Tree): Tree {
-  return tree.kind === 'cut' ? { ...tree, parts: tree.parts.map(copied) } : tree;
+/** How many pieces and cuts there are, but for the whole where it is a cut. */
+export function countParts(tree: Tree): number {
+  return tree.kind === 'cut' ? tree.inside : Number(tree.kind === 'piece');
 }
 
-/** Pieces and cuts, but for the whole. */
-export function partsOf(tree: Tree, found: (Leaf | Cut)[] = []): (Leaf | Cut)[] {
-  if (tree.kind === 'piece') found.push(tree);
-  if (tree.kind !== 'cut') return found;
+/** One of them, by its place; what it is asked for has to be less than there are. */
+export function partAt(tree: Tree, place: number): Leaf | Cut | undefined {
+  if (tree.kind !== 'cut') return tree.kind === 'piece' ? tree : undefined;
+  let before = 0;
   for (const part of tree.parts) {
-    if (part.kind === 'cut') found.push(part);
-    partsOf(part, found);
+    if (part.kind === 'free') continue;
+    if (before === place) return part;
+    before += 1;
+    if (part.kind === 'piece') continue;
+    if (place < before + part.inside) return partAt(part, place - before);
+    before += part.inside;
   }
-  return found;
+  return undefined;
 }
 
 export function piecesIn(tree: Tree, found: number[] = []): number[] {
@@ -94,40 +113,65 @@ export function piecesIn(tree: Tree, found: number[] = []): number[] {
   return found;
 }
 
-/** The tree with a part of it free again; undefined where it is none of its parts. Changes the tree. */
+/** The tree with a part of it free again; undefined where it is none of its parts. */
 export function withoutPart(tree: Tree, part: Leaf | Cut, trees: Trees): Tree | undefined {
   if (tree === part) return trees.free(tree.width, tree.height);
   if (tree.kind !== 'cut') return undefined;
-  for (const [index, inner] of tree.parts.entries()) {
-    const without = withoutPart(inner, part, trees);
-    if (!without) continue;
-    tree.parts[index] = without;
-    return joined(tree, trees);
+  for (let index = 0; index < tree.parts.length; index++) {
+    const without = withoutPart(tree.parts[index]!, part, trees);
+    if (without) return joined(tree, index, without, trees);
   }
   return undefined;
 }
 
 /** The tree with one piece of it free again. */
 export function withoutPiece(tree: Tree, piece: number, trees: Trees): Tree {
-  const copy = copied(tree);
-  const leaf = partsOf(copy).find((part) => part.kind === 'piece' && part.piece === piece);
-  return (leaf && withoutPart(copy, leaf, trees)) ?? copy;
+  const leaf = leafOf(tree, piece);
+  return (leaf && withoutPart(tree, leaf, trees)) ?? tree;
 }
 
-/** All that is free in a cut as one part; wholly free, the cut itself is not made. */
-function joined(cut: Cut, trees: Trees): Tree {
-  const first = cut.parts.findIndex(({ kind }) => kind === 'free');
-  if (first < 0) return cut;
-  let length = 0;
-  const others: Tree[] = [];
-  for (const part of cut.parts) {
-    if (part.kind === 'free') length += cut.way === 0 ? part.width : part.height;
-    else others.push(part);
+function leafOf(tree: Tree, piece: number): Leaf | undefined {
+  if (tree.kind === 'piece') return tree.piece === piece ? tree : undefined;
+  if (tree.kind === 'free') return undefined;
+  for (const part of tree.parts) {
+    const found = leafOf(part, piece);
+    if (found) return found;
   }
-  if (others.length === 0) return trees.free(cut.width, cut.height);
-  if (others.length < cut.parts.length - 1) {
-    others.push(cut.way === 0 ? trees.free(length, cut.height) : trees.free(cut.width, length));
-    cut.parts = others;
+  return undefined;
+}
+
+/** The tree with something else in place of a free part of it; cuts of one way in one another are one. */
+export function withPart(tree: Tree, free: Free, made: Leaf | Cut): Tree | undefined {
+  if (tree === free) return made;
+  if (tree.kind !== 'cut') return undefined;
+  for (let index = 0; index < tree.parts.length; index++) {
+    const inner = withPart(tree.parts[index]!, free, made);
+    if (!inner) continue;
+    const parts = [...tree.parts];
+    if (inner.kind === 'cut' && inner.way === tree.way) parts.splice(index, 1, ...inner.parts);
+    else parts[index] = inner;
+    return cutOf(tree.way, tree.width, tree.height, parts);
   }
-  return cut;
+  return undefined;
+}
+
+/** The cut with another part in one place, and all that is free in it as one; wholly free, it is not made. */
+function joined(cut: Cut, index: number, part: Tree, trees: Trees): Tree {
+  const { width, height, way } = cut;
+  if (part.kind !== 'free') {
+    const parts = [...cut.parts];
+    parts[index] = part;
+    return cutOf(way, width, height, parts);
+  }
+  let length = way === 0 ? part.width : part.height;
+  const parts: Tree[] = [];
+  for (let other = 0; other < cut.parts.length; other++) {
+    const one = cut.parts[other]!;
+    if (other === index) continue;
+    if (one.kind === 'free') length += way === 0 ? one.width : one.height;
+    else parts.push(one);
+  }
+  if (parts.length === 0) return trees.free(width, height);
+  parts.push(way === 0 ? trees.free(length, height) : trees.free(width, length));
+  return cutOf(way, width, height, parts);
 }

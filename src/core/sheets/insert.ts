@@ -17,7 +17,7 @@ export interface Insertion {
   readonly choose: (open: readonly number[]) => number;
 }
 
-/** Sheets of one try: those that were taken over from another are copied before they are changed. */
+/** Sheets of one try: those that were taken over from another are copied before another tree is put in them. */
 export class Sheets {
   readonly #own = new Set<OpenSheet>();
   cost: number;

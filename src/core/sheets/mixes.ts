@@ -5,7 +5,7 @@ import type { Field } from './field';
 export type Mix = readonly number[];
 
 /** More than so many are not tried side by side. */
-const MOST_MIXES = 24;
+const MOST_MIXES = 5;
 /** Kinds of stock beyond which they are not told apart. */
 const MOST_KINDS = 4;
 

@@ -1,5 +1,5 @@
 /** A sheet in the search: its tree, which of the stock it is of, and what is free in it. */
-import { copied, worthFree, type Cut, type Free, type Leaf, type Tree, type Trees } from './cut-tree';
+import { cutOf, withPart, worthFree, type Cut, type Free, type Leaf, type Tree, type Trees } from './cut-tree';
 
 /** A free part with the cut that it is a part of, and how many changes of direction lie before it. */
 export interface Spot {
@@ -66,7 +66,7 @@ export class OpenSheet {
 
   /** One that may be changed without changing this. */
   copy(): OpenSheet {
-    return new OpenSheet(this.stock, copied(this.tree), this.depth);
+    return new OpenSheet(this.stock, this.tree, this.depth);
   }
 
   /** Puts another tree in its place. */
@@ -76,13 +76,8 @@ export class OpenSheet {
   }
 
   /** Cuts a piece out of a spot of this sheet. */
-  place({ free, parent }: Spot, placing: Placing, trees: Trees): void {
-    const made = cutOut(free, placing, trees);
-    const at = parent?.parts.indexOf(free) ?? -1;
-    if (!parent) this.tree = made;
-    else if (made.kind === 'cut' && made.way === parent.way) parent.parts.splice(at, 1, ...made.parts);
-    else parent.parts[at] = made;
-    this.#forget();
+  place({ free }: Spot, placing: Placing, trees: Trees): void {
+    this.set(withPart(this.tree, free, cutOut(free, placing, trees)) ?? this.tree);
   }
 
   #forget(): void {
@@ -104,22 +99,15 @@ function cutOut(free: Free, placing: Placing, trees: Trees): Leaf | Cut {
   const leaf: Leaf = { kind: 'piece', width, height, piece, turned };
   const [beside, above] = [free.width - width, free.height - height];
   if (beside === 0 && above === 0) return leaf;
-  const cut = (way: 0 | 1, wide: number, high: number, parts: Tree[]): Cut => ({
-    kind: 'cut',
-    width: wide,
-    height: high,
-    way,
-    parts,
-  });
-  if (above === 0) return cut(0, free.width, free.height, [leaf, trees.free(beside, height)]);
-  if (beside === 0) return cut(1, free.width, free.height, [leaf, trees.free(width, above)]);
+  if (above === 0) return cutOf(0, free.width, free.height, [leaf, trees.free(beside, height)]);
+  if (beside === 0) return cutOf(1, free.width, free.height, [leaf, trees.free(width, above)]);
   return uprightFirst
-    ? cut(0, free.width, free.height, [
-        cut(1, width, free.height, [leaf, trees.free(width, above)]),
+    ? cutOf(0, free.width, free.height, [
+        cutOf(1, width, free.height, [leaf, trees.free(width, above)]),
         trees.free(beside, free.height),
       ])
-    : cut(1, free.width, free.height, [
-        cut(0, free.width, height, [leaf, trees.free(beside, height)]),
+    : cutOf(1, free.width, free.height, [
+        cutOf(0, free.width, height, [leaf, trees.free(beside, height)]),
         trees.free(free.width, above),
       ]);
 }

@@ -3,7 +3,7 @@
  * first and in their places, and what is free is planned like any other part. There are several ways to part it.
  */
 import type { Pin, SheetsAsk } from './ask';
-import type { Cut, Free, Tree, Way } from './cut-tree';
+import { cutOf, type Cut, type Free, type Tree, type Way } from './cut-tree';
 import { toGrid } from './grid';
 
 /** A pin in grid units with the kerf added, from the lower left corner of what trimming leaves. */
@@ -106,7 +106,7 @@ class Parter {
       const lies = (half: Room) => pins.filter((pin) => pin.x >= half.x && pin.y >= half.y && pin.x + pin.width <= half.x + half.width && pin.y + pin.height <= half.y + half.height); // prettier-ignore
       const [firsts, seconds] = [this.part(before, lies(before)), this.part(after, lies(after))];
       const pairs = firsts.flatMap((first) => seconds.map((second) => ({ first, second })));
-      return pairs.map(({ first, second }) => cutOf(room, way, first, second));
+      return pairs.map(({ first, second }) => parted(room, way, first, second));
     });
     const best = found.toSorted((a, b) => freeWorth(b) - freeWorth(a)).slice(0, MOST_WAYS);
     this.#known.set(key, best);
@@ -145,9 +145,9 @@ function halves({ x, y, width, height }: Room, way: Way, at: number): [Room, Roo
 }
 
 /** Cuts of one way in one another are one, as everywhere. */
-function cutOf({ width, height }: Room, way: Way, first: Tree, second: Tree): Cut {
+function parted({ width, height }: Room, way: Way, first: Tree, second: Tree): Cut {
   const flat = (tree: Tree) => (tree.kind === 'cut' && tree.way === way ? tree.parts : [tree]);
-  return { kind: 'cut', width, height, way, parts: [...flat(first), ...flat(second)], inOrder: true };
+  return cutOf(way, width, height, [...flat(first), ...flat(second)], true);
 }
 
 /** Large parts are worth more than many of them. */
@@ -164,5 +164,6 @@ function slotsIn(tree: Tree, depth: number): Slot[] {
 /** The tree with what was planned in place of what was free. */
 export function filled(tree: Tree, planned: ReadonlyMap<Free, Tree>): Tree {
   if (tree.kind === 'free') return planned.get(tree) ?? tree;
-  return tree.kind === 'cut' ? { ...tree, parts: tree.parts.map((part) => filled(part, planned)) } : tree;
+  if (tree.kind !== 'cut') return tree;
+  return cutOf(tree.way, tree.width, tree.height, tree.parts.map((part) => filled(part, planned)), tree.inOrder); // prettier-ignore
 }

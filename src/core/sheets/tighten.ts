@@ -1,5 +1,5 @@
 /** Gives what a part of a sheet has too much of to what is free beside it, so that small gaps become one larger remnant. */
-import type { Cut, Tree, Trees, Way } from './cut-tree';
+import { cutOf, type Cut, type Tree, type Trees, type Way } from './cut-tree';
 
 /** The tree with every cut's parts as small as their pieces allow, from the sheet down. */
 export function tightened(tree: Tree, trees: Trees): Tree {
@@ -22,7 +22,7 @@ function gathered(cut: Cut, parts: readonly Tree[], trees: Trees): Tree {
   const [only] = held;
   if (only && held.length === 1 && rest === 0) return only;
   const free = rest > 0 ? [way === 0 ? trees.free(rest, height) : trees.free(width, rest)] : [];
-  return { ...cut, parts: [...held, ...free] };
+  return cutOf(way, width, height, [...held, ...free]);
 }
 
 function sizeOf({ width, height }: Tree, way: Way): number {
@@ -48,5 +48,5 @@ function shrunk(tree: Tree, way: Way, size: number, trees: Trees): Tree {
     if (tree.way !== way) return [part.kind === 'piece' ? part : shrunk(part, way, size, trees)];
     return part.kind === 'free' ? [] : [shrunk(part, way, neededBy(part, way), trees)];
   });
-  return tree.way === way ? gathered(sized, parts, trees) : { ...sized, parts };
+  return tree.way === way ? gathered(sized, parts, trees) : cutOf(tree.way, sized.width, sized.height, parts);
 }

@@ -37,12 +37,11 @@ export function usePlans(
   return planned.map((one) => useOf(one, list, rule));
 }
 
-/** All that is taken, then all that is put back. */
 export function stepsOf(uses: readonly BoardUse[]): readonly StockStep[] {
-  return [
-    ...uses.flatMap(({ takes }) => takes.map(({ row, count }) => ({ row, by: -count }))),
-    ...uses.flatMap(({ puts }) => puts.map(({ row, count }) => ({ row, by: count }))),
-  ];
+  return uses.flatMap(({ takes, puts }) => [
+    ...takes.map(({ row, count }) => ({ row, takes: count, puts: 0 })),
+    ...puts.map(({ row, count }) => ({ row, takes: 0, puts: count })),
+  ]);
 }
 
 function useOf({ board, ask, plan }: PlannedBoard, list: readonly StockSheet[], rule: KeepRule): BoardUse {

@@ -8,7 +8,10 @@ import type { BoardUse, StockAmount } from './use-plan';
 /** A line for each board, such as `Warm white: takes 2 sheets 32 x 40 in; puts back 1 strip 4 x 40 in`. */
 export function useWords(uses: readonly BoardUse[], showing: Showing): string[] {
   return uses.map(({ board, takes, puts, buys }) => {
-    const put = puts.map(({ row, count, keeping }) => `${counted(count, keeping)} ${sizeText(row, showing)}`);
+    const put = puts.map(
+      ({ row, count, keeping }) =>
+        `${counted(count, keeping === 'strip' ? 'strip' : 'remnant')} ${sizeText(row, showing)}`,
+    );
     const parts = [
       `takes ${takes.length === 0 ? 'nothing' : listed(takes.map((one) => takenWords(one, showing)))}`,
       `puts back ${put.length === 0 ? 'nothing' : listed(put)}`,

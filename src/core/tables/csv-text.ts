@@ -5,14 +5,15 @@ export type Cell = string | number | { readonly quoted: string };
 
 /** Rows to a file's text: CRLF after every row, quotes doubled. */
 export function csvText(rows: readonly (readonly Cell[])[]): string {
-  return rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
+  return rows.map((row) => `${row.map((cell) => cellText(cell)).join(',')}\r\n`).join('');
 }
 
-function cellText(cell: Cell): string {
+/** One cell as it stands between separators. */
+export function cellText(cell: Cell, separator = ','): string {
   if (typeof cell === 'number') return String(cell);
   if (typeof cell === 'object') return quoted(cell.quoted);
   const text = harmless(cell);
-  return /[",\r\n]|^\s|\s$/.test(text) ? quoted(text) : text;
+  return text.includes(separator) || /["\r\n]|^\s|\s$/.test(text) ? quoted(text) : text;
 }
 
 function quoted(text: string): string {

@@ -9,7 +9,7 @@ declare module 'papaparse' {
     readonly data: Row;
     readonly errors: readonly ParseError[];
     /** `cursor`: where the next row begins, in characters. */
-    readonly meta: { readonly cursor: number };
+    readonly meta: { readonly cursor: number; readonly delimiter: string; readonly linebreak: string };
   }
   interface ParseConfig<Row> {
     readonly header?: boolean;

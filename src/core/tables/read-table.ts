@@ -26,6 +26,9 @@ export interface Table<Key extends string = string> {
   readonly headings: Readonly<Partial<Record<Key, string>>>;
 }
 
+/** What may part the columns. */
+export const SEPARATORS = [',', ';', '\t'];
+
 /** Rows of the largest table that is read. */
 export const MOST_ROWS = 20_000;
 
@@ -62,7 +65,7 @@ function splitRows(text: string): Result<readonly Line[]> {
   const problems: Problem[] = [];
   let [line, from, count] = [1, 0, 0];
   Papa.parse(text, {
-    delimitersToGuess: [',', ';', '\t'],
+    delimitersToGuess: SEPARATORS,
     step: ({ data, errors, meta }) => {
       const quotes = errors.find(({ code }) => code.includes('Quotes'));
       if (quotes) {

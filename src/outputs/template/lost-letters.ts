@@ -11,7 +11,10 @@ export interface Named {
 const MOST_TOLD = 5;
 
 /** A warning for each name that is not printed whole. */
-export function lostLetters({ job, layout }: OutputContext, lost: ReadonlySet<string>): Problem[] {
+export function lostLetters(
+  { job, layout }: Pick<OutputContext, 'job' | 'layout'>,
+  lost: ReadonlySet<string>,
+): Problem[] {
   if (lost.size === 0) return [];
   const names: Named[] = [
     { at: 'title', words: job.title },

@@ -1,6 +1,7 @@
 /** The stock as a list: printed and read again, its counts up and down as differences, and what using a plan does to it. */
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { money } from '../../../src/core/money';
 import { accountOf, totalOf } from '../../../src/core/sheets/account';
 import type { SheetsAsk } from '../../../src/core/sheets/ask';
@@ -10,13 +11,14 @@ import { keepRule } from '../../../src/core/sheets/keep-rule';
 import { KEPT_STOCK } from '../../../src/core/sheets/kept-stock';
 import { planBoard, type PlannedBoard } from '../../../src/core/sheets/planned-board';
 import { printStock } from '../../../src/core/sheets/print-stock';
-import { readStock } from '../../../src/core/sheets/read-stock';
+import { readStock, STOCK_COLUMNS } from '../../../src/core/sheets/read-stock';
 import { USUAL_KEEP } from '../../../src/core/sheets/remnants';
 import { countOf, stockName, type StockSheet } from '../../../src/core/sheets/stock-sheet';
 import { stepStock, stockWork, type StockStep } from '../../../src/core/sheets/stock-steps';
 import { stepsOf, usePlans } from '../../../src/core/sheets/use-plan';
 import { useWords } from '../../../src/core/sheets/use-words';
 import { MM_PER_INCH, type Showing } from '../../../src/core/units';
+import { codesIn, tablesIn } from '../../helpers/markdown';
 
 const showing: Showing = { unit: 'in', inchStep: 16, metricStep: 0.5 };
 const row = (kind: StockSheet['kind'], width: number, height: number, more: Partial<StockSheet> = {}): StockSheet => ({ board: 'Warm white', kind, width: width * MM_PER_INCH, height: height * MM_PER_INCH, ...more }); // prettier-ignore
@@ -81,36 +83,42 @@ describe('counts up and down', () => {
 
   it('a remnant that is used up goes, a sheet’s row stays, and what is not counted stays so', () => {
     const free = row('sheet', 40, 60);
-    const { list: now } = stepped([...list, free], [{ row: sheets, by: -2 }, { row: remnant, by: -1 }, { row: free, by: -4 }]); // prettier-ignore
+    const { list: now } = stepped([...list, free], [{ row: sheets, takes: 2, puts: 0 }, { row: remnant, takes: 1, puts: 0 }, { row: free, takes: 4, puts: 0 }]); // prettier-ignore
     expect(now).toEqual([{ ...sheets, count: 0 }, last, free]);
   });
 
   it('what is put back counts where it is listed either way round, but not across the grain', () => {
     const other = row('remnant', 40, 16);
-    expect(stepped(list, [{ row: other, by: 2 }]).list[1]).toEqual({ ...remnant, count: 3 });
+    expect(stepped(list, [{ row: other, takes: 0, puts: 2 }]).list[1]).toEqual({ ...remnant, count: 3 });
     const grained = row('remnant', 16, 40, { grain: 'height' });
-    const [, now, ...more] = stepped([sheets, { ...grained, count: 1 }], [{ row: { ...other, grain: 'height' }, by: 1 }]).list; // prettier-ignore
+    const [, now, ...more] = stepped([sheets, { ...grained, count: 1 }], [{ row: { ...other, grain: 'height' }, takes: 0, puts: 1 }]).list; // prettier-ignore
     expect([now, more]).toEqual([{ ...grained, count: 1 }, [{ ...other, grain: 'height', count: 1 }]]);
-    expect(stepped([{ ...grained, count: 1 }], [{ row: { ...other, grain: 'width' }, by: 1 }]).list).toEqual([{ ...grained, count: 2 }]); // prettier-ignore
+    expect(stepped([{ ...grained, count: 1 }], [{ row: { ...other, grain: 'width' }, takes: 0, puts: 1 }]).list).toEqual([{ ...grained, count: 2 }]); // prettier-ignore
+  });
+
+  it('a row that is used up and put back again stays where it is; what is put first is not there to be taken', () => {
+    const again = [{ row: row('remnant', 40, 16, { note: 'new' }), takes: 0, puts: 1 }, { row: remnant, takes: 1, puts: 0 }]; // prettier-ignore
+    expect(stepped(list, again).list).toEqual(list);
+    expect(stepStock([sheets, last], again, 'use', showing)).toMatchObject({ ok: false, problems: [{ value: '0', limit: '1' }] }); // prettier-ignore
   });
 
   it('too few are told with both numbers, and nothing is changed', () => {
     const result = stepStock(
       list,
       [
-        { row: last, by: -1 },
-        { row: sheets, by: -3 },
+        { row: last, takes: 1, puts: 0 },
+        { row: sheets, takes: 3, puts: 0 },
       ],
       'use',
       showing,
     );
     expect(result).toMatchObject({ ok: false, problems: [{ code: 'stock-used-up', value: '2', limit: '3', message: expect.stringContaining('Of the sheet of “Warm white”, 32 x 40 in, 3 are wanted, and the stock has 2.') as string }] }); // prettier-ignore
-    expect(stepStock([], [{ row: last, by: -1 }], 'use', showing)).toMatchObject({ ok: false, problems: [{ value: '0', limit: '1' }] }); // prettier-ignore
+    expect(stepStock([], [{ row: last, takes: 1, puts: 0 }], 'use', showing)).toMatchObject({ ok: false, problems: [{ value: '0', limit: '1' }] }); // prettier-ignore
   });
 
   it('a row that comes back has the blade that its board has now', () => {
     const sawn = { ...remnant, kerf: 3 };
-    const used = stepped([{ ...sheets, kerf: 3 }, sawn], [{ row: sawn, by: -1 }]);
+    const used = stepped([{ ...sheets, kerf: 3 }, sawn], [{ row: sawn, takes: 1, puts: 0 }]);
     const now = used.list.map((one) => ({ ...one, kerf: 2 }));
     const { list: back } = stepped(now, used.back);
     expect(readStock(printStock(back)).ok).toBe(true);
@@ -126,7 +134,7 @@ describe('counts up and down', () => {
       fc.property(someStock, fc.array(someRow, { maxLength: 4 }), fc.array(change, { maxLength: 8 }), (rows, others, changes) => {
         const all = [...rows, ...others];
         fc.pre(all.length > 0);
-        const steps = changes.map(({ index, by }): StockStep => ({ row: all[index % all.length]!, by }));
+        const steps = changes.map(({ index, by }): StockStep => ({ row: all[index % all.length]!, takes: Math.max(0, -by), puts: Math.max(0, by) }));
         const done = stepStock(rows, steps, 'use', showing);
         if (!done.ok) return;
         for (const one of done.value.list) expect(countOf(one) ?? 0).toBeGreaterThanOrEqual(0);
@@ -140,7 +148,7 @@ describe('counts up and down', () => {
   });
 
   it('taken back, what others did meanwhile stays, in other rows and in the same', () => {
-    const work = stockWork([{ row: sheets, by: -1 }, { row: remnant, by: -1 }, { row: row('remnant', 12, 40), by: 1 }], showing); // prettier-ignore
+    const work = stockWork([{ row: sheets, takes: 1, puts: 0 }, { row: remnant, takes: 1, puts: 0 }, { row: row('remnant', 12, 40), takes: 0, puts: 1 }], showing); // prettier-ignore
     const used = work(list);
     if (!used.ok) throw new Error('refused');
     const others = used.value.list.map((one) => (stockName(one) === stockName(sheets) ? { ...one, count: 7, price: money(12) } : one)); // prettier-ignore
@@ -151,8 +159,8 @@ describe('counts up and down', () => {
   it('a remnant that was put back and has been used since keeps a use from being taken back', () => {
     const work = stockWork(
       [
-        { row: sheets, by: -1 },
-        { row: row('remnant', 12, 40), by: 1 },
+        { row: sheets, takes: 1, puts: 0 },
+        { row: row('remnant', 12, 40), takes: 0, puts: 1 },
       ],
       showing,
     );
@@ -181,7 +189,7 @@ describe('using a plan', () => {
     const list = [row('sheet', 32, 40, { count: 3, kerf: 0 }), row('remnant', 16, 20, { count: 1 })];
     const plan = planned([piece(32, 24, 1, 'Fern cyanotypes'), piece(16, 20, 1, 'Sea chart')], list);
     const uses = usePlans([plan!], list);
-    expect(useWords(uses, showing)).toEqual(['Warm white: takes 1 sheet 32 x 40 in and 1 remnant 16 x 20 in; puts back 1 board 16 x 32 in']); // prettier-ignore
+    expect(useWords(uses, showing)).toEqual(['Warm white: takes 1 sheet 32 x 40 in and 1 remnant 16 x 20 in; puts back 1 remnant 16 x 32 in']); // prettier-ignore
     const { list: now } = stepped(list, stepsOf(uses));
     expect(now).toEqual([{ ...list[0], count: 2 }, row('remnant', 16, 32, { count: 1, kerf: 0, note: 'left from Fern cyanotypes' })]); // prettier-ignore
   });
@@ -263,4 +271,11 @@ describe('the user’s rule of what is kept', () => {
       problems: [{ code: 'keep-rule-contradicts', value: '300 mm', limit: '254 mm' }],
     });
   });
+});
+
+test('the reference names every column, each with all its names', () => {
+  const page = readFileSync('resources/stock.md', 'utf8');
+  const table = tablesIn(page).find(({ heads }) => heads[0] === 'column');
+  expect(table?.rows.map(([column]) => codesIn(column!)[0]).sort()).toEqual(STOCK_COLUMNS.map(({ names: [name] }) => name).sort()); // prettier-ignore
+  for (const { names } of STOCK_COLUMNS) for (const name of names) expect(page).toContain(`\`${name}\``);
 });

@@ -1,0 +1,153 @@
+/** Cost sheets in words, the same on screen, paper and terminal. */
+import { counted, listed, uncapital } from '../phrases';
+import type { Money } from '../money';
+import { showingOf, sizeText } from '../units';
+import type { ComparedCell, ComparedRow, ComparedWhat } from './compare';
+import { totalOf, type CostSheet } from './cost-sheet';
+import { GROUPS, type CostGroup, type CostSlot, type PricedLine } from './line';
+import type { PriceRounding } from './price-list';
+import { amountText, percentText } from './price-text';
+import type { FrameVariant } from './ready-or-made';
+import type { Earning } from './sum-up';
+
+export const GROUP_WORDS: Readonly<Record<CostGroup, string>> = {
+  materials: 'Materials',
+  fixings: 'Fixings',
+  'mat work': 'Mat work',
+  labour: 'Labour',
+};
+
+/** Headings of `lineRow`. */
+export const LINE_HEADS = ['what', 'quantity', 'amount', 'basis'] as const;
+
+export const NOT_COUNTED = 'not counted';
+
+/** What no line of a group has is left out with the group. */
+export function groupsOf({ lines }: CostSheet): { readonly group: CostGroup; readonly lines: readonly PricedLine[] }[] {
+  return GROUPS.map((group) => ({ group, lines: lines.filter((line) => line.group === group) })).filter(
+    ({ lines: own }) => own.length > 0,
+  );
+}
+
+export function lineRow({ what, quantity, basis, amount }: PricedLine, { currency }: CostSheet): string[] {
+  return [what, quantity, amount ? amountText(amount, currency) : NOT_COUNTED, basis];
+}
+
+/** One sum: what it is, the amount, how it comes about. */
+export type SumRow = readonly [what: string, amount: string, how: string];
+
+/** From the sums of the groups to what is paid. */
+export function sumRows(sheet: CostSheet): SumRow[] {
+  const { overhead, cost, earning, price, rounding, net, taxes, groups } = sheet;
+  const told = (amount: Money) => amountText(amount, sheet.currency);
+  const direct = overhead ? cost.minus(overhead.amount) : cost;
+  return [
+    ...groupsOf(sheet).map(({ group, lines }): SumRow => {
+      // The sum of nothing is no price.
+      const isCounted = lines.some(({ amount }) => amount);
+      return [GROUP_WORDS[group], isCounted ? told(groups[group]) : NOT_COUNTED, ''];
+    }),
+    ...(overhead ? [['Overhead', told(overhead.amount), `${percentText(overhead.percent)} of ${told(direct)}`] as const] : []), // prettier-ignore
+    ['Cost', told(cost), without(sheet)],
+    ...(earning ? [[earning.of === 'margin' ? 'Margin' : 'Markup', told(earning.amount), earningWords(earning)] as const] : []), // prettier-ignore
+    ['Price', told(price), ''],
+    ...(rounding ? [['Rounding', told(rounding.amount), roundingWords(rounding, sheet)] as const] : []),
+    ...(net.eq(price) || !rounding ? [] : [['Price, rounded', told(net), ''] as const]),
+    ...taxes.map(({ name, percent, amount }): SumRow => [name, told(amount), taxWords(percent, sheet)]),
+    ['Total', `${sheet.currency.code} ${told(sheet.total)}`, totalWords(sheet)],
+  ];
+}
+
+/** `margin 50 % = markup 100 %`: of the price, and of the cost. */
+export function earningWords({ of, markup, margin }: Earning): string {
+  const [first, second] = of === 'margin' ? [['margin', margin], ['markup', markup]] as const : [['markup', markup], ['margin', margin]] as const; // prettier-ignore
+  const told = ([word, percent]: readonly [string, Money]) => `${word} ${percentText(percent).replace('≈ ', '')}`;
+  const isExact = !percentText(second[1]).startsWith('≈');
+  return `${told(first)} ${isExact ? '=' : '≈'} ${told(second)}`;
+}
+
+function roundingWords({ way, step }: PriceRounding, { currency, includesTax }: CostSheet): string {
+  const rule = `${way === 'up' ? 'up to a multiple of' : 'to the nearest'} ${amountText(step, currency)}`;
+  return includesTax ? `${rule}, of the price with tax` : rule;
+}
+
+function taxWords(percent: Money, { net, includesTax, currency }: CostSheet): string {
+  const of = `${percentText(percent)} of ${amountText(net, currency)}`;
+  return includesTax ? `${of}, as much as is in the total` : of;
+}
+
+function totalWords(sheet: CostSheet): string {
+  if (sheet.taxes.length === 0) return 'no tax in the price list';
+  return sheet.includesTax ? 'prices are told with tax' : 'tax on top of the price';
+}
+
+function without({ notCounted }: CostSheet): string {
+  if (notCounted.length === 0) return 'everything is counted';
+  return `without ${listed(notCounted.map(uncapital))}`;
+}
+
+/** What several jobs come to; of variants nobody wants a sum. */
+export function togetherWords(sheets: readonly CostSheet[]): string {
+  const [first] = sheets;
+  if (!first) return '';
+  const isOpen = sheets.some(({ notCounted }) => notCounted.length > 0);
+  const all = `${first.currency.code} ${amountText(totalOf(sheets), first.currency)}`;
+  return `${counted(sheets.length, 'job')} together: ${all}${isOpen ? ', without what is not counted' : ''}`;
+}
+
+/** Said with every cost sheet. */
+export function roundingNote({ currency: { code, places } }: CostSheet): string {
+  const to = places === 0 ? 'whole amounts' : `${places} decimals`;
+  return `Each line is rounded half up to ${to}, as ${code} is paid (ISO 4217); every sum is the sum of the amounts shown. What is not counted is in no sum.`;
+}
+
+/** How the first row is named that holds the variants' names. */
+export const COMPARED_HEAD = 'what';
+
+export function comparedRow({ what, cells }: ComparedRow, sheet: CostSheet): string[] {
+  return [comparedWhat(what), ...cells.map((cell) => comparedCell(cell, sheet))];
+}
+
+const SLOT_WORDS: Readonly<Record<CostSlot, string>> = {
+  boards: 'Boards',
+  glazing: 'Glazing',
+  spacer: 'Spacer',
+  backing: 'Backing',
+  'dust cover': 'Dust cover',
+  frame: 'Frame',
+  hinges: 'Hinges',
+  fixing: 'Fixing',
+  hangers: 'Hangers and hooks',
+  openings: 'Openings',
+  'odd shapes': 'Odd shapes',
+  layout: 'Layout',
+  'cut straight': 'Cutting, straight',
+  'cut curve': 'Cutting, curves',
+  fit: 'Fitting',
+  hang: 'Fixing the hangers',
+};
+
+function comparedWhat(what: ComparedWhat): string {
+  if (what.kind === 'line') return SLOT_WORDS[what.slot];
+  if (what.kind === 'tax') return what.name;
+  return { overhead: 'Overhead', cost: 'Cost', earning: 'Markup', price: 'Price', rounding: 'Rounding', total: 'Total' }[what.kind]; // prettier-ignore
+}
+
+/** `13.50 (+1.50)`; `at least` where a part of it is not counted. */
+function comparedCell({ amount, isOpen, more }: ComparedCell, { currency }: CostSheet): string {
+  if (!amount) return NOT_COUNTED;
+  const told = `${isOpen ? 'at least ' : ''}${amountText(amount, currency)}`;
+  return more ? `${told} (${differenceText(more, amountText(more, currency))})` : told;
+}
+
+function differenceText(more: Money, told: string): string {
+  if (more.isZero()) return 'same';
+  return more.isPositive() ? `+${told}` : told;
+}
+
+/** `Ready-made “Ash 16x20”, 16 x 20 in`. */
+export function variantName({ kind, job, layout }: FrameVariant): string {
+  const size = sizeText(layout.frame.blank, showingOf(job));
+  const name = job.frame.name ?? '';
+  return kind === 'ready-made' ? `Ready-made “${name}”, ${size}` : `Made to size of “${name}”, ${size}`;
+}

@@ -1,0 +1,51 @@
+/** One line of a cost sheet: what it is for, how much of it, the basis in words, and the amount, rounded to the currency. */
+import { roundedTo, type Money } from '../money';
+import type { Currency } from './currencies';
+
+/** In the order of the sheet. */
+export const GROUPS = ['materials', 'fixings', 'mat work', 'labour'] as const;
+export type CostGroup = (typeof GROUPS)[number];
+
+/** What lines of several variants are held beside one another by, whatever each is made of. */
+export const SLOTS = [
+  'boards',
+  'glazing',
+  'spacer',
+  'backing',
+  'dust cover',
+  'frame',
+  'hinges',
+  'fixing',
+  'hangers',
+  'openings',
+  'odd shapes',
+  'layout',
+  'cut straight',
+  'cut curve',
+  'fit',
+  'hang',
+] as const;
+export type CostSlot = (typeof SLOTS)[number];
+
+export interface PricedLine {
+  readonly group: CostGroup;
+  readonly slot: CostSlot;
+  readonly what: string;
+  /** `7 windows`, `78 1/2 in`. */
+  readonly quantity: string;
+  /** The sum, or what would have to be known. */
+  readonly basis: string;
+  /** Rounded half up to the currency's decimals; undefined: not known, and so not counted. */
+  readonly amount?: Money;
+}
+
+type Unrounded = Omit<PricedLine, 'group'>;
+
+/** Here alone are amounts of lines rounded. */
+export function linesIn(group: CostGroup, { places }: Currency, lines: readonly Unrounded[]): PricedLine[] {
+  return lines.map(({ amount, ...line }) => ({
+    group,
+    ...line,
+    ...(amount ? { amount: roundedTo(amount, places) } : {}),
+  }));
+}

@@ -1,0 +1,189 @@
+/** Changes a list of stock in the text of its file, cell by cell: columns, order, and rows that are not touched stay. */
+import { exactText } from '../job/exact-text';
+import { assert, bad, good, type Result } from '../problem';
+import { cellText, type Cell } from '../tables/csv-text';
+import { placeTable, replaceSpans, type PlacedRow, type PlacedTable, type Replacement } from '../tables/place-table';
+import { readTable, type Table } from '../tables/read-table';
+import { KEPT_STOCK } from './kept-stock';
+import { stockCells } from './print-stock';
+import { readStock, STOCK_COLUMNS, type StockColumn } from './read-stock';
+import { stockName, type StockSheet } from './stock-sheet';
+
+export interface EditedStock {
+  readonly text: string;
+  /** Lines that were taken out, with the cells of columns that only the user knows. */
+  readonly removed: RemovedLines;
+}
+
+/** As they stood under this heading. */
+export interface RemovedLines {
+  readonly heading: string;
+  readonly lines: readonly string[];
+}
+
+export const NO_LINES: RemovedLines = { heading: '', lines: [] };
+
+/**
+ * Counts are written into their cells, rows that are gone are taken out, new ones put in under their columns; a column
+ * that something has to be said in and that is not there is added at the end.
+ *
+ * @param text that reads without errors.
+ * @param after the list as it is to be.
+ * @param known lines that may stand again as they stood before.
+ * Errors: the list cannot be read again, such as one that has grown too long.
+ */
+export function editStock(
+  text: string,
+  after: readonly StockSheet[],
+  known: RemovedLines = NO_LINES,
+): Result<EditedStock> {
+  const edited = new StockFile(text, known).edit(after);
+  const read = readStock(edited.text);
+  if (!read.ok) return bad(read.problems);
+  // Where the file has no notes, none is written.
+  const plain = ({ note: _, ...sheet }: StockSheet): StockSheet => sheet;
+  const isSame = (one: StockSheet, other: StockSheet | undefined) => other && KEPT_STOCK.isSame(plain(one), plain(other)); // prettier-ignore
+  const isRight = read.value.length === after.length && after.every((one, index) => isSame(one, read.value[index]));
+  assert(isRight, 'the file reads as the list that was wanted');
+  return good(edited);
+}
+
+class StockFile {
+  readonly #table: Table<StockColumn>;
+  readonly #placed: PlacedTable;
+  readonly #head: PlacedRow;
+  readonly #before: readonly StockSheet[];
+  /** Which cell of a row belongs to a column; grows where columns are added. */
+  readonly #places = new Map<StockColumn, number>();
+  #columns: number;
+  readonly #replacements: Replacement[] = [];
+
+  constructor(
+    private readonly text: string,
+    private readonly known: RemovedLines,
+  ) {
+    const [read, table] = [readStock(text), readTable<StockColumn>(text, STOCK_COLUMNS)];
+    assert(read.ok && table.ok, 'only a list that reads is changed');
+    [this.#before, this.#table, this.#placed] = [read.value, table.value, placeTable(text)];
+    const [head] = this.#placed.rows;
+    assert(head && this.#placed.rows.length === this.#before.length + 1, 'every row of the list stands in the file');
+    this.#head = head;
+    this.#columns = head.cells.length;
+    const headings = this.#texts(head);
+    for (const { key } of STOCK_COLUMNS) {
+      const place = headings.indexOf(this.#table.headings[key] ?? '');
+      if (this.#table.headings[key] !== undefined && place >= 0) this.#places.set(key, place);
+    }
+  }
+
+  edit(after: readonly StockSheet[]): EditedStock {
+    const names = new Map(after.map((sheet) => [stockName(sheet), sheet]));
+    const lines = this.#before.flatMap((sheet, index) => {
+      const now = names.get(stockName(sheet));
+      const row = this.#rowAt(index);
+      if (now) this.#setCount(row, sheet, now);
+      return now ? [] : [this.#takeOut(row)];
+    });
+    this.#putIn(after);
+    const heading = this.text.slice(this.#head.line.from, this.#head.end);
+    return { text: replaceSpans(this.text, this.#replacements), removed: { heading, lines } };
+  }
+
+  #rowAt(index: number): PlacedRow {
+    const row = this.#placed.rows[index + 1];
+    assert(row, 'rows stand in the order in which they are read');
+    return row;
+  }
+
+  #setCount(row: PlacedRow, before: StockSheet, { count }: StockSheet): void {
+    if (count === before.count || count === undefined) return;
+    const place = this.#placeOf('count');
+    const cell = row.cells[place];
+    if (!cell) {
+      const gap = this.#placed.separator.repeat(place - row.cells.length + 1);
+      this.#replacements.push({ from: row.end, to: row.end, text: gap + String(count) });
+      return;
+    }
+    const isQuoted = this.text[cell.from] === '"';
+    this.#replacements.push({ ...cell, text: isQuoted ? `"${count}"` : String(count) });
+  }
+
+  #takeOut({ line, end }: PlacedRow): string {
+    this.#replacements.push({ ...line, text: '' });
+    return this.text.slice(line.from, end);
+  }
+
+  /** Each new row under the one that it follows in the list. */
+  #putIn(after: readonly StockSheet[]): void {
+    const { lineEnd } = this.#placed;
+    const indexes = new Map(this.#before.map((sheet, index) => [stockName(sheet), index]));
+    let above = this.#head;
+    const put: Replacement[] = [];
+    for (const sheet of after) {
+      const index = indexes.get(stockName(sheet));
+      if (index !== undefined) above = this.#rowAt(index);
+      else {
+        const { to } = above.line;
+        const line = this.#lineOf(sheet);
+        // The last line of a file need not end as others do.
+        put.push({ from: to, to, text: above.end === to ? lineEnd + line : line + lineEnd });
+      }
+    }
+    // Behind columns that they add to the heading, which may be the last line.
+    this.#replacements.push(...put);
+  }
+
+  #lineOf(sheet: StockSheet): string {
+    const heading = this.text.slice(this.#head.line.from, this.#head.end);
+    const { heading: stoodUnder, lines } = this.known;
+    // Also where columns were added since, which are the last.
+    const isSame = heading === stoodUnder || heading.startsWith(stoodUnder + this.#placed.separator);
+    const again = stoodUnder !== '' && isSame ? lines : [];
+    const stood = again.find((line) => {
+      const read = readStock(`${heading}${this.#placed.lineEnd}${line}`);
+      return read.ok && read.value[0] !== undefined && KEPT_STOCK.isSame(read.value[0], sheet);
+    });
+    return stood ?? this.#newLine(sheet);
+  }
+
+  #newLine(sheet: StockSheet): string {
+    const cells = this.#cellsOf(sheet);
+    const row: string[] = [];
+    for (const { key } of STOCK_COLUMNS) {
+      const cell = cells[key];
+      // A note alone is not worth a column, nor is what an empty cell means anyway.
+      const isPlain = key === 'note' || (key === 'count' && sheet.kind === 'remnant' && cell === 1) || (key === 'kind' && cell === 'sheet'); // prettier-ignore
+      if (cell !== undefined && (this.#places.has(key) || !isPlain))
+        row[this.#placeOf(key)] = cellText(cell, this.#placed.separator);
+    }
+    return Array.from({ length: Math.max(row.length, this.#head.cells.length) }, (_, place) => row[place] ?? '').join(this.#placed.separator); // prettier-ignore
+  }
+
+  /** Lengths as the headings have them, where these give a unit. */
+  #cellsOf(sheet: StockSheet): Partial<Record<StockColumn, Cell>> {
+    const cells = stockCells(sheet);
+    for (const key of ['width', 'height', 'kerf', 'trim'] as const) {
+      const [unit, mm] = [this.#table.units[key], sheet[key]];
+      if (unit !== undefined && mm !== undefined) cells[key] = { quoted: exactText(mm, unit) };
+    }
+    return cells;
+  }
+
+  /** The column's, which is added where there is none. */
+  #placeOf(key: StockColumn): number {
+    const there = this.#places.get(key);
+    if (there !== undefined) return there;
+    const added = this.#columns;
+    this.#places.set(key, added);
+    this.#columns += 1;
+    this.#replacements.push({ from: this.#head.end, to: this.#head.end, text: this.#placed.separator + key });
+    return added;
+  }
+
+  #texts(row: PlacedRow): string[] {
+    return row.cells.map(({ from, to }) => {
+      const cell = this.text.slice(from, to);
+      return cell.startsWith('"') ? cell.slice(1, -1).replaceAll('""', '"').trim() : cell;
+    });
+  }
+}

@@ -1,0 +1,73 @@
+/** What the papers of costs are made from, and how a page of them is framed. */
+import type { PaperName } from '../../bridge';
+import type { Costed } from '../../core/cost/cost-sheet';
+import { good, type Result } from '../../core/problem';
+import type { Showing } from '../../core/units';
+import type { Fonts, MakerHooks } from '../context';
+import { drawDocument, type PagePlan } from '../paper/document';
+import { drawBlocks, flow, type Block } from '../paper/flow';
+import { listPaper } from '../paper/page';
+import { lostLetters } from '../template/lost-letters';
+import { drawPlainFrame, plainBody } from '../template/sheet-frame';
+
+export interface Variant extends Costed {
+  /** What it is told apart by. */
+  readonly name: string;
+}
+
+export interface CostsOnPaper {
+  /** At least one, all by one price list. */
+  readonly variants: readonly Variant[];
+  readonly showing: Showing;
+  readonly paper: PaperName;
+  readonly fonts: Fonts;
+}
+
+interface Heads {
+  readonly title: string;
+  readonly under: string;
+  readonly place: string;
+  readonly step: string;
+}
+
+/** Room of the blocks, mm. */
+export function bodyOf({ paper, showing }: CostsOnPaper) {
+  const size = listPaper(paper, showing.unit);
+  const body = plainBody(size);
+  return { size, body, width: body.right - body.left };
+}
+
+/** Rejects with the signal's reason when cancelled. */
+export async function drawCosts(
+  context: CostsOnPaper,
+  blocks: readonly Block[],
+  { step, ...heads }: Heads,
+  hooks: MakerHooks,
+): Promise<Result<Uint8Array>> {
+  const { size, body } = bodyOf(context);
+  const pages = flow(blocks, body.top - body.bottom).map((lot): PagePlan => ({
+    size,
+    step,
+    draw: (surface, { number, count }) => {
+      drawPlainFrame(surface, { ...heads, page: `Page ${number} of ${count}` });
+      drawBlocks(surface, lot, { x: body.left, y: body.top });
+    },
+  }));
+  const { bytes, lost } = await drawDocument(pages, heads.title, context.fonts, hooks);
+  return good(
+    bytes,
+    context.variants.flatMap((variant) => lostLetters(variant, lost)),
+  );
+}
+
+/** The titles of all that is told, each once. */
+export function titlesOf({ variants }: CostsOnPaper): string {
+  return [...new Set(variants.map(({ job }) => job.title))].join('; ');
+}
+
+/** Variants that stand side by side: more would be too narrow to read. */
+export const SIDE_BY_SIDE = 4;
+
+export function lotsOf<T>(items: readonly T[], most = SIDE_BY_SIDE): readonly (readonly T[])[] {
+  return Array.from({ length: Math.ceil(items.length / most) }, (_, lot) => items.slice(lot * most, (lot + 1) * most));
+}

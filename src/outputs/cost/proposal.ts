@@ -1,0 +1,131 @@
+/** The proposal, for the customer: what they get, variants side by side, prices on wish, and room to sign; nothing of the shop's reckoning. */
+import type { Result } from '../../core/problem';
+import {
+  offerHeading,
+  customerCautions,
+  notInPrices,
+  offerRows,
+  paidRows,
+  TO_FILL_IN,
+  type OfferRow,
+} from '../../core/cost/offer-words';
+import { togetherWords } from '../../core/cost/cost-words';
+import type { MakerHooks } from '../context';
+import { openTypesetter } from '../paper/document';
+import { endedBy, unparted, type Block } from '../paper/flow';
+import { capHeight } from '../paper/label';
+import { PENS } from '../paper/pens';
+import type { Column } from '../paper/table';
+import { rowBlock } from '../paper/table-blocks';
+import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
+import { fractions, type TextStyle } from '../paper/type';
+import { bodyOf, drawCosts, lotsOf, titlesOf, type CostsOnPaper, type Variant } from './costs-on-paper';
+import { frontsBlock } from './front-drawing';
+
+export interface ProposalChoice {
+  readonly withPrices: boolean;
+  /** True where one of them is chosen; else all are bought, and have a sum. */
+  readonly isCompared: boolean;
+}
+
+const LABEL = 32;
+const PLAIN: TextStyle = { size: 9 };
+const BOLD: TextStyle = { size: 9, weight: 'bold' };
+const SMALL: TextStyle = { size: 8 };
+/** Of the highest frame, mm: the more stand side by side the narrower they are anyway. */
+const TALLEST = 80;
+
+/** Rejects with the signal's reason when cancelled. */
+export function makeProposal(
+  context: CostsOnPaper,
+  choice: ProposalChoice,
+  hooks: MakerHooks = {},
+): Promise<Result<Uint8Array>> {
+  const { variants, fonts } = context;
+  const { width } = bodyOf(context);
+  const setting = { typesetter: openTypesetter(fonts), width };
+  const told = [
+    paragraphBlock(titlesOf(context), setting, { size: 14, weight: 'bold' }),
+    ...lotsOf(variants).flatMap((lot, index) => lotBlocks(context, lot, choice, setting, index === 0)),
+  ];
+  const end = unparted([...endBlocks(context, choice, setting), signBlock(setting)]);
+  return drawCosts(
+    context,
+    endedBy(told, end),
+    {
+      title: 'Proposal',
+      under: 'What would be framed, and how',
+      place: 'drawings to the scale they say',
+      step: 'Writing the proposal',
+    },
+    hooks,
+  );
+}
+
+/** Variants that stand side by side, with their drawings over them. */
+function lotBlocks(
+  { variants, showing }: CostsOnPaper,
+  lot: readonly Variant[],
+  { withPrices, isCompared }: ProposalChoice,
+  setting: Setting,
+  isFirst: boolean,
+): Block[] {
+  const each = (setting.width - LABEL) / lot.length;
+  const columns = (style: TextStyle): Column[] => [
+    { heading: '', width: LABEL, style: SMALL },
+    ...lot.map((): Column => ({ heading: '', width: each, style })),
+  ];
+  const row = (cells: readonly string[], style: TextStyle, marked: 'marked' | 'plain' = 'plain') =>
+    rowBlock(setting.typesetter, columns(style), cells.map(fractions), marked);
+  const rows = (of: (variant: Variant) => readonly OfferRow[], style: TextStyle) =>
+    side(lot.map(of)).map((cells, index) => row(cells, style, index === 0 ? 'marked' : 'plain'));
+  const fronts = lot.map(({ layout, made }) => ({ layout, moulding: made.moulding }));
+  const names = variants.length > 1 ? [row(['', ...lot.map(({ name }) => name)], BOLD)] : [];
+  const all = [
+    ...rows((variant) => offerRows(variant, showing), PLAIN),
+    ...(withPrices ? rows(({ sheet }) => paidRows(sheet), BOLD) : []),
+  ];
+  return [
+    ...(isFirst ? [headingBlock(offerHeading(variants.length, isCompared))] : []),
+    frontsBlock(fronts, { first: LABEL, each }, TALLEST, showing),
+    ...names.map((block) => ({ ...block, withNext: true })),
+    ...all.map((block) => ({ ...block, again: names })),
+  ];
+}
+
+/** Rows of several variants as rows of cells: what they are called as in the first that has one of that number. */
+function side(all: readonly (readonly OfferRow[])[]): string[][] {
+  const count = Math.max(...all.map(({ length }) => length));
+  return Array.from({ length: count }, (_, index) => {
+    const words = [...new Set(all.flatMap((rows) => rows[index]?.[0] ?? []))];
+    return [words.join(' / '), ...all.map((rows) => rows[index]?.[1] ?? '')];
+  });
+}
+
+function endBlocks({ variants }: CostsOnPaper, { withPrices, isCompared }: ProposalChoice, setting: Setting): Block[] {
+  const hasSum = withPrices && !isCompared && variants.length > 1;
+  const missing = withPrices ? notInPrices(variants) : [];
+  return [
+    { height: 3, draw: () => undefined },
+    ...(hasSum ? [paragraphBlock(togetherWords(variants.map(({ sheet }) => sheet)), setting, BOLD)] : []),
+    ...missing.map((words) => paragraphBlock(words, setting)),
+    paragraphBlock(customerCautions(variants.map(({ job }) => job)), setting, SMALL),
+  ];
+}
+
+/** Lines for the pen, each with its word before it. */
+function signBlock({ typesetter, width }: Setting): Block {
+  const each = width / TO_FILL_IN.length;
+  return {
+    height: 14,
+    draw: (surface, { x, y }) => {
+      TO_FILL_IN.forEach((word, index) => {
+        const from = x + index * each;
+        const line = y - 8 - capHeight(PLAIN.size);
+        surface.text(word, { x: from, y: line + 0.8 }, PLAIN);
+        const start = from + typesetter.width(typesetter.set(word, PLAIN), PLAIN) + 2;
+        surface.line({ x: start, y: line }, { x: from + each - 3, y: line }, PENS.edge);
+      });
+    },
+  };
+}

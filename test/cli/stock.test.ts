@@ -1,0 +1,163 @@
+/** `stock`, and `sheets --use`: taking from the file, putting back into it, and undoing it, also under several at once. */
+import { chmod, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { makeTempFolder } from '../helpers/temp-folder';
+import { jobText, runCli, runHere } from './run-cli';
+
+const folder = await makeTempFolder();
+let made = 0;
+
+async function file(text: string, name = `stock-${(made += 1)}.csv`): Promise<string> {
+  const path = join(folder, name);
+  await writeFile(path, text);
+  return path;
+}
+
+const mat = (size: string, board = 'White') =>
+  jobText({ title: 'Heron', pictures: [{ size: '4 x 5 in' }], frame: { size }, mat: { layers: [{ board }] }, package: { mountBoard: { without: true } } }); // prettier-ignore
+const job = await file(mat('16 x 20 in'), 'heron.json');
+const use = (stock: string, ...words: string[]) => runHere(['sheets', job, '--no-windows', '--rounds', '50', '--stock', stock, '--use', ...words]); // prettier-ignore
+const takeBack = (stock: string, ...words: string[]) => runHere(['stock', stock, '--take-back', ...words]);
+
+const STOCK = 'place,board,kind,width,height,count,note\nA1,White,sheet,32 in,40 in,2,\nB2,White,remnant,16 in,22 in,1,"small, but clean"\nC3,Grey,sheet,32 in,40 in,,\n'; // prettier-ignore
+
+describe('the table', () => {
+  it('tells every row, and prints the file anew in another unit', async () => {
+    const stock = await file('board,kind,width,height,count,grain,kerf,trim,price,note\nWhite,sheet,32 in,40 in,,height,1/8 in,1/4 in,11,of the charts\nWhite,remnant,16 in,20 in,\n'); // prettier-ignore
+    const { code, out } = await runHere(['stock', stock]);
+    expect(code).toBe(0);
+    expect(out).toContain('2 rows of stock.\n\nWhite\n');
+    expect(out).toMatch(/sheet +32 x 40 in +any +11\.00 each; grain along the height; kerf 1\/8 in; trim 1\/4 in; of the\n? +charts/); // prettier-ignore
+    expect(out).toMatch(/remnant +16 x 20 in +1\n/);
+    const csv = await runHere(['stock', stock, '--csv', '--units', 'mm']);
+    expect(csv.out).toBe('board,kind,width,height,count,price,grain,kerf,trim,note\r\nWhite,sheet,"812.8 mm","1016 mm",,11,height,"3.175 mm","6.35 mm",of the charts\r\nWhite,remnant,"406.4 mm","508 mm",1,,,,,\r\n'); // prettier-ignore
+    const { rows } = JSON.parse((await runHere(['stock', stock, '--json'])).out) as { rows: unknown[] };
+    expect(rows[1]).toEqual({ board: 'White', kind: 'remnant', width: 406.4, height: 508, count: 1 });
+  });
+
+  it.each([
+    ['board,width,height\nWhite,32 in,40 in\nwhite,32 in,1016 mm\n', 'line 3, column board', 'sheet-listed-twice'],
+    ['board,width,height,kerf\nWhite,32 in,40 in,3 mm\nWhite,40 in,60 in,2 mm\n', 'line 3, column kerf', 'kerfs-differ'], // prettier-ignore
+    ['board,width,height,grain\nWhite,32 in,40 in,long\n', 'line 2, column grain', 'word-unknown'],
+    ['board,width,height,trim\nWhite,32 in,40 in,9 in\n', 'line 2, column trim', 'length-out-of-range'],
+    ['board,width,height,count\nWhite,32 in,40 in,-1\n', 'line 2, column count', 'count-unreadable'],
+    [`board,width,height\n${Array.from({ length: 2001 }, (_, index) => `White,10 in,${index + 100} mm\n`).join('')}`, '', 'stock-too-long'], // prettier-ignore
+  ])('tells what is wrong by line and column: %j', async (text, place, code) => {
+    const stock = await file(text);
+    const ran = await runHere(['stock', stock, '--json']);
+    const { problems } = JSON.parse(ran.out) as { problems: { code: string; at: string }[] };
+    expect([ran.code, problems[0]?.code]).toEqual([2, code]);
+    expect(problems[0]?.at).toBe(`${stock} ${place}`.trim());
+  });
+});
+
+/** Of which only 16 x 20 in can be left. */
+const LONG = 'place,board,kind,width,height,count,note\nA1,White,sheet,16 in,40 in,2,\nC3,Grey,sheet,32 in,40 in,,\n';
+
+describe('using a plan', () => {
+  it('writes counts and new rows into the file, says so, and undoes it to the letter', async () => {
+    const stock = await file(STOCK);
+    const ran = await use(stock);
+    expect(ran.code).toBe(0);
+    expect(ran.err).toContain('the column “place” is not known and is passed over');
+    expect(ran.out).toContain('Used\n  White: takes 1 remnant 16 x 22 in; puts back nothing.');
+    expect(await readFile(stock, 'utf8')).toBe(STOCK.replace(/B2.*\n/, ''));
+    const back = await takeBack(stock);
+    expect(back.code).toBe(0);
+    expect(back.out).toContain('Taken back: White: takes 1 remnant 16 x 22 in; puts back nothing.\n\n3 rows of stock.');
+    expect(await readFile(stock, 'utf8')).toBe(STOCK);
+    expect((await readdir(folder)).filter((name) => name.includes('last-use') || name.includes('held'))).toEqual([]);
+    expect(await takeBack(stock)).toMatchObject({ code: 1, out: '' });
+  });
+
+  it('puts back what is kept by the user’s rule, which is told and in the data', async () => {
+    const stock = await file(LONG);
+    const [usual, own] = [await use(stock, '--json'), await runHere(['sheets', job, '--no-windows', '--stock', await file(LONG), '--keep', '20 x 24 in', '--keep-strip', '41 in', '--discard', '1 in'])]; // prettier-ignore
+    const answer = JSON.parse(usual.out) as { boards: { sheets: { left: object[] }[] }[]; used: object[] };
+    expect(answer.boards[0]?.sheets[0]?.left).toContainEqual(expect.objectContaining({ keeping: 'board' }));
+    expect(answer.used[0]).toMatchObject({ board: 'White', takes: [{ kind: 'sheet', width: 406.4, count: 1 }], puts: [{ kind: 'remnant', width: 406.4, height: 508, note: 'left from Heron', keeping: 'board' }], buys: [] }); // prettier-ignore
+    const kept = (await readFile(stock, 'utf8')).split('\n').filter((line) => line.includes('remnant'));
+    expect(kept).toEqual([',White,remnant,"16 in","20 in",1,left from Heron']); // prettier-ignore
+    // 16 x 20 in is no board any more, and no strip of 41 in.
+    expect(own.out).toContain('Left: waste 16 x 20 in');
+  });
+
+  it('changes nothing where the plan has errors, or a rule or a name is wrong', async () => {
+    const none = STOCK.replace(',2,', ',0,').replace(/B2.*\n/, '');
+    const stock = await file(none);
+    expect((await use(stock)).code).toBe(1);
+    expect((await use(stock, '--discard', '12 in')).err).toContain('keep-rule-contradicts');
+    expect((await use(stock, '--keep', '12')).code).toBe(2);
+    expect((await use(stock, '--keep-strip', '0 in')).code).toBe(2);
+    expect(await readFile(stock, 'utf8')).toBe(none);
+    expect((await runHere(['sheets', job, '--use'])).code).toBe(2);
+    expect((await runHere(['sheets', job, '--use', '--stock', '-'], { input: STOCK })).err).toContain('Standard input');
+    expect((await runHere(['stock', '-', '--take-back'], { input: STOCK })).code).toBe(2);
+    expect((await readdir(folder)).some((name) => name.includes('last-use'))).toBe(true);
+    expect((await readdir(folder)).includes(`${stock.slice(folder.length + 1)}.last-use.json`)).toBe(false);
+  });
+
+  it('is not taken back where what it put back has been used, and what others did stays', async () => {
+    const stock = await file(LONG);
+    expect((await use(stock)).code).toBe(0);
+    const used = await readFile(stock, 'utf8');
+    // Another has cut up the 16 x 20, bought two sheets and noted it.
+    await writeFile(stock, used.replace(/^.*"16 in","20 in".*\n/m, '').replace('40 in,1,', '40 in,3,bought two'));
+    const changed = await readFile(stock, 'utf8');
+    const back = await takeBack(stock);
+    expect(back.code).toBe(1);
+    expect(back.err).toContain('put-back-used');
+    expect(back.err.replace(/\s+/g, ' ')).toContain('Of the remnant of “White”, 16 x 20 in, 1 is wanted, and the stock has 0'); // prettier-ignore
+    expect(await readFile(stock, 'utf8')).toBe(changed);
+    await writeFile(stock, `${changed},White,remnant,20 in,16 in,1,\n`);
+    expect((await takeBack(stock)).code).toBe(0);
+    expect(await readFile(stock, 'utf8')).toBe(LONG.replace(',2,', ',4,bought two'));
+  });
+
+  it('goes through a link, keeps the file’s rights, and says what keeps it from being written', async () => {
+    const stock = await file(STOCK);
+    await chmod(stock, 0o640);
+    const link = join(folder, 'link.csv');
+    await symlink(stock, link);
+    expect((await use(link)).code).toBe(0);
+    expect(await readFile(link, 'utf8')).toBe(STOCK.replace(/B2.*\n/, ''));
+    expect((await takeBack(stock)).code).toBe(0);
+    expect(await readFile(stock, 'utf8')).toBe(STOCK);
+    await rm(stock);
+    const gone = await takeBack(stock);
+    expect(gone.code).toBe(2);
+    expect(gone.err).toContain('is not there');
+  });
+
+  it('keeps its record readable, and says where it is not', async () => {
+    const stock = await file(STOCK);
+    await use(stock);
+    await writeFile(`${stock}.last-use.json`, '{}');
+    const back = await takeBack(stock);
+    expect(back.code).toBe(2);
+    expect(back.err).toContain('use-record-unreadable');
+    expect(back.err).toContain('.last-use.json');
+    expect(await readFile(stock, 'utf8')).toBe(STOCK.replace(/B2.*\n/, ''));
+  });
+});
+
+describe('several at once', () => {
+  const SHEETS = 'board,kind,width,height,count\nWhite,sheet,16 in,20 in,5\n';
+
+  it('in one program take each its own, and the last is told that none is left', async () => {
+    const stock = await file(SHEETS);
+    const codes = await Promise.all(Array.from({ length: 7 }, () => use(stock).then(({ code }) => code)));
+    expect(codes.sort()).toEqual([0, 0, 0, 0, 0, 1, 1]);
+    expect(await readFile(stock, 'utf8')).toBe(SHEETS.replace(',5', ',0'));
+  });
+
+  it('in several programs lose nothing', async () => {
+    const stock = await file(SHEETS.replace(',5', ',9'));
+    const words = ['sheets', job, '--rounds', '50', '--stock', stock, '--use'];
+    const ran = await Promise.all(Array.from({ length: 4 }, () => runCli(words)));
+    expect(ran.map(({ code }) => code)).toEqual([0, 0, 0, 0]);
+    const rows = (await readFile(stock, 'utf8')).split('\n');
+    expect(rows[1]).toBe('White,sheet,16 in,20 in,5');
+  });
+});
