@@ -39,7 +39,7 @@ export async function takeUseBack(bench: Workbench): Promise<void> {
     if (stock.changes > used.change) desk.used = undefined;
     return;
   }
-  const back = used.steps.toReversed().map((step): StockStep => ({ row: step.row, by: -step.by }));
+  const back = used.steps.map(({ row, takes, puts }): StockStep => ({ row, takes: puts, puts: takes }));
   const words = 'What the plan took and put was taken back.';
   if (await changeKeptBy(bench, stock, stockWork(back, session.showing, 'take back'), words)) desk.used = undefined;
 }
