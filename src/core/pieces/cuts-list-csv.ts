@@ -58,7 +58,9 @@ function cellsOf(line: Line, frame: number, title: string, showing: Showing): Ce
   const lengths = [cut.width, cut.height, order?.width, order?.height, thickness];
   return [
     ...[frame, title, piece, layer ?? '', material, count, comesWithFrame ? 'yes' : 'no', showing.unit],
-    ...lengths.flatMap((mm): Cell[] => (mm === undefined ? ['', ''] : [decimalCell(mm, showing), shownCell(mm, showing)])),
+    ...lengths.flatMap((mm): Cell[] =>
+      mm === undefined ? ['', ''] : [decimalCell(mm, showing), shownCell(mm, showing)],
+    ),
     ...[area?.full, area?.net].map((squareMm) => (squareMm === undefined ? '' : squareMm / 1e6)),
     how,
   ];
