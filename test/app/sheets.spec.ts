@@ -232,6 +232,23 @@ test('another count of sheets is another plan; a plan used is taken from the sto
   expect((await readdir(folder)).filter((name) => name.endsWith('.pdf'))).toHaveLength(2);
 });
 
+test('three hundred pieces are planned at once, and the screen goes on moving meanwhile', async ({
+  folder,
+  openProgram,
+}) => {
+  const page = await start(folder, openProgram, 1, STOCK.replace(',3,', ',,'));
+  // Mat and mount board of each: 300 pieces of two boards.
+  await setCopies(page, 'Sea chart of the harbour', 150);
+  await expect(pieces(page)).toHaveCount(150);
+  const times = await page.evaluate(() =>
+    performance.getEntriesByName('first sheet plan').map((entry) => entry.duration),
+  );
+  // 100 ms on a machine that does nothing else, which one that runs tests is not.
+  expect(times.at(-1)).toBeLessThan(1000);
+  await pieces(page).first().hover();
+  await expect(drawing(page).locator('.card')).toContainText('Sea chart of the harbour');
+});
+
 test('what was chosen is there again after a restart', async ({ folder, openProgram }) => {
   const page = await start(folder, openProgram);
   await panel(page).getByLabel('Aim').selectOption('Fewest new sheets');
