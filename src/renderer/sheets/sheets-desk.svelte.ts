@@ -53,7 +53,7 @@ export class SheetsDesk {
   readonly notPlanned = $derived.by(() => {
     const { session } = this.from;
     return session.errors.length > 0 || !session.picture || session.picture.stale
-      ? 'The job on the screen has errors; mend them first.'
+      ? 'The job on the screen has errors, listed at the foot of the window; mend them first.'
       : undefined;
   });
   readonly asked = $derived.by<BoardAsks>(() => {
