@@ -16,6 +16,7 @@ import { connectHost } from './host-client';
 import { Look } from './session/look.svelte';
 import { Notice } from './session/notice.svelte';
 import { Session } from './session/session.svelte';
+import { SheetsDesk } from './sheets/sheets-desk.svelte';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/floating.css';
@@ -30,22 +31,25 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
   );
   const file = new JobFile(session);
   const images = new PictureImageStore(host, () => file.path);
+  const stock = new KeptList(
+    host,
+    stockKind(() => session.units),
+  );
+  const [look, notice] = [new Look(), new Notice()];
   return {
     host,
     info,
     session,
     file,
     images,
-    look: new Look(),
+    look,
     stage: new Stage(),
     cutters: new KeptList(host, CUTTERS),
     shelf,
-    stock: new KeptList(
-      host,
-      stockKind(() => session.units),
-    ),
+    stock,
+    desk: new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list }),
     dialogs: new Dialogs(),
-    notice: new Notice(),
+    notice,
   };
 }
 

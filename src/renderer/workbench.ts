@@ -12,6 +12,7 @@ import type { JobFile } from './files/job-file.svelte';
 import type { Look } from './session/look.svelte';
 import type { Notice } from './session/notice.svelte';
 import type { Session } from './session/session.svelte';
+import type { SheetsDesk } from './sheets/sheets-desk.svelte';
 
 export interface Workbench {
   readonly host: HostClient;
@@ -26,6 +27,8 @@ export interface Workbench {
   readonly shelf: KeptList<ShelfItem>;
   /** Sheets and remnants that boards are cut from. */
   readonly stock: KeptList<StockSheet>;
+  /** Where sheets are planned. */
+  readonly desk: SheetsDesk;
   readonly dialogs: Dialogs;
   readonly notice: Notice;
 }

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './app-test';
 
-const VIEWS = ['Pictures', 'Frame', 'Mat', 'Windows', 'Cutting', 'Package', 'Hanging', 'Shelf'] as const;
+const VIEWS = ['Pictures', 'Frame', 'Mat', 'Windows', 'Cutting', 'Package', 'Hanging', 'Shelf', 'Sheets'] as const;
 const THEMES = ['light', 'dark'] as const;
 
 // Each look of the checker takes seconds on a slow machine.

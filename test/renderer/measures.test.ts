@@ -15,6 +15,7 @@ describe('measures in a text', () => {
     ['it weighs 3 lb 6 oz, or 350 g', ['3 lb 6 oz', '350 g']],
     ['leaves −0.002 in', ['−0.002 in']],
     ['16 x 20 in', ['20 in']],
+    ['32 x 40 in, 75 % used, kept 12.5 %', ['40 in', '75 %', '12.5 %']],
     // Publications, ratios and dates are no fractions of an inch.
     ['CCI Notes 11/5 and 10/8, 13/17', []],
     ['a scale of 1/3, on 24/12', []],

@@ -60,6 +60,8 @@ export interface BoardAsks {
 interface LaidJob {
   readonly job: Job;
   readonly layout: Layout;
+  /** How often it is made; once unless said. */
+  readonly copies?: number;
 }
 
 /** Pieces of one material on their way to an ask. */
@@ -83,7 +85,7 @@ export function boardAsks(jobs: readonly LaidJob[], choice: SheetsChoice): Board
       if (lot) addPiece(lot, laid, piece, { index, before }, choice);
       else {
         const key = `${piece.name} ${piece.material}`;
-        const count = (unplanned.get(key)?.count ?? 0) + piece.count;
+        const count = (unplanned.get(key)?.count ?? 0) + piece.count * (laid.copies ?? 1);
         unplanned.set(key, { name: piece.name, material: piece.material, count });
       }
     }
@@ -142,19 +144,20 @@ function lotFor(lots: Map<string, Lot>, job: Job, piece: Piece, { stock, shelf }
 
 function addPiece(
   lot: Lot,
-  { job, layout }: LaidJob,
+  { job, layout, copies = 1 }: LaidJob,
   piece: Piece,
   { index, before }: { readonly index: number; readonly before: string },
   { upright, fallouts }: SheetsChoice,
 ): void {
   const id = before + piece.name;
   const layer = piece.kind === 'mat' ? (piece.layer ?? 1) : undefined;
-  if (layer !== undefined && fallouts) lot.fallouts.push(...falloutsOf(layout, layer, lot.pieces.length, id));
+  if (layer !== undefined && fallouts)
+    lot.fallouts.push(...falloutsOf(layout, layer, lot.pieces.length, id).map((one) => ({ ...one, count: copies })));
   lot.pieces.push({
     id,
     width: piece.cut.width,
     height: piece.cut.height,
-    count: piece.count,
+    count: piece.count * copies,
     mayTurn: !upright.has(lot.board.toLowerCase()),
     from: {
       job: index,

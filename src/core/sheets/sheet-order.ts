@@ -12,11 +12,13 @@ export function inCuttingOrder(
   const waiting = sheets.toSorted(
     (a, b) => rank(a) - rank(b) || order.indexOf(likeness.get(a)!) - order.indexOf(likeness.get(b)!),
   );
-  const cut = new Set<unknown>();
+  /** How many of each piece are cut, and how many of each stock are taken. */
+  const cut = new Map<unknown, number>();
   const done: PlannedSheet[] = [];
   let number = 0;
   while (waiting.length > 0) {
-    const isThere = ({ stock: { window } }: PlannedSheet) => window === undefined || cut.has(wanted[window.piece]);
+    const isThere = ({ stock }: PlannedSheet) =>
+      stock.window === undefined || (cut.get(wanted[stock.window.piece]) ?? 0) > (cut.get(stock) ?? 0);
     // A window is smaller than its mat, so that no two sheets can wait for one another.
     const at = waiting.findIndex(isThere);
     const [next] = waiting.splice(Math.max(0, at), 1);
@@ -30,7 +32,7 @@ export function inCuttingOrder(
       ...(step.leaves === undefined ? {} : { leaves: named(step.leaves) }),
     }));
     number += pieces.length;
-    for (const { piece } of pieces) cut.add(piece);
+    for (const one of [next.stock, ...pieces.map(({ piece }) => piece)]) cut.set(one, (cut.get(one) ?? 0) + 1);
     done.push({ ...next, pieces, steps });
   }
   return done;

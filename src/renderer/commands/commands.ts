@@ -43,7 +43,7 @@ export const COMMANDS: readonly Command[] = [
     label: 'Undo',
     group: 'Change',
     keys: ['Mod+Z'],
-    enabled: ({ session }) => session.canUndo,
+    enabled: (bench) => historyOf(bench).canUndo,
     run: undo,
   },
   {
@@ -51,7 +51,7 @@ export const COMMANDS: readonly Command[] = [
     label: 'Redo',
     group: 'Change',
     keys: ['Mod+Shift+Z', 'Mod+Y'],
-    enabled: ({ session }) => session.canRedo,
+    enabled: (bench) => historyOf(bench, 'redo').canRedo,
     run: redo,
   },
   {
@@ -82,6 +82,7 @@ export const COMMANDS: readonly Command[] = [
   view('package', 'Package', '6'),
   view('hanging', 'Hanging', '7'),
   view('shelf', 'Shelf', '8'),
+  view('sheets', 'Sheets', '9'),
   {
     name: 'from-back',
     label: 'View from back',
@@ -102,7 +103,7 @@ export const COMMANDS: readonly Command[] = [
     group: 'View',
     keys: ['Alt+='],
     desktopKeys: ['Mod+='],
-    run: ({ stage }) => stage.zoom(1.25),
+    run: (bench) => drawingOf(bench).zoom(1.25),
   },
   {
     name: 'zoom-out',
@@ -110,7 +111,7 @@ export const COMMANDS: readonly Command[] = [
     group: 'View',
     keys: ['Alt+-'],
     desktopKeys: ['Mod+-'],
-    run: ({ stage }) => stage.zoom(0.8),
+    run: (bench) => drawingOf(bench).zoom(0.8),
   },
   {
     name: 'zoom-fit',
@@ -118,7 +119,7 @@ export const COMMANDS: readonly Command[] = [
     group: 'View',
     keys: ['Alt+0'],
     desktopKeys: ['Mod+0'],
-    run: ({ stage }) => stage.fit(),
+    run: (bench) => drawingOf(bench).fit(),
   },
   { name: 'next-unit', label: 'Next unit: in, mm, cm', group: 'View', keys: ['Alt+U'], run: nextUnit },
   { name: 'toggle-theme', label: 'Light or dark', group: 'View', keys: ['Alt+L'], run: ({ look }) => look.turnTheme() },
@@ -171,20 +172,35 @@ function turn(motion: MotionName, label: string, keys: string): Command {
   };
 }
 
-function undo({ session, notice }: Workbench): void {
-  const { undoLabel } = session;
-  session.undo();
-  notice.say(`Undone: ${undoLabel}.`);
+/** The drawing that is seen: the mat, or its sheets. */
+function drawingOf({ look, stage, desk }: Workbench): { zoom: (factor: number) => void; fit: () => void } {
+  return look.view === 'sheets' ? desk.view : stage;
 }
 
-function redo({ session, notice }: Workbench): void {
-  const { redoLabel } = session;
-  session.redo();
-  notice.say(`Done again: ${redoLabel ?? ''}.`);
+/** What is taken back: beside the sheets pins, as long as there are any to take back, else the job. */
+export function historyOf({ look, session, desk }: Workbench, which: 'undo' | 'redo' = 'undo') {
+  const { pins } = desk;
+  const isPins = look.view === 'sheets' && (which === 'undo' ? pins.canUndo : pins.canRedo);
+  return isPins ? pins : session;
 }
 
-function hasChosen({ session }: Workbench): boolean {
-  return session.selected !== undefined;
+function undo(bench: Workbench): void {
+  const history = historyOf(bench, 'undo');
+  const { undoLabel } = history;
+  history.undo();
+  bench.notice.say(`Undone: ${undoLabel}.`);
+}
+
+function redo(bench: Workbench): void {
+  const history = historyOf(bench, 'redo');
+  const { redoLabel } = history;
+  history.redo();
+  bench.notice.say(`Done again: ${redoLabel ?? ''}.`);
+}
+
+/** Beside the sheets no window can be seen to be chosen. */
+function hasChosen({ look, session }: Workbench): boolean {
+  return look.view !== 'sheets' && session.selected !== undefined;
 }
 
 function duplicate({ session }: Workbench): void {

@@ -1,6 +1,7 @@
 /** The dialogs that stand open, the last one on top, and the questions they were opened to answer. */
 import type { Recovery } from '../../bridge';
 import type { Problem } from '../../core/problem';
+import type { StockSheet } from '../../core/sheets/stock-sheet';
 import type { ShelfItem, ShelfKind } from '../../core/shelf/shelf';
 
 export interface FileQuestion {
@@ -19,6 +20,8 @@ export interface FileQuestion {
 export interface ChoiceQuestion<T extends string = string> {
   readonly title: string;
   readonly text: string;
+  /** What it is about, a line each. */
+  readonly lines?: readonly string[];
   readonly choices: readonly { readonly value: T; readonly label: string; readonly weight?: 'main' }[];
   /** Things to choose from, listed above the answers. */
   readonly listed?: readonly { readonly value: T; readonly label: string; readonly note?: string }[];
@@ -28,6 +31,12 @@ export interface ChoiceQuestion<T extends string = string> {
 export interface ShelfQuestion {
   readonly kind: ShelfKind;
   readonly item?: ShelfItem;
+}
+
+/** A row of the stock to be changed, or a new one, of a board where that is known. */
+export interface StockQuestion {
+  readonly row?: StockSheet;
+  readonly board?: string;
 }
 
 export interface Telling {
@@ -55,6 +64,8 @@ export type OpenDialog =
   | { readonly kind: 'calibration'; readonly answer: () => void }
   | { readonly kind: 'how-many'; readonly answer: () => void }
   | { readonly kind: 'shelf-item'; readonly question: ShelfQuestion; readonly answer: () => void }
+  | { readonly kind: 'stock-row'; readonly question: StockQuestion; readonly answer: () => void }
+  | { readonly kind: 'sheet-papers'; readonly answer: () => void }
   | { readonly kind: 'show'; readonly answer: () => void }
   | { readonly kind: 'keys'; readonly answer: () => void };
 
@@ -92,6 +103,14 @@ export class Dialogs {
 
   openShelfItem(question: ShelfQuestion): Promise<void> {
     return this.#ask<void>((answer) => ({ kind: 'shelf-item', question, answer: () => answer() }));
+  }
+
+  openStockRow(question: StockQuestion): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'stock-row', question, answer: () => answer() }));
+  }
+
+  openSheetPapers(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'sheet-papers', answer: () => answer() }));
   }
 
   openShow(): Promise<void> {

@@ -1,5 +1,5 @@
 /** The files an export can make, as the dialog words them. */
-import type { MachineKind, OutputKind, PaperName } from '../../bridge';
+import type { MachineKind, OutputKind, PaperName, SheetPaperKind, SheetPapersOptions } from '../../bridge';
 import type { WrittenJob } from '../../core/job/written';
 
 interface KindWords<K extends OutputKind> {
@@ -33,6 +33,22 @@ export const PAPERS: readonly { value: PaperName; label: string }[] = [
   { value: 'a4', label: 'A4, 210 x 297 mm, in tiles' },
   { value: 'a3', label: 'A3, 297 x 420 mm, in tiles' },
   { value: 'blank', label: "One page of the blank's own size" },
+];
+
+/** What a plan of sheets comes to on paper. */
+export const SHEET_PAPER_KINDS: readonly { readonly value: SheetPaperKind; readonly label: string }[] = [
+  { value: 'sheet-plan', label: 'Plan of the sheets with the order of cuts (PDF)' },
+  { value: 'labels', label: 'Labels for the pieces (PDF)' },
+  { value: 'sheet-cuts', label: 'Lists of the pieces and of the cuts (CSV)' },
+  { value: 'sheet-drawings', label: 'A drawing of each sheet (SVG)' },
+];
+
+export const SHEET_PAPERS: readonly { readonly value: SheetPapersOptions['paper']; readonly label: string }[] = [
+  { value: 'letter', label: 'Letter, 8 1/2 x 11 in' },
+  { value: 'legal', label: 'Legal, 8 1/2 x 14 in' },
+  { value: 'tabloid', label: 'Tabloid, 11 x 17 in' },
+  { value: 'a4', label: 'A4, 210 x 297 mm' },
+  { value: 'a3', label: 'A3, 297 x 420 mm' },
 ];
 
 /** What can be made where there is no mat to cut. */

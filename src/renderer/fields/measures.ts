@@ -1,4 +1,4 @@
-/** Finds the measures in a text, so that a line never breaks inside one and only its fraction is set as one. */
+/** Finds the measures and percentages in a text, so that a line never breaks inside one and only its fraction is set as one. */
 
 export interface TextPart {
   readonly text: string;
@@ -11,7 +11,7 @@ const PARTS = String.raw`(?:1\/2|[13]\/4|[1357]\/8|(?:[13579]|1[135])\/16|(?:[1-
 const NUMBER = String.raw`(?:(?:\d+[ \u2009])?(?<![\d/])${PARTS}|\d+(?:[.,]\d+)*)`;
 const UNIT = String.raw`(?:sq )?(?:in|ft|mm|cm|m²|m|lb|oz|kg|g|g\/cm³)\b`;
 const MEASURE = new RegExp(
-  String.raw`(?:≈[ \u00a0]?)?[−-]?(?:${NUMBER} ${UNIT}(?: \d+(?:\.\d+)? oz\b)?|(?:\d+[ \u2009])?(?<![\d/])${PARTS})`,
+  String.raw`\d+(?:[.,]\d+)* %|(?:≈[ \u00a0]?)?[−-]?(?:${NUMBER} ${UNIT}(?: \d+(?:\.\d+)? oz\b)?|(?:\d+[ \u2009])?(?<![\d/])${PARTS})`,
   'gu',
 );
 

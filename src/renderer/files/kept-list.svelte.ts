@@ -39,6 +39,8 @@ export class KeptList<T extends object> {
   /** What would take the last change back. */
   #takesBack = $state.raw<(goOn: GoOn<T>) => Promise<Outcome>>();
   readonly canTakeBack = $derived(this.#takesBack !== undefined);
+  /** Goes up with every change of this window. */
+  changes = 0;
   #stamp: string | undefined;
 
   constructor(
@@ -59,6 +61,7 @@ export class KeptList<T extends object> {
       if (saved === 'saved') {
         const back = reversed(before, change, this.kind);
         this.#takesBack = (askGoOn) => this.change(back, askGoOn);
+        this.changes += 1;
         return 'done';
       }
       if (saved !== 'late') return saved;
@@ -80,6 +83,7 @@ export class KeptList<T extends object> {
       const saved = await this.#trySave(worked.value.list);
       if (saved === 'saved') {
         this.#takesBack = () => this.changeBy(worked.value.back);
+        this.changes += 1;
         return 'done';
       }
       if (saved !== 'late') return saved;

@@ -1,11 +1,23 @@
 /** How the screen stands: the open view, light or dark, front or back; none of it is part of the job or its history. */
-import type { ExportOptions } from '../../bridge';
+import type { ExportOptions, SheetPapersOptions } from '../../bridge';
 import type { PerSide } from '../../core/geometry/box';
+import type { Job } from '../../core/job/job';
+import type { Layout } from '../../core/layout/layout';
 import type { FitShape } from '../../core/layout/how-many-ask';
 import type { Aim } from '../../core/show/plan';
 import type { Unit } from '../../core/units';
 
-export const VIEWS = ['pictures', 'frame', 'mat', 'windows', 'cutting', 'package', 'hanging', 'shelf'] as const;
+export const VIEWS = [
+  'pictures',
+  'frame',
+  'mat',
+  'windows',
+  'cutting',
+  'package',
+  'hanging',
+  'shelf',
+  'sheets',
+] as const;
 export type ViewId = (typeof VIEWS)[number];
 export type Theme = 'light' | 'dark';
 
@@ -48,6 +60,17 @@ export interface AskedShow {
   readonly allowCustom: boolean;
 }
 
+/** A job of another file, whose sheets are planned together with this one's. */
+export interface SheetJob {
+  readonly path: string;
+  readonly title: string;
+  readonly copies: number;
+  /** Undefined while its file can't be read. */
+  readonly laid?: { readonly job: Job; readonly layout: Layout };
+  /** Why not, in words. */
+  readonly wrong?: string;
+}
+
 const THEME_KEY = 'matwright.theme';
 
 export class Look {
@@ -68,6 +91,12 @@ export class Look {
   trial = $state.raw<MeasuredTrial>();
   /** The show that was last planned; it stays when another job gives its mat. */
   show = $state.raw<AskedShow>();
+  /** Jobs planned together with whichever is on the screen. */
+  sheetJobs = $state.raw<readonly SheetJob[]>([]);
+  /** The choices of the last papers of sheets, and the folder they went into. */
+  sheetPapers = $state.raw<Omit<SheetPapersOptions, 'showing'> & { readonly folder: string }>();
+  /** Of the job on the screen. */
+  copies = $state(1);
   /** The folder last chosen from. */
   folder = $state<string>();
   problemsOpen = $state(false);
@@ -88,6 +117,7 @@ export class Look {
     this.exportedTo = undefined;
     this.howMany = undefined;
     this.trial = undefined;
+    this.copies = 1;
   }
 
   /** The theme that is seen now. */

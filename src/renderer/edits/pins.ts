@@ -1,0 +1,113 @@
+/** Pieces pinned to places on sheets, told by what they are rather than by their place in a list, so that pins outlast changes of jobs and stock. */
+import type { Pin, SheetsAsk, Stock, WantedPiece } from '../../core/sheets/ask';
+import type { BoardAsk } from '../../core/sheets/board-asks';
+import { checkPins } from '../../core/sheets/check-pins';
+import type { PlacedPiece } from '../../core/sheets/plan';
+
+export interface HeldPin {
+  /** In small letters. */
+  readonly board: string;
+  /** See `pieceKey` and `stockKey`. */
+  readonly piece: string;
+  readonly stock: string;
+  /** Pins of one board with one number lie on one sheet. */
+  readonly sheet: number;
+  readonly turned: boolean;
+  /** Lower left corner on the sheet, mm. */
+  readonly left: number;
+  readonly bottom: number;
+}
+
+/** Of which job a piece is, which of its pieces, and how large: of another size it is another piece. */
+export function pieceKey(piece: WantedPiece): string {
+  const { from, id, width, height } = piece;
+  return [from ? `${from.job} ${from.name}` : id, width.toFixed(3), height.toFixed(3)].join(' | ');
+}
+
+export function stockKey({ kind, id, width, height, listed }: Stock): string {
+  return listed ?? [kind, kind === 'fallout' ? id : '', width.toFixed(3), height.toFixed(3)].join(' | ');
+}
+
+export interface PinnedAsks {
+  readonly asks: readonly BoardAsk[];
+  /** Pins whose piece or sheet is not there now; they hold again once it is. */
+  readonly waiting: readonly HeldPin[];
+}
+
+export function withPins(asks: readonly BoardAsk[], held: readonly HeldPin[]): PinnedAsks {
+  const waiting = new Set(held);
+  const pinned = asks.map((one) => {
+    const own = held.filter(({ board }) => board === one.board.toLowerCase());
+    const pins: Pin[] = [];
+    for (const pin of own) {
+      const found = foundPin(pin, one.ask, pins);
+      if (!found) continue;
+      pins.push(found);
+      waiting.delete(pin);
+    }
+    return pins.length === 0 ? one : { ...one, ask: { ...one.ask, pins } };
+  });
+  return { asks: pinned, waiting: [...waiting] };
+}
+
+/** Undefined where its piece or its sheet is not there, or it can't stay with the others. */
+function foundPin(held: HeldPin, ask: SheetsAsk, others: readonly Pin[]): Pin | undefined {
+  const found = pinIn(ask, held);
+  return checkPins({ ...ask, pins: [...others, found] }).length === 0 ? found : undefined;
+}
+
+function pinIn(ask: SheetsAsk, { piece, stock, sheet, turned, left, bottom }: HeldPin): Pin {
+  return {
+    sheet,
+    stock: ask.stock.findIndex((one) => stockKey(one) === stock),
+    piece: ask.pieces.findIndex((one) => pieceKey(one) === piece),
+    turned,
+    left,
+    bottom,
+  };
+}
+
+/** The pin that holds a placed piece; undefined where none does. */
+export function pinOf(
+  { piece, box, turned }: PlacedPiece,
+  board: string,
+  held: readonly HeldPin[],
+): HeldPin | undefined {
+  return held.find(
+    (pin) =>
+      pin.board === board.toLowerCase() &&
+      pin.piece === pieceKey(piece) &&
+      pin.turned === turned &&
+      Math.abs(pin.left - box.left) < PLACE &&
+      Math.abs(pin.bottom - box.bottom) < PLACE,
+  );
+}
+
+/** Places that are nearer than this are one, mm: planned are whole millionths. */
+const PLACE = 1e-4;
+
+export interface Putting {
+  readonly piece: PlacedPiece;
+  readonly stock: Stock;
+  /** What lies on the sheet it is put on. */
+  readonly onSheet: readonly PlacedPiece[];
+  readonly turned: boolean;
+  readonly left: number;
+  readonly bottom: number;
+}
+
+export type Put = { readonly held: readonly HeldPin[] } | { readonly wrong: string };
+
+/** The pins with a piece put somewhere, in the place of its own pin if it had one; or why it can't stay there. */
+export function putPin({ board, ask }: BoardAsk, held: readonly HeldPin[], putting: Putting): Put {
+  const { piece, stock, onSheet, turned, left, bottom } = putting;
+  const own = pinOf(piece, board, held);
+  const others = held.filter((pin) => pin !== own);
+  // Its own pin says which sheet it is on as long as it stays there.
+  const there = onSheet.map((one) => pinOf(one, board, held)).find((pin) => pin !== undefined);
+  const sheet = there?.sheet ?? Math.max(-1, ...held.map((pin) => pin.sheet)) + 1;
+  const put: HeldPin = { board: board.toLowerCase(), piece: pieceKey(piece.piece), stock: stockKey(stock), sheet, turned, left, bottom }; // prettier-ignore
+  const [asked] = withPins([{ board, isPriced: false, ask }], others).asks;
+  const [wrong] = checkPins({ ...ask, pins: [...(asked?.ask.pins ?? []), pinIn(ask, put)] });
+  return wrong ? { wrong: wrong.message } : { held: [...others, put] };
+}

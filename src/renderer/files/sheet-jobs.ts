@@ -1,0 +1,75 @@
+/** Jobs from files that are planned together with the one on the screen. */
+import { buildProblems } from '../../core/build-problems';
+import type { Job } from '../../core/job/job';
+import { readJob } from '../../core/job/read';
+import type { WrittenJob } from '../../core/job/written';
+import { layOut } from '../../core/layout/lay-out';
+import type { Layout } from '../../core/layout/layout';
+import { isError, type Problem } from '../../core/problem';
+import type { Shelf } from '../../core/shelf/shelf';
+import type { SheetJob } from '../session/look.svelte';
+import type { Workbench } from '../workbench';
+import { JOB_ENDINGS } from './endings';
+import { readText } from './read-text';
+
+type Laid =
+  | { readonly ok: true; readonly laid: { readonly job: Job; readonly layout: Layout } }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Asks for a file and adds its job; one that is there already gets one copy more. */
+export async function addSheetJob(bench: Workbench): Promise<void> {
+  const { look, file, dialogs, notice } = bench;
+  const path = await chooseFile(bench);
+  if (path === undefined) return;
+  if (path === file.path) return notice.fail('That job is the one on the screen; it is planned anyway.');
+  if (look.sheetJobs.some((one) => one.path === path)) {
+    look.sheetJobs = look.sheetJobs.map((one) => (one.path === path ? { ...one, copies: one.copies + 1 } : one));
+    return notice.say('That job was there; one more copy of it is planned.');
+  }
+  const read = await readLaid(bench, path);
+  if ('failure' in read) return dialogs.tell({ title: 'The job could not be added', text: read.failure, ...(read.problems ? { problems: read.problems } : {}) }); // prettier-ignore
+  look.sheetJobs = [...look.sheetJobs, { path, title: read.laid.job.title, copies: 1, laid: read.laid }];
+  notice.say(`“${read.laid.job.title}” is planned too.`);
+}
+
+/** Reads all of them anew, since another window may have changed one; what can't be read stays in the list and says why. */
+export async function readSheetJobsAnew(bench: Workbench): Promise<void> {
+  const { look } = bench;
+  const paths = look.sheetJobs.map(({ path }) => path);
+  for (const path of paths) {
+    const read = await readLaid(bench, path);
+    look.sheetJobs = look.sheetJobs.map((one): SheetJob => {
+      if (one.path !== path) return one;
+      const { title, copies } = one;
+      return 'failure' in read
+        ? { path, title, copies, wrong: [read.failure, ...(read.problems ?? []).filter(isError).map(({ message }) => message)].join(' ') } // prettier-ignore
+        : { path, title: read.laid.job.title, copies, laid: read.laid };
+    });
+  }
+}
+
+async function readLaid({ host, shelf }: Workbench, path: string) {
+  const reply = await host.call('readJob', { path });
+  if (!reply.ok) return { failure: reply.failure.message };
+  const read = readText(reply.value.text);
+  if (!read.ok) return { failure: `“${path}” is not a job that can be read.`, problems: read.problems };
+  const laid = layWritten(read.written, shelf.list);
+  return laid.ok ? laid : { failure: `“${path}” has errors; open it and mend them first.`, problems: laid.problems };
+}
+
+function layWritten(written: WrittenJob, shelf: Shelf): Laid {
+  const read = readJob(written);
+  if (!read.ok) return read;
+  const { job } = read.value;
+  const layout = layOut(job);
+  if (!layout.ok) return { ok: false, problems: layout.problems };
+  const problems = buildProblems(job, layout.value, written, shelf).filter(isError);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, laid: { job, layout: layout.value } };
+}
+
+async function chooseFile({ host, info, dialogs }: Workbench): Promise<string | undefined> {
+  const title = 'A job to plan as well';
+  if (info.kind === 'browser') return dialogs.chooseFile({ title, action: 'Add it', endings: JOB_ENDINGS });
+  const reply = await host.call('pickJob', { title });
+  return reply.ok ? reply.value.path : undefined;
+}

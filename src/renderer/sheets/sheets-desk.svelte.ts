@@ -1,0 +1,180 @@
+/** The desk on which sheets are planned: what is asked, the best plans so far, what is pinned, and how it all stands. */
+import { inParts, money } from '../../core/money';
+import type { Problem } from '../../core/problem';
+import type { Shelf } from '../../core/shelf/shelf';
+import { keepRule } from '../../core/sheets/keep-rule';
+import { USUAL_KEEP } from '../../core/sheets/remnants';
+import { boardAsks, type BoardAsk, type BoardAsks } from '../../core/sheets/board-asks';
+import { COST_PLACES } from '../../core/sheets/board-stock';
+import type { PlacedPiece } from '../../core/sheets/plan';
+import { tooFew } from '../../core/sheets/size-problems';
+import type { StockStep } from '../../core/sheets/stock-steps';
+import type { StockSheet } from '../../core/sheets/stock-sheet';
+import { pinOf, putPin, withPins, type Putting } from '../edits/pins';
+import type { Look } from '../session/look.svelte';
+import type { Notice } from '../session/notice.svelte';
+import type { Session } from '../session/session.svelte';
+import { PinHistory } from './pin-history.svelte';
+import { Planning } from './planning.svelte';
+import { rememberChoices, rememberedChoices, type SheetChoices } from './sheet-choices';
+import { SheetsView, type SheetPlace } from './sheets-view.svelte';
+
+interface Sources {
+  readonly session: Session;
+  readonly look: Look;
+  readonly notice: Notice;
+  readonly shelf: () => Shelf;
+  readonly stock: () => readonly StockSheet[];
+}
+
+export interface Used {
+  readonly steps: readonly StockStep[];
+  /** The same in words, a line for each board. */
+  readonly lines: readonly string[];
+  /** Which change of the stock that was. */
+  readonly change: number;
+}
+
+const SEED = 1;
+
+export class SheetsDesk {
+  readonly view = new SheetsView();
+  readonly pins = new PinHistory();
+  choices = $state.raw<SheetChoices>(rememberedChoices());
+  readonly planning = new Planning((without) => this.#refuse(without));
+  /** What using the plan did to the stock: the plan stays as it is until another is wanted. */
+  used = $state.raw<Used>();
+  /** The board that a pin was last put on, until there is a plan with it. */
+  #justPinned: string | undefined;
+
+  constructor(private readonly from: Sources) {}
+
+  /** Why the job on the screen is not planned; undefined where it is. */
+  readonly notPlanned = $derived.by(() => {
+    const { session } = this.from;
+    return session.errors.length > 0 || !session.picture || session.picture.stale
+      ? 'The job on the screen has errors, listed at the foot of the window; mend them first.'
+      : undefined;
+  });
+  readonly asked = $derived.by<BoardAsks>(() => {
+    const { session, look, shelf, stock } = this.from;
+    const own = this.notPlanned === undefined && session.picture ? [{ ...session.picture, copies: look.copies }] : [];
+    const others = look.sheetJobs.flatMap(({ laid, copies }) => (laid ? [{ ...laid, copies }] : []));
+    const { aim, kerf = 0, trim = 0, longestCut, stages, fallouts, upright, remnantPercent } = this.choices;
+    const found = boardAsks([...own, ...others], {
+      stock: stock(),
+      shelf: shelf(),
+      kerf,
+      trim,
+      fallouts,
+      keep: this.keep,
+      aim,
+      upright: new Set(upright),
+      seed: SEED,
+      ...(longestCut === undefined ? {} : { longestCut }),
+      ...(stages === undefined ? {} : { stages }),
+      ...(remnantPercent === undefined ? {} : { remnantWorth: remnantPercent / 100 }),
+    });
+    return { ...found, asks: found.asks.map((one) => this.#worth(one)) };
+  });
+  readonly #keeping = $derived.by(() => {
+    const { keepWidth: width, keepHeight: height, keepStrip: strip, discard: least } = this.choices;
+    const board = { width: width ?? USUAL_KEEP.board.width, height: height ?? USUAL_KEEP.board.height };
+    return keepRule({ board, strip, least }, this.from.session.showing);
+  });
+  /** By which what is left is kept; as usual while what was chosen contradicts itself. */
+  readonly keep = $derived(this.#keeping.ok ? this.#keeping.value : USUAL_KEEP);
+  readonly pinned = $derived(withPins(this.asked.asks, this.pins.held));
+  readonly boards = $derived(this.planning.boards);
+  readonly problems = $derived<readonly Problem[]>([
+    ...this.asked.problems,
+    ...this.#keeping.problems,
+    ...this.planning.slots.flatMap(({ state, asked }) => (state === 'none' ? [tooFew(asked.board)] : [])),
+  ]);
+
+  choose(change: Partial<SheetChoices>): void {
+    this.choices = { ...this.choices, ...change };
+    rememberChoices(this.choices);
+  }
+
+  /** The piece that is chosen, where it lies now; undefined where none is, or it is no longer asked for. */
+  readonly chosenPiece = $derived.by(() => {
+    const { chosen } = this.view;
+    const board = this.boards.findIndex((one) => one?.board === chosen?.board);
+    const all = (this.boards[board]?.plan.sheets ?? []).flatMap(({ pieces }, sheet) =>
+      pieces.map((piece, index) => ({ piece, place: { board, sheet, piece: index } })),
+    );
+    const { pin, id, nth } = chosen ?? {};
+    if (pin) return all.find(({ piece }) => pinOf(piece, pin.board, [pin]) && piece.pinned);
+    return all.filter(({ piece }) => piece.piece.id === id)[nth ?? 0];
+  });
+
+  choosePiece(place: SheetPlace | undefined, piece: PlacedPiece | undefined): void {
+    const board = place && this.boards[place.board];
+    if (!board || !piece) {
+      this.view.chosen = undefined;
+      return;
+    }
+    const alike = board.plan.sheets.flatMap(({ pieces }) => pieces.filter((one) => one.piece.id === piece.piece.id));
+    const pin = pinOf(piece, board.board, this.pins.held);
+    this.view.chosen = { board: board.board, id: piece.piece.id, nth: alike.indexOf(piece), ...(pin ? { pin } : {}) };
+    this.chooseSheet(place);
+  }
+
+  chooseSheet(place: SheetPlace): void {
+    const { view } = this;
+    if (view.sheet.board !== place.board || view.sheet.sheet !== place.sheet) view.step = undefined;
+    view.sheet = { board: place.board, sheet: place.sheet };
+  }
+
+  /** The sheet whose cuts are listed; the first where that which was chosen is no longer there. */
+  readonly shownSheet = $derived.by(() => {
+    const { board, sheet } = this.view.sheet;
+    const planned = this.boards[board] ?? this.boards.find((one) => one !== undefined);
+    const found = planned?.plan.sheets[sheet] ?? planned?.plan.sheets[0];
+    if (!planned || !found) return undefined;
+    return { planned, sheet: found, place: { board: this.boards.indexOf(planned), sheet: planned.plan.sheets.indexOf(found) } }; // prettier-ignore
+  });
+
+  /** Pins a piece; where it can't stay it is said why. @param board counted from 0. */
+  pin(board: number, putting: Putting): void {
+    const { notice } = this.from;
+    const asked = this.planning.slots[board]?.asked;
+    if (!asked) return;
+    if (this.used) return notice.fail('This plan is used and stays as it is. “Plan anew” makes another.');
+    const { number, piece } = putting.piece;
+    const put = putPin(asked, this.pins.held, putting);
+    if ('wrong' in put) return notice.fail(put.wrong);
+    this.pins.put(put.held, `Pin piece ${number}`);
+    const pin = put.held.at(-1);
+    if (pin) this.view.chosen = { board: asked.board, id: piece.id, nth: 0, pin };
+    this.#justPinned = asked.board;
+    notice.say(`Piece ${number}, ${piece.id}, is pinned; the rest is planned anew.`);
+  }
+
+  unpin(board: number, piece: Putting['piece']): void {
+    const own = pinOf(piece, this.planning.slots[board]?.asked.board ?? '', this.pins.held);
+    if (own) this.pins.put(this.pins.held.filter((pin) => pin !== own), 'Unpin a piece'); // prettier-ignore
+  }
+
+  unpinAll(): void {
+    if (this.pins.held.length > 0) this.pins.put([], 'Unpin all');
+  }
+
+  /** A pin that leaves no plan is let go again. */
+  #refuse(without: readonly BoardAsk[]): boolean {
+    const pinned = this.#justPinned;
+    this.#justPinned = undefined;
+    if (!without.some(({ board }) => board === pinned)) return false;
+    this.pins.drop();
+    this.from.notice.fail('With the piece there the rest could not be cut; it was let go again.');
+    return true;
+  }
+
+  /** Only where costs are money can one sheet fewer be worth some. */
+  #worth(one: BoardAsk): BoardAsk {
+    const { perSheet } = this.choices;
+    if (perSheet === undefined || !one.isPriced) return one;
+    return { ...one, ask: { ...one.ask, perSheet: inParts(money(String(perSheet)), COST_PLACES) } };
+  }
+}

@@ -1,0 +1,74 @@
+/** How the drawing of sheets stands: its scale, what is chosen, pointed at and lit. */
+import { tick } from 'svelte';
+import type { Point } from '../../core/geometry/box';
+import type { HeldPin } from '../edits/pins';
+import { LARGEST, SMALLEST } from './fit-sheets';
+
+/** A piece that is told from others though plans change: the nth of those of one name on a board. */
+export interface ChosenPiece {
+  readonly board: string;
+  readonly id: string;
+  readonly nth: number;
+  /** Of a pinned one: by its pin, whatever becomes of the others. */
+  readonly pin?: HeldPin;
+}
+
+/** A sheet of the plans, counted from 0. */
+export interface SheetPlace {
+  readonly board: number;
+  readonly sheet: number;
+}
+
+export class SheetsView {
+  /** What scrolls. */
+  scroller: HTMLElement | undefined;
+  /** Pixels a millimetre at which all is seen, set by what draws. */
+  fitted = $state(0.3);
+  #own = $state<number>();
+  readonly scale = $derived(this.#own ?? this.fitted);
+  chosen = $state.raw<ChosenPiece>();
+  /** Whose cuts are listed. */
+  sheet = $state.raw<SheetPlace>({ board: 0, sheet: 0 });
+  /** The piece whose card is shown, by its place in the plan. */
+  pointed = $state.raw<SheetPlace & { readonly piece: number }>();
+  /** The step of the chosen sheet whose cuts are shown. */
+  step = $state<number>();
+
+  fit(): void {
+    this.#own = undefined;
+  }
+
+  /** @param at stays where it is on the screen, pixels of the window; undefined: the middle. */
+  zoom(factor: number, at?: Point): void {
+    const { scroller } = this;
+    const before = this.scale;
+    this.#own = Math.min(LARGEST, Math.max(SMALLEST, before * factor));
+    if (!scroller) return;
+    const box = scroller.getBoundingClientRect();
+    const point = at ?? { x: box.left + box.width / 2, y: box.top + box.height / 2 };
+    const sheet = nearestSheet(scroller, point);
+    if (!sheet) return;
+    const old = sheet.getBoundingClientRect();
+    const grown = this.scale / before;
+    void tick().then(() => {
+      const now = sheet.getBoundingClientRect();
+      scroller.scrollLeft += now.left + (point.x - old.left) * grown - point.x;
+      scroller.scrollTop += now.top + (point.y - old.top) * grown - point.y;
+    });
+  }
+
+  pan(by: Point): void {
+    this.scroller?.scrollBy(-by.x, -by.y);
+  }
+}
+
+function nearestSheet(scroller: HTMLElement, { x, y }: Point): Element | undefined {
+  const distance = (element: Element) => {
+    const { left, right, top, bottom } = element.getBoundingClientRect();
+    return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+  };
+  return [...scroller.querySelectorAll('[data-sheet]')].reduce<Element | undefined>(
+    (a, b) => (a && distance(a) <= distance(b) ? a : b),
+    undefined,
+  );
+}

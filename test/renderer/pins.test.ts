@@ -1,0 +1,130 @@
+/** Pins that outlast changes of jobs and stock, where they are refused, and how the drawing of sheets fits its view. */
+import { describe, expect, it } from 'vitest';
+import type { BoardAsk } from '../../src/core/sheets/board-asks';
+import { planBoard } from '../../src/core/sheets/planned-board';
+import { pinOf, putPin, withPins, type HeldPin } from '../../src/renderer/edits/pins';
+import { fitSheets } from '../../src/renderer/sheets/fit-sheets';
+import { linesThatFit } from '../../src/renderer/sheets/labels';
+import { readChoices } from '../../src/renderer/sheets/sheet-choices';
+import { askOf, inches, piece, sheet } from '../core/sheets/sheet-asks';
+
+const WHOLE = [sheet(32, 40), sheet(20, 24, { id: 'small', kind: 'remnant', cost: 0, count: 1 })];
+const boardOf = (ask: BoardAsk['ask']): BoardAsk => ({ board: 'Warm white', isPriced: true, ask });
+const board = boardOf(askOf([piece(16, 20, 3), piece(8, 10, 2)], WHOLE));
+
+function planOf(asked: BoardAsk) {
+  const planned = planBoard(asked, { goOn: () => false });
+  if (!planned) throw new Error('there is a plan');
+  return planned.plan;
+}
+
+/** A 16 x 20 in piece put at a place of the first sheet of a plan. */
+function put(asked: BoardAsk, held: readonly HeldPin[], left: number, bottom: number) {
+  const [first] = planOf(asked).sheets;
+  const one = first!.pieces.find(({ piece: { id } }) => id === '16 x 20')!;
+  return putPin(asked, held, { piece: one, stock: first!.stock, onSheet: first!.pieces, turned: false, left: inches(left), bottom: inches(bottom) }); // prettier-ignore
+}
+
+function heldOf(result: ReturnType<typeof put>): readonly HeldPin[] {
+  if ('wrong' in result) throw new Error(result.wrong);
+  return result.held;
+}
+
+describe('a pin', () => {
+  it('stays in the plan where it was put', () => {
+    const held = heldOf(put(board, [], 8, 0));
+    const [asked] = withPins([board], held).asks;
+    const pinned = planOf(asked!).sheets.flatMap(({ pieces }) => pieces.filter((one) => one.pinned));
+    expect(pinned).toHaveLength(1);
+    expect([pinned[0]!.box.left, pinned[0]!.box.bottom]).toEqual([inches(8), 0]);
+    expect(pinOf(pinned[0]!, 'WARM WHITE', held)).toBe(held[0]);
+  });
+
+  it('is known again when the lists of pieces and stock are in another order', () => {
+    const held = heldOf(put(board, [], 8, 0));
+    const { pieces, stock } = board.ask;
+    const other = boardOf({
+      ...board.ask,
+      pieces: [piece(5, 7, 1), ...pieces.toReversed()],
+      stock: stock.toReversed(),
+    });
+    const [asked] = withPins([other], held).asks;
+    expect(asked?.ask.pins).toMatchObject([{ piece: 2, stock: 1, left: inches(8), bottom: 0 }]);
+  });
+
+  it.each([
+    ['its piece is gone', boardOf(askOf([piece(8, 10, 2)], WHOLE))],
+    ['its piece has another size', boardOf(askOf([piece(17, 20, 3)], WHOLE))],
+    ['its sheet is gone', boardOf(askOf([piece(16, 20, 3)], [sheet(40, 60)]))],
+    ['its sheet is used up', boardOf(askOf([piece(16, 20, 3)], [sheet(32, 40, { count: 0 }), sheet(40, 60)]))],
+    ['the trim reaches over it', boardOf(askOf([piece(16, 20, 3)], WHOLE, { trim: 5 }))],
+  ])('waits while %s, and holds again after', (_, changed) => {
+    const held = heldOf(put(board, [], 8, 0));
+    expect(withPins([changed], held)).toMatchObject({ asks: [{ ask: expect.not.objectContaining({ pins: expect.anything() }) as unknown }], waiting: held }); // prettier-ignore
+    expect(withPins([board], held).waiting).toEqual([]);
+  });
+
+  it.each([
+    ['beyond the sheet', 20, 0, /reaches beyond its sheet/],
+    ['below it', 8, -1, /reaches beyond its sheet/],
+  ])('is refused %s', (_, left, bottom, words) => {
+    expect(put(board, [], left, bottom)).toEqual({ wrong: expect.stringMatching(words) as unknown });
+  });
+
+  it('is refused over another on the same sheet, and moves with its own pin', () => {
+    const held = heldOf(put(board, [], 8, 0));
+    const [asked] = withPins([board], held).asks;
+    const plan = planOf(asked!);
+    const first = plan.sheets.find(({ pieces }) => pieces.some((one) => one.pinned))!;
+    const [own, other] = [first.pieces.find((one) => one.pinned)!, plan.sheets.flatMap((one) => one.pieces).find((one) => !one.pinned)!]; // prettier-ignore
+    const place = { stock: first.stock, onSheet: first.pieces, turned: false, left: inches(9), bottom: 0 };
+    expect(putPin(board, held, { ...place, piece: other })).toHaveProperty('wrong');
+    const moved = putPin(board, held, { ...place, piece: own });
+    expect(moved).toEqual({ held: [{ ...held[0], left: inches(9) }] });
+  });
+});
+
+describe('the drawing of sheets', () => {
+  const around = { heading: 20, caption: 30, gap: 10, narrowest: 100, least: 0.2 };
+  const one = { width: 800, height: 1200 };
+
+  it('is as large as lets all be seen', () => {
+    // 20 + 30 + 1200 s = 650 in height, 800 s in width: 0.5.
+    expect(fitSheets([[one]], { width: 1000, height: 650 }, around)).toBeCloseTo(0.5, 3);
+    // Two beside one another need 2 x 800 s + 10 in width: 990 / 1600. One above the other they would need 2500 s + 110 in height.
+    expect(fitSheets([[one], [one]], { width: 1000, height: 1000 }, around)).toBeCloseTo(990 / 1600, 3);
+    // In a high view they are larger one above the other: (2000 - 10 - 2 x 50) / 2400.
+    expect(fitSheets([[one], [one]], { width: 1000, height: 2000 }, around)).toBeCloseTo(1890 / 2400, 3);
+  });
+
+  it('is scrolled rather than drawn too small', () => {
+    expect(fitSheets([Array.from({ length: 50 }, () => one)], { width: 500, height: 300 }, around)).toBe(0.2);
+  });
+});
+
+describe('a label', () => {
+  const lines = [{ text: '12' }, { text: 'Sea chart of the harbour' }, { text: '16 x 20 in', isSize: true }];
+
+  it('is shortened in its names and never in its numbers', () => {
+    expect(linesThatFit(lines, { width: 300, height: 60 }, 12)).toEqual(lines.map(({ text }) => text));
+    // (80 - 7.2) / 6.72 = 10.8 letters.
+    expect(linesThatFit(lines, { width: 80, height: 60 }, 12)).toEqual(['12', 'Sea chart…', '16 x 20 in']);
+    // 6 letters: the size goes on two lines, of which there is room for both or for none.
+    expect(linesThatFit(lines, { width: 50, height: 80 }, 12)).toEqual(['12', 'Sea c…', '16 x', '20 in']);
+    expect(linesThatFit(lines, { width: 50, height: 55 }, 12)).toEqual(['12', 'Sea c…']);
+    expect(linesThatFit(lines, { width: 300, height: 10 }, 12)).toEqual([]);
+  });
+});
+
+describe('choices that were kept', () => {
+  it('are as usual where nothing was, or nothing that can be read', () => {
+    for (const text of [null, '', '{', '[]', '{"aim":"most","kerf":-1,"seconds":7,"upright":"all"}'])
+      expect(readChoices(text)).toMatchObject({ aim: 'cost', fallouts: true, upright: [], seconds: 5 });
+  });
+
+  it('are read one by one: what can’t be is left out alone', () => {
+    const read = readChoices('{"aim":"sheets","kerf":3.2,"trim":900,"stages":2.5,"longestCut":1500,"keepStrip":600}');
+    expect(read).toMatchObject({ aim: 'sheets', kerf: 3.2, longestCut: 1500, keepStrip: 600 });
+    expect([read.trim, read.stages]).toEqual([undefined, undefined]);
+  });
+});
