@@ -27,28 +27,39 @@ interface State {
 }
 
 /** States kept at each number of settings: more would seldom find a better order. */
-const KEPT = 48;
+const KEPT = 24;
 
 /** @param saw width of the cut, grid units, which every part in the tree has added to it. */
 export function orderCuts(tree: Tree, saw: number): readonly OrderedCut[] {
   if (tree.kind !== 'cut') return [];
   const ids = numbered(tree);
-  let states: readonly State[] = [stateOf(new Map([[tree, tree.parts]]), [], 0, saw)];
-  while (states.every(({ open }) => open > 0)) {
+  const start = stateOf(new Map([[tree, tree.parts]]), [], 0, saw);
+  const quick = followed(start, 1, ids, saw);
+  // Most sheets need no more than the settings that none can do without.
+  if (quick.settings === start.needed) return quick.done;
+  const best = followed(start, KEPT, ids, saw);
+  return best.settings < quick.settings ? best.done : quick.done;
+}
+
+/** To the last cut, with so many states kept on the way. */
+function followed(start: State, kept: number, ids: ReadonlyMap<Cut, number>, saw: number): State {
+  let states: readonly State[] = [start];
+  for (;;) {
+    const done = states.find(({ open }) => open === 0);
+    if (done) return done;
     const next = states.flatMap((state) => settingsIn(state.hands, saw).map((setting) => after(state, setting, saw)));
-    states = pruned(next, ids);
+    states = pruned(next, kept, ids);
   }
-  return states.find(({ open }) => open === 0)?.done ?? [];
 }
 
 /** The most promising, no two of them with the same still to do. */
-function pruned(states: readonly State[], ids: ReadonlyMap<Cut, number>): readonly State[] {
+function pruned(states: readonly State[], kept: number, ids: ReadonlyMap<Cut, number>): readonly State[] {
   const seen = new Set<string>();
   return states
     .toSorted((a, b) => a.needed - b.needed || a.open - b.open)
     .filter(({ hands }) => {
       const key = [...hands].map(([cut, parts]) => `${ids.get(cut)}:${parts.map((part) => along(part, cut)).join()}`).sort().join(';'); // prettier-ignore
-      return seen.size < KEPT && !seen.has(key) && seen.add(key);
+      return seen.size < kept && !seen.has(key) && seen.add(key);
     });
 }
 

@@ -27,9 +27,12 @@ export interface Progress {
 export function* searchSheets(field: Field, seed: number): Generator<Progress, Progress> {
   const random = randomFrom(seed);
   let bound = leastCost(field);
-  let best = firstPlan(field, random);
+  let best = stripPlan(field);
   let rounds = 0;
   const progress = (): Progress => ({ field, best, bound, rounds });
+  // So that there is something to see at once.
+  if (best) yield progress();
+  best = orderPlan(field, random, best);
   yield progress();
   if (!best) return progress();
   const step = stepOf(field.stock.map(({ cost }) => cost));
@@ -57,8 +60,8 @@ export function* searchSheets(field: Field, seed: number): Generator<Progress, P
   return progress();
 }
 
-/** The best of strips, and of every order of the pieces into each kind of sheet first; undefined where some are always left. */
-function firstPlan(field: Field, random: Random): Found | undefined {
+/** The best in strips; undefined where some piece is always left. */
+function stripPlan(field: Field): Found | undefined {
   let best: Found | undefined;
   const look = (sheets: Sheets | undefined) => {
     if (sheets && (!best || sheets.cost < best.cost)) best = { sheets: sheets.list, cost: sheets.cost };
@@ -68,13 +71,19 @@ function firstPlan(field: Field, random: Random): Found | undefined {
       for (const across of ['as it is', 'shorter', 'longer'] as const) look(inStrips(field, { way, across, stock }));
     }
   }
+  return best;
+}
+
+/** The best of every order of the pieces into each kind of sheet first, or what there was. */
+function orderPlan(field: Field, random: Random, before: Found | undefined): Found | undefined {
+  let best = before;
   for (const order of ordersOf(field)) {
     const pieces = field.pieces.map((_, index) => index).sort((a, b) => order[a]! - order[b]!);
     for (const first of field.byPrice) {
       const sheets = new Sheets([], field);
       const choose = (open: readonly number[]) => (open.includes(first) ? first : open[0]!);
       const left = insertAll(sheets, pieces, { field, random, blink: 0, budget: Infinity, choose });
-      if (left.length === 0) look(sheets);
+      if (left.length === 0 && !(best && best.cost <= sheets.cost)) best = { sheets: sheets.list, cost: sheets.cost };
     }
   }
   return best;
