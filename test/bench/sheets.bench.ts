@@ -5,7 +5,7 @@
  * they are planned too, and held against the best that is known. SHEETS_ALL=1 plans all 500 of them, SHEETS_MS is the time.
  */
 import { planIn, peerCost, stopwatch } from './sheets/plan-in';
-import { framingSets, generatedSets, MODE_WORDS, MODES, publishedSets } from './sheets/sets';
+import { countedSets, cuttingSets, framingSets, generatedSets, MODE_WORDS, MODES, publishedSets } from './sheets/sets';
 
 const LIMIT_MS = Number(process.env['SHEETS_MS'] ?? 1000);
 /** Of the published instances every so manieth, unless all are asked for. */
@@ -54,4 +54,28 @@ for (const mode of MODES) {
     [0, 0, 0] as readonly [number, number, number],
   );
   row(MODE_WORDS[mode], [sums[0], sums[1], percent(sums[0], sums[1]), sums[2], (sums[0] / sums[2]).toFixed(4), sets.length]); // prettier-ignore
+}
+
+const cutting = cuttingSets();
+if (cutting.length > 0) {
+  const found = cutting.map(({ ask, best }) => ({ cost: planIn(ask, LIMIT_MS).plan.cost, best }));
+  const sum = (of: (one: (typeof found)[number]) => number) => found.reduce((total, one) => total + of(one), 0);
+  const equal = found.filter((one) => one.cost <= one.best).length;
+  row('\npublished small sets, many alike', ['sheets', 'of 3 stages', 'reached']);
+  row('upright', [sum(({ cost }) => cost), sum(({ best }) => best), `${equal} of ${found.length}`]);
+}
+
+/** Mean part of the sheets used that is pieces, in percent: Gardeyn and Wauters 2022, table 3, long runs. */
+const USED = { M1: 98.4, M2: 97.2, M3: 98.0 } as const;
+const counted = countedSets();
+if (counted.length > 0) {
+  row('\ncounted sheets of several sizes', ['used', 'published']);
+  for (const [name, published] of Object.entries(USED)) {
+    const sets = counted.filter((set) => set.name.startsWith(name));
+    const parts = sets.map(({ ask }) => {
+      const pieces = ask.pieces.reduce((sum, { width, height, count }) => sum + width * height * count, 0);
+      return (100 * pieces) / planIn(ask, LIMIT_MS).plan.cost;
+    });
+    row(name, [`${(parts.reduce((sum, part) => sum + part, 0) / parts.length).toFixed(1)} %`, `${published} %`]);
+  }
 }

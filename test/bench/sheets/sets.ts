@@ -105,7 +105,7 @@ interface Instance {
   readonly best_known_bins: Readonly<Record<string, number>>;
 }
 
-const PUBLISHED = '../shared/packing/data/classes-1-10.json';
+const PUBLISHED = '../shared/packing/data';
 
 export interface PublishedSet {
   readonly ask: SheetsAsk;
@@ -113,12 +113,54 @@ export interface PublishedSet {
   readonly best: number;
 }
 
-/** 500 instances; none where they are not there. */
+/** None where they are not there. */
+function instancesIn<T>(file: string): readonly T[] {
+  const path = `${PUBLISHED}/${file}.json`;
+  return existsSync(path) ? (JSON.parse(readFileSync(path, 'utf8')) as { readonly instances: readonly T[] }).instances : []; // prettier-ignore
+}
+
+/** 500 instances. */
 export function publishedSets(mode: Mode): PublishedSet[] {
-  if (!existsSync(PUBLISHED)) return [];
-  const { instances } = JSON.parse(readFileSync(PUBLISHED, 'utf8')) as { readonly instances: readonly Instance[] };
-  return instances.map(({ bin: [width, height], items, best_known_bins }) => ({
+  return instancesIn<Instance>('classes-1-10').map(({ bin: [width, height], items, best_known_bins }) => ({
     ask: askOf(items, [[width, height, 1]], mode, 1, {}),
     best: best_known_bins[`2BP|${mode}|G`] ?? NaN,
   }));
+}
+
+interface SmallInstance {
+  readonly name: string;
+  readonly bin: readonly [number, number];
+  readonly items: Items;
+  readonly best_known_bins: number;
+}
+
+/**
+ * Small cutting-stock instances (Hifi 1997, Cung 2000, Fayard 1998, Oliveira and Ferreira 1990, Tschoeke and Holthoefer 1995,
+ * Herz), upright, with the optima of three stages of Chen and others 2016; one whose published value contradicts its bound is
+ * left out.
+ */
+export function cuttingSets(): PublishedSet[] {
+  return instancesIn<SmallInstance>('csp-small-3stage')
+    .filter(({ name }) => name !== 'wang1983/W')
+    .map(({ bin: [width, height], items, best_known_bins }) => ({
+      ask: askOf(items, [[width, height, 1]], 'O', 1, {}),
+      best: best_known_bins,
+    }));
+}
+
+interface CountedInstance {
+  readonly name: string;
+  readonly bins: readonly { readonly w: number; readonly h: number; readonly cost: number; readonly copies: number }[];
+  readonly items: Items;
+}
+
+/** Hopper and Turton 2002, M1 to M3: sheets of several sizes, so many of each, which cost their area; upright. */
+export function countedSets(): readonly { readonly name: string; readonly ask: SheetsAsk }[] {
+  return instancesIn<CountedInstance>('vsbp-hopper-turton').map(({ name, bins, items }) => {
+    const ask = askOf(items, bins.map(({ w, h, cost }) => [w, h, cost] as const), 'O', 1, { aim: 'cost' }); // prettier-ignore
+    return {
+      name,
+      ask: { ...ask, stock: ask.stock.map((one, index) => ({ ...one, count: bins[index]?.copies ?? 0 })) },
+    };
+  });
 }
