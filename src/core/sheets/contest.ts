@@ -52,7 +52,7 @@ export class Contest {
   #endHeat(): void {
     this.#rounds = 0;
     // One kind of sheet has one mix.
-    if (!this.#mixes || this.field.stock.length === 1) return;
+    if (!this.#mixes || this.field.byPrice.length === 1) return;
     if (this.#climbs.length > 1) {
       this.#climbs.sort((a, b) => a.lacking - b.lacking);
       this.#climbs = this.#climbs.slice(0, Math.ceil(this.#climbs.length / 2));

@@ -70,11 +70,13 @@ export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, pe
     return Array.from({ length: count }, () => piece);
   });
   const least = Math.min(...each.map((piece) => Math.min(piece.width, piece.height)));
+  // What no piece goes into is no stock.
+  const useful = sheets.map((sheet) => (each.some((piece) => holds(sheet, piece)) ? sheet : { ...sheet, count: 0 }));
   const perArea = ({ cost, width, height }: FieldStock) => cost / (width * height);
-  const byPrice = sheets.map((_, index) => index).sort((a, b) => perArea(sheets[a]!) - perArea(sheets[b]!) || a - b);
+  const byPrice = useful.flatMap(({ count }, index) => (count > 0 ? [index] : [])).sort((a, b) => perArea(sheets[a]!) - perArea(sheets[b]!) || a - b); // prettier-ignore
   return {
     pieces: each,
-    stock: sheets,
+    stock: useful,
     byPrice,
     stages: stages ?? Infinity,
     longest: longestCut === undefined ? Infinity : toGrid(longestCut) + saw,
@@ -83,4 +85,14 @@ export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, pe
     keep: keep ?? USUAL_KEEP,
     largest,
   };
+}
+
+/** Whether a piece lies on a sheet, either way round where it may. */
+export function holds({ width, height }: Pick<FieldStock, 'width' | 'height'>, piece: FieldPiece): boolean {
+  return sidesOf(piece).some(([wide, high]) => wide <= width && high <= height);
+}
+
+/** Its ways round. */
+export function sidesOf({ width, height, mayTurn }: FieldPiece): (readonly [number, number])[] {
+  return mayTurn ? [[width, height], [height, width]] : [[width, height]]; // prettier-ignore
 }

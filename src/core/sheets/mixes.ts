@@ -13,15 +13,15 @@ const MOST_KINDS = 4;
  * Mixes that cost no more than the goal, that nothing can be added to, and whose area is enough; those with the most area
  * first. Undefined where there are too many kinds to tell them apart: any mix within the goal will do then.
  */
-export function mixesWithin({ stock, pieces }: Field, goal: number): readonly Mix[] | undefined {
-  if (stock.length > MOST_KINDS || stock.some(({ cost }) => cost <= 0)) return undefined;
+export function mixesWithin({ stock, pieces, byPrice }: Field, goal: number): readonly Mix[] | undefined {
+  if (byPrice.length > MOST_KINDS || stock.some(({ cost, count }) => count > 0 && cost <= 0)) return undefined;
   const largest = Math.max(...stock.map(({ width, height }) => width * height));
   const areas = stock.map(({ width, height }) => (width * height) / largest);
   const needed = pieces.reduce((sum, { area }) => sum + area, 0) * (1 - 1e-9);
   const found: { readonly mix: Mix; readonly area: number }[] = [];
   const fill = (kind: number, left: number, mix: readonly number[]) => {
     const { cost, count } = stock[kind]!;
-    const most = Math.min(count, Math.floor(left / cost + 1e-9), pieces.length);
+    const most = count === 0 ? 0 : Math.min(count, Math.floor(left / cost + 1e-9), pieces.length);
     if (kind === stock.length - 1) {
       const whole = [...mix, most];
       const area = whole.reduce((sum, each, index) => sum + each * areas[index]!, 0);
