@@ -1,16 +1,25 @@
 /** Plans of sheets as the terminal tells them, and as data. */
 import type { Box } from '../../core/geometry/box';
+import { moneyText, ofParts } from '../../core/money';
 import type { Unplanned } from '../../core/sheets/board-asks';
+import { COST_PLACES } from '../../core/sheets/board-stock';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { keepingOf, type KeepRule } from '../../core/sheets/remnants';
 import { leftWords, pieceRows, planWords, settingsWords, shareWords, sheetTitle, stepRows, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
 import type { Showing } from '../../core/units';
 import { columns, paragraph, wrap } from './text';
 
-/** The plan as data, with what becomes of each part that is left. */
-export function boardData({ board, plan }: PlannedBoard, rule: KeepRule): object {
+/** The plan as data, with what becomes of each part that is left; amounts as texts, since they are exact. */
+export function boardData({ board, plan, ask, isPriced }: PlannedBoard, rule: KeepRule): object {
   const left = (boxes: readonly Box[]) => boxes.map((box) => ({ ...box, keeping: keepingOf(box, rule) }));
-  return { board, ...plan, sheets: plan.sheets.map((sheet) => ({ ...sheet, left: left(sheet.left) })) };
+  const isMoney = isPriced && ask.aim !== 'sheets';
+  const told = (cost: number) => (isMoney ? moneyText(ofParts(cost, COST_PLACES)) : cost);
+  const counts = isMoney ? 'money' : ask.aim === 'sheets' ? 'new sheets' : 'area of new sheets, 1000 mm²';
+  const sheets = plan.sheets.map(({ stock, ...sheet }) => {
+    const cost = isPriced ? moneyText(ofParts(stock.cost, COST_PLACES)) : stock.cost;
+    return { ...sheet, stock: { ...stock, cost }, left: left(sheet.left) };
+  });
+  return { board, ...plan, cost: told(plan.cost), atLeast: told(plan.atLeast), counts, sheets };
 }
 
 export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showing, width: number): string {

@@ -1,7 +1,7 @@
 /** `sheets`: cuts the boards of one job or a whole show from as little stock as can be found. */
 import { isError } from '../../core/problem';
 import { boardAsks } from '../../core/sheets/board-asks';
-import { tooFew } from '../../core/sheets/size-problems';
+import { whyNoPlan } from '../../core/sheets/why-no-plan';
 import { showingOf } from '../../core/units';
 import { filesText } from '../export-into';
 import { jsonOption } from '../options';
@@ -57,11 +57,11 @@ ${PAPERS_HELP}`,
     const { asks, unplanned, problems: wrong } = boardAsks(found.jobs, choice.value);
     const boards = await searchBoards(world, asks, options.rounds);
     if (!boards) return refuse({ code: 130, problems: [machineProblem('cancelled', 'Stopped; nothing was written or used.')] }, json, world); // prettier-ignore
+    const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } }, options.units);
     const lacking = asks.filter(({ board }) => !boards.some((one) => one.board === board));
     const told = found.problems.filter(({ severity }) => severity !== 'note');
-    const problems = [...choice.problems, ...told, ...wrong, ...lacking.map(({ board }) => tooFew(board))];
+    const problems = [...choice.problems, ...told, ...wrong, ...lacking.map((one) => whyNoPlan(one, showing))];
     if (problems.some(isError)) return refuse({ code: 1, problems }, json, world);
-    const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } }, options.units);
     const { keep, stock } = choice.value;
     const papers = await putOnPaper(world, found.jobs, { boards, unplanned, keep }, showing, options);
     if (!papers.ok) return refuse(papers, json, world);

@@ -6,14 +6,14 @@ import { MM_PER_INCH, type Unit } from '../units';
 import type { Stock } from './ask';
 import { grainUp, hasGrain, stockName, type StockSheet } from './stock-sheet';
 
-/** Places of decimals that costs are counted in. */
-export const COST_PLACES = 2;
+/** Places of decimals that costs are counted in: as many as an amount may have. */
+export const COST_PLACES = 6;
 
 export interface BoardStock {
   readonly stock: readonly Stock[];
   /** Whether every new sheet has a price, so that costs are money. */
   readonly isPriced: boolean;
-  /** Whether no sheet was listed, and a usual one is taken. */
+  /** Whether no new sheet was listed, and a usual one is taken. */
   readonly isTaken: boolean;
   /** True where pieces may not be turned. */
   readonly hasGrain: boolean;
@@ -33,9 +33,13 @@ export function boardStock(
   const isPriced = news.length > 0 && news.every(({ sheet: { price } }) => price !== undefined);
   const kerf = listed.find((sheet) => sheet.kerf !== undefined)?.kerf;
   const trim = listed.find((sheet) => sheet.kind === 'sheet' && sheet.trim !== undefined)?.trim;
-  const isTaken = rows.length === 0;
+  // Remnants alone say nothing of new sheets; a sheet that is counted as none says that there are none.
+  const isTaken = news.length === 0;
   return {
-    stock: isTaken ? [usualSheet(units)] : rows.map((row, index) => stockOf(row, index, isPriced)),
+    stock: [
+      ...rows.map((row, index) => stockOf(row, index, isPriced)),
+      ...(isTaken ? [usualSheet(units, rows.length + 1)] : []),
+    ],
     isPriced,
     isTaken,
     hasGrain: listed.some(hasGrain),
@@ -73,8 +77,7 @@ function stockOf({ sheet, listed }: Row, index: number, inMoney: boolean): Stock
   const { kind, price, count } = sheet;
   const { width, height } = grainUp(sheet);
   // What is there anyway costs nothing; new sheets of no known price count by their area.
-  const cost =
-    inMoney && price ? inParts(price, COST_PLACES) : kind === 'remnant' ? 0 : Math.ceil((width * height) / 1000);
+  const cost = inMoney && price ? inParts(price, COST_PLACES) : kind === 'remnant' ? 0 : costByArea({ width, height });
   return {
     id: `${kind} ${index + 1}`,
     kind,
@@ -89,7 +92,11 @@ function stockOf({ sheet, listed }: Row, index: number, inMoney: boolean): Stock
 /** Mat board is sold so where nothing else is known: common practice, no source; the metric size from memory. */
 const USUAL = { in: { width: 32 * MM_PER_INCH, height: 40 * MM_PER_INCH }, mm: { width: 800, height: 1200 } };
 
-export function usualSheet(units: Unit): Stock {
+export function usualSheet(units: Unit, number = 1): Stock {
   const size = units === 'in' ? USUAL.in : USUAL.mm;
-  return { id: 'sheet 1', kind: 'sheet', ...size, cost: 1 };
+  return { id: `sheet ${number}`, kind: 'sheet', ...size, cost: costByArea(size) };
+}
+
+function costByArea({ width, height }: Size): number {
+  return Math.ceil((width * height) / 1000);
 }

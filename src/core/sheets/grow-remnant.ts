@@ -39,7 +39,7 @@ export function* growRemnant(
   objective: Objective,
   start: Judged,
 ): Generator<Judged, Judged> {
-  let best = yield* tidied(field, random, objective, start);
+  let best = yield* tidied(field, random, objective, yield* onFewer(field, random, objective, start));
   let step = 0;
   while (step < STEPS.length) {
     let grown: Judged | undefined;
@@ -70,6 +70,45 @@ function bestOf(objective: Objective, plans: readonly Found[]): Judged {
 
 function allTightened({ sheets, cost }: Found, { trees }: Field): Found {
   return { cost, sheets: sheets.map(({ stock, tree }) => new OpenSheet(stock, tightened(tree, trees))) };
+}
+
+/** Without some sheet that costs nothing, for as long as the others have room for what was on it. */
+function* onFewer(field: Field, random: Random, objective: Objective, start: Judged): Generator<Judged, Judged> {
+  let best = start;
+  for (const stock of field.stock.keys()) {
+    for (;;) {
+      const mix = ownMix(field, best.found);
+      if (mix[stock] === 0 || field.stock[stock]!.cost > 0) break;
+      const fewer = mix.map((count, index) => (index === stock ? count - 1 : count));
+      const search = climbed(field, new Climb(field, random, ordersOf(field), best.found, best.found.cost, fewer));
+      let next = search.next();
+      while (!next.done) {
+        yield best;
+        next = search.next();
+      }
+      const judged = next.value && objective.judge(next.value);
+      if (!judged || !objective.isBetter(judged, best)) break;
+      best = judged;
+    }
+  }
+  return best;
+}
+
+function ownMix({ stock }: Field, { sheets }: Found): Mix {
+  return stock.map((_, index) => sheets.filter((sheet) => sheet.stock === index).length);
+}
+
+/** What a climb finds within its rounds. */
+function* climbed({ pieces }: Field, climb: Climb): Generator<undefined, Found | undefined> {
+  const turns = Math.min(MOST_TURNS, Math.ceil(pieces.length / PIECES_A_TURN));
+  for (let turn = 0; turn < turns; turn++) {
+    for (let round = 0; round < BETWEEN; round++) {
+      const found = climb.round();
+      if (found) return found;
+    }
+    yield undefined;
+  }
+  return undefined;
 }
 
 interface Target extends Size {
@@ -139,7 +178,7 @@ function drawn(all: readonly number[], most: number, random: Random): number[] {
 
 /** The plan's own mix, and those that would cost less for what their remnant is worth. */
 function mixesFor(field: Field, objective: Objective, { found, cost }: Judged): readonly Mix[] {
-  const own = field.stock.map((_, stock) => found.sheets.filter((sheet) => sheet.stock === stock).length);
+  const own = ownMix(field, found);
   if (objective.worth === 0) return [own];
   const dearest = Math.max(...field.stock.map((stock) => stock.cost));
   const within = mixesWithin(field, cost + objective.worth * dearest) ?? swaps(field, own);
@@ -172,19 +211,9 @@ function* reach(
   const index = field.pieces.length;
   const remnant: FieldPiece = { wanted: -1, width, height, mayTurn: false, area: (width * height) / field.largest };
   const more: Field = { ...field, pieces: [...field.pieces, remnant] };
-  const climb = new Climb(more, random, ordersOf(more), from, cost, mix);
-  const turns = Math.min(MOST_TURNS, Math.ceil(field.pieces.length / PIECES_A_TURN));
-  for (let turn = 0; turn < turns; turn++) {
-    for (let round = 0; round < BETWEEN; round++) {
-      const found = climb.round();
-      if (!found) continue;
-      const sheets = found.sheets.map(
-        (sheet) => new OpenSheet(sheet.stock, withoutPiece(sheet.tree, index, field.trees)),
-      );
-      const used = sheets.filter(({ isEmpty }) => !isEmpty);
-      return { sheets: used, cost: used.reduce((sum, { stock }) => sum + field.stock[stock]!.cost, 0) };
-    }
-    yield undefined;
-  }
-  return undefined;
+  const found = yield* climbed(field, new Climb(more, random, ordersOf(more), from, cost, mix));
+  if (!found) return undefined;
+  const sheets = found.sheets.map(({ stock, tree }) => new OpenSheet(stock, withoutPiece(tree, index, field.trees)));
+  const used = sheets.filter(({ isEmpty }) => !isEmpty);
+  return { sheets: used, cost: used.reduce((sum, { stock }) => sum + field.stock[stock]!.cost, 0) };
 }

@@ -1,4 +1,4 @@
-/** What a plan is judged by: its cost, what its largest remnant is worth of that, and among equals how well the rest can be used. */
+/** What a plan is judged by: its cost, what its largest remnant is worth of that, and among equals on how few sheets it lies and how well the rest can be used. */
 import type { Found } from './climb';
 import type { Field } from './field';
 import { freeParts, type FreePart } from './free-parts';
@@ -9,6 +9,8 @@ export interface Judged {
   readonly cost: number;
   /** The largest that is kept, else the largest. */
   readonly remnant: FreePart | undefined;
+  /** The largest sheet that is there anyway and stays whole. */
+  readonly whole: number;
   /** The more, the fewer and larger the parts that are left. */
   readonly order: number;
 }
@@ -25,12 +27,16 @@ export class Objective {
     const valued = parts.map((part) => ({ part, credit: this.#creditOf(part) }));
     const [most] = valued.toSorted((a, b) => b.credit - a.credit || b.part.kept - a.part.kept);
     const order = parts.reduce((sum, { area }) => sum + (area / this.field.largest) ** 1.5, 0);
-    return { found, cost: found.cost - (most?.credit ?? 0), remnant: most?.part, order };
+    return { found, cost: found.cost - (most?.credit ?? 0), remnant: most?.part, whole: this.#wholeLeft(found), order };
   }
 
   isBetter(one: Judged, other: Judged): boolean {
     const less =
-      compare(one.cost, other.cost) || compare(keptIn(other), keptIn(one)) || compare(other.order, one.order);
+      compare(one.cost, other.cost) ||
+      compare(Math.max(other.whole, keptIn(other)), Math.max(one.whole, keptIn(one))) ||
+      one.found.sheets.length - other.found.sheets.length ||
+      compare(keptIn(other), keptIn(one)) ||
+      compare(other.order, one.order);
     return less < 0;
   }
 
@@ -41,6 +47,14 @@ export class Objective {
     if (this.worth * price > 0 && lacking > 1e-9) return (lacking / (this.worth * price)) * this.#areaOf(stock);
     if (lacking > 1e-9) return undefined;
     return lacking < -1e-9 ? 0 : keptIn(than);
+  }
+
+  #wholeLeft({ sheets }: Found): number {
+    const used = (stock: number) => sheets.filter((sheet) => sheet.stock === stock).length;
+    const areas = this.field.stock.flatMap(({ cost, count }, stock) =>
+      cost === 0 && count < Infinity && used(stock) < count ? [this.#areaOf(stock)] : [],
+    );
+    return Math.max(0, ...areas);
   }
 
   #creditOf({ kept, area, stock }: FreePart): number {

@@ -25,6 +25,9 @@ export type StockColumn = (typeof STOCK_COLUMNS)[number]['key'];
 export const MOST_KERF = 20;
 export const MOST_TRIM = 200;
 
+/** Of one sheet: sums of a thousand are exact. */
+const MOST_PRICE = 1_000_000;
+
 /** Rows of the longest list. */
 const MOST_SHEETS = 2000;
 
@@ -62,6 +65,7 @@ function readSheet(cells: Cells<StockColumn>): StockSheet {
   // Of a remnant there is one unless more are counted.
   const count = cells.whole('count', 0, 100_000) ?? (kind === 'remnant' ? 1 : undefined);
   const price = cells.money('price');
+  if (price?.gt(MOST_PRICE)) cells.wrong('price-too-large', 'price', `a sheet costs at most ${MOST_PRICE}; write prices in a larger unit`); // prettier-ignore
   const kerf = cells.length('kerf', { zero: true, most: MOST_KERF });
   const trim = cells.length('trim', { zero: true, most: MOST_TRIM });
   const grain = cells.word('grain', GRAINS);

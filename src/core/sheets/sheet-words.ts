@@ -1,6 +1,6 @@
 /** A plan of sheets in words: what to take, how to cut it in order, and what is left. */
 import { heightOf, widthOf, type Box } from '../geometry/box';
-import { ofParts, roundedText } from '../money';
+import { moneyText, ofParts } from '../money';
 import { counted } from '../phrases';
 import { lengthText, showSetting, sizeText, type Showing } from '../units';
 import type { PieceKind } from '../pieces/piece';
@@ -25,7 +25,7 @@ export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
 
 /** What the sheets cost together; empty where they have no prices. */
 export function paidText({ plan, isPriced }: Pick<PlannedBoard, 'plan' | 'isPriced'>): string {
-  return isPriced ? roundedText(ofParts(plan.sheets.reduce((sum, { stock }) => sum + stock.cost, 0), COST_PLACES)) : ''; // prettier-ignore
+  return isPriced ? moneyText(ofParts(plan.sheets.reduce((sum, { stock }) => sum + stock.cost, 0), COST_PLACES)) : ''; // prettier-ignore
 }
 
 /** What to fetch before the first cut: `2 new sheets, 32 x 40 in; 1 remnant, 20 x 24 in`. */

@@ -4,7 +4,7 @@ import type { Problem } from '../problem';
 import { lengthText, sizeText, type Showing } from '../units';
 import type { SheetsAsk, Stock, WantedPiece } from './ask';
 import { usualSheet } from './board-stock';
-import type { StockSheet } from './stock-sheet';
+import { grainUp, type StockSheet } from './stock-sheet';
 
 export function sizeTaken(board: string, showing: Showing): Problem {
   const size = sizeText(usualSheet(showing.unit), showing);
@@ -33,7 +33,7 @@ export function tooLarge(
     if (uncut) return [beyondCutter(piece, uncut, ask, showing)];
     const largest = sheets.reduce((a, b) => (b.width * b.height > a.width * a.height ? b : a));
     const limit = sizeText(largest, showing);
-    const others = all.filter((sheet) => fitOf(piece, sheet, ask) === 'fits');
+    const others = all.filter((one) => one.board.toLowerCase() !== board.toLowerCase() && fitOf(piece, grainUp(one), ask) === 'fits'); // prettier-ignore
     return [
       {
         code: 'piece-larger-than-sheets',
@@ -86,15 +86,17 @@ function whyNot(piece: WantedPiece, room: Size, showing: Showing): string {
     if (short(piece) > short(room) + LAST_BITS) return `, and ${told(short(piece))} is more than ${told(short(room))}`;
     return `, and ${told(long(piece))} is more than ${told(long(room))}`;
   }
-  return piece.width > room.width + LAST_BITS
-    ? `, and ${told(piece.width)} across is more than ${told(room.width)}`
-    : `, and ${told(piece.height)} up is more than ${told(room.height)}`;
+  const side =
+    piece.width > room.width + LAST_BITS
+      ? `${told(piece.width)} across is more than ${told(room.width)}`
+      : `${told(piece.height)} up is more than ${told(room.height)}`;
+  return `, and ${side}, since grain or pattern keeps it from being turned`;
 }
 
 function whatWould(sheets: readonly StockSheet[], showing: Showing): string {
   const [least] = sheets.toSorted((a, b) => a.width * a.height - b.width * b.height);
-  if (!least) return 'No sheet in the list is large enough: list a larger one';
-  return `Of the sheets in the list ${sizeText(least, showing)} of “${least.board}” would do`;
+  if (!least) return 'List a larger one';
+  return `List a larger one (the list has ${sizeText(grainUp(least), showing)} of another board, “${least.board}”)`;
 }
 
 function beyondCutter(piece: WantedPiece, sheet: Stock, { longestCut = 0 }: SheetsAsk, showing: Showing): Problem {
@@ -108,17 +110,5 @@ function beyondCutter(piece: WantedPiece, sheet: Stock, { longestCut = 0 }: Shee
     value: size,
     limit,
     remedy: 'a longer cutter, or a sheet cut to size',
-  };
-}
-
-/** Of a board that no plan was found for, though each piece comes from some sheet. */
-export function tooFew(board: string): Problem {
-  return {
-    code: 'too-few-sheets',
-    severity: 'error',
-    at: 'stock',
-    message: `There are too few sheets of “${board}” for all its pieces; list more, or leave their count empty.`,
-    value: board,
-    remedy: 'more sheets',
   };
 }

@@ -7,7 +7,7 @@ import { USUAL_KEEP } from '../../core/sheets/remnants';
 import { boardAsks, type BoardAsk, type BoardAsks } from '../../core/sheets/board-asks';
 import { COST_PLACES } from '../../core/sheets/board-stock';
 import type { PlacedPiece } from '../../core/sheets/plan';
-import { tooFew } from '../../core/sheets/size-problems';
+import { whyNoPlan } from '../../core/sheets/why-no-plan';
 import type { StockStep } from '../../core/sheets/stock-steps';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
 import { pinOf, putPin, withPins, type Putting } from '../edits/pins';
@@ -89,7 +89,9 @@ export class SheetsDesk {
   readonly problems = $derived<readonly Problem[]>([
     ...this.asked.problems,
     ...this.#keeping.problems,
-    ...this.planning.slots.flatMap(({ state, asked }) => (state === 'none' ? [tooFew(asked.board)] : [])),
+    ...this.planning.slots.flatMap(({ state, asked }) =>
+      state === 'none' ? [whyNoPlan(asked, this.from.session.showing)] : [],
+    ),
   ]);
 
   choose(change: Partial<SheetChoices>): void {

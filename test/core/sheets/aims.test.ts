@@ -88,8 +88,8 @@ describe('of plans that cost as much', () => {
         const found = planned(askOf(wanted, [sheet(12 / 25.4, 11 / 25.4)], { keep }), 20_000);
         if (found?.sheets.length !== 1 || most === 0) return;
         held += 1;
-        // Of three pieces the largest there is, of four within a twentieth of it.
-        expect(Math.max(0, ...areas(found))).toBeGreaterThan((sizes.length < 4 ? most : 0.95 * most) - 1e-6);
+        // Of three pieces the largest there is, of four within a tenth of it.
+        expect(Math.max(0, ...areas(found))).toBeGreaterThan((sizes.length < 4 ? most : 0.9 * most) - 1e-6);
       }),
       { numRuns: 60 },
     );

@@ -44,7 +44,7 @@ const small = Array.from({ length: 36 }, (_, index) => {
 function byHand(): Case {
   const ask: SheetsAsk = {
     pieces: [{ id: 'Chart', width: 406.4, height: 508, count: 10, mayTurn: true }],
-    stock: [{ id: 'sheet 1', kind: 'sheet', width: 812.8, height: 1016, cost: 850 }],
+    stock: [{ id: 'sheet 1', kind: 'sheet', width: 812.8, height: 1016, cost: 8_500_000 }],
     kerf: 0,
     trim: 0,
     aim: 'cost',
