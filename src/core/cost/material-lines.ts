@@ -88,7 +88,9 @@ function mouldingCharged({ made: { moulding }, layout, prices: { mitreWaste }, s
 export function partLine({ prices, layout, showing }: LinesAsk, slot: CostSlot, name: PartName, what: string): Line {
   const price = prices.parts.get(name);
   const line = { slot, what, quantity: '1 frame' };
-  if (!price) return { ...line, basis: `no row “part” for ${name} in the price list` };
+  if (!price) {
+    return { ...line, basis: `no row “part” for ${name} in the price list`, lacks: { in: 'prices', what: 'part', name } };
+  }
   const { amount, per } = price;
   const { blank } = layout.frame;
   const told = `at ${priceText(amount, prices.currency)} per ${per}`;
