@@ -100,11 +100,15 @@ async function makePapers(costs: CostsMade, { options, baseName }: CostsRequest,
   const { only, paper, showing } = options;
   const fonts = await readFonts(resources);
   try {
-    return await makeCostPapers(costs, { only, paper, showing, baseName }, {
-      fonts,
-      onProgress: ({ done: part, step }) => onProgress?.({ done: part * MAKING, step }),
-      ...(signal ? { signal } : {}),
-    });
+    return await makeCostPapers(
+      costs,
+      { only, paper, showing, baseName },
+      {
+        fonts,
+        onProgress: ({ done: part, step }) => onProgress?.({ done: part * MAKING, step }),
+        ...(signal ? { signal } : {}),
+      },
+    );
   } catch (error) {
     if (signal?.aborted) return undefined;
     throw error;

@@ -42,6 +42,9 @@ export function plainBoards(used: BoardsUsed): PlainBoardsUsed {
 export function boardsFrom(plain: PlainBoardsUsed): BoardsUsed {
   return plain.map(({ sheets, ...board }) => ({
     ...board,
-    sheets: sheets.map(({ price, ...sheet }) => ({ ...sheet, ...(price === undefined ? {} : { price: money(price) }) })),
+    sheets: sheets.map(({ price, ...sheet }) => ({
+      ...sheet,
+      ...(price === undefined ? {} : { price: money(price) }),
+    })),
   }));
 }

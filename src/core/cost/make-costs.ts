@@ -63,7 +63,12 @@ function ofJobs(ask: Exclude<CostsAsk, { how: 'against custom' }>): Result<Costs
   return good({ costed: made.value, names, isCompared }, made.problems);
 }
 
-function againstCustom({ job, shelf, prices, moulding }: Extract<CostsAsk, { how: 'against custom' }>): Result<CostsMade> {
+function againstCustom({
+  job,
+  shelf,
+  prices,
+  moulding,
+}: Extract<CostsAsk, { how: 'against custom' }>): Result<CostsMade> {
   const found = readyOrMade(job, shelf, moulding);
   if (!found.ok) return found;
   const made = costSheets({ jobs: found.value, shelf, prices });

@@ -89,7 +89,11 @@ export function partLine({ prices, layout, showing }: LinesAsk, slot: CostSlot, 
   const price = prices.parts.get(name);
   const line = { slot, what, quantity: '1 frame' };
   if (!price) {
-    return { ...line, basis: `no row “part” for ${name} in the price list`, lacks: { in: 'prices', what: 'part', name } };
+    return {
+      ...line,
+      basis: `no row “part” for ${name} in the price list`,
+      lacks: { in: 'prices', what: 'part', name },
+    };
   }
   const { amount, per } = price;
   const { blank } = layout.frame;

@@ -6,12 +6,7 @@ import type { PlacedEntry, PriceEntry } from './price-entry';
 type Entries = readonly PlacedEntry[];
 
 export function pricesProblems(entries: Entries): Problem[] {
-  return [
-    ...doubleProblems(entries),
-    ...otherBases(entries),
-    ...lacking(entries),
-    ...unfitRounding(entries),
-  ];
+  return [...doubleProblems(entries), ...otherBases(entries), ...lacking(entries), ...unfitRounding(entries)];
 }
 
 /** Rows that say the same thing, of which one has to go. */

@@ -39,7 +39,14 @@ function readEntry(cells: PriceCells): PlacedEntry | undefined {
   if (what === undefined) return undefined;
   if (cells.text('value') === undefined) cells.need('value', `A row “${what}”`);
   const value = cells.text('value') === undefined ? {} : valueOf(what, cells);
-  return { line: cells.line, what, ...value, ...perOf(what, cells), ...nameOf(what, cells), ...given('note', cells.text('note')) };
+  return {
+    line: cells.line,
+    what,
+    ...value,
+    ...perOf(what, cells),
+    ...nameOf(what, cells),
+    ...given('note', cells.text('note')),
+  };
 }
 
 /** Greatest percent and number of minutes that are no slip of the pen. */
