@@ -60,7 +60,7 @@ function hungBy(ask: LinesAsk): Line[] {
         what: 'Hangers',
         quantity: '',
         basis: `it can’t hang as the job says: ${why}`,
-        lacks: { in: 'job' },
+        lacks: { in: 'job', at: 'hanging' },
       },
     ];
   }

@@ -30,7 +30,10 @@ export type CostSlot = (typeof SLOTS)[number];
 
 /** Where what a line lacks would be said: on the shelf, in a row of the price list, or in the job. */
 export type Lacking =
-  { readonly in: 'shelf' | 'job' } | { readonly in: 'prices'; readonly what: PriceWhat; readonly name?: string };
+  | { readonly in: 'shelf' }
+  /** By the path in the written job. */
+  | { readonly in: 'job'; readonly at: 'frame.name' | 'hanging' }
+  | { readonly in: 'prices'; readonly what: PriceWhat; readonly name?: string };
 
 export interface PricedLine {
   readonly group: CostGroup;

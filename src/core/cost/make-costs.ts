@@ -58,9 +58,16 @@ function ofJobs(ask: Exclude<CostsAsk, { how: 'against custom' }>): Result<Costs
     ...(moulding === undefined ? {} : { moulding }),
   });
   if (!made.ok) return made;
-  const isOne = jobs.length === 1 || isCompared;
-  const names = jobs.map(({ job: { title } }, index) => (isOne ? title : `${index + 1}  ${title}`));
-  return good({ costed: made.value, names, isCompared }, made.problems);
+  const titles = jobs.map(({ job }) => job.title);
+  const numbered = titles.map((title, index) => (titles.length === 1 ? title : `${index + 1}  ${title}`));
+  return good({ costed: made.value, names: isCompared ? toldApart(titles) : numbered, isCompared }, made.problems);
+}
+
+/** Variants of one job are often called the same. */
+function toldApart(titles: readonly string[]): string[] {
+  const isAlone = (title: string) => titles.filter((other) => other === title).length === 1;
+  const place = (index: number) => titles.slice(0, index + 1).filter((other) => other === titles[index]).length;
+  return titles.map((title, index) => (isAlone(title) ? title : `${title} (${place(index)})`));
 }
 
 function againstCustom({

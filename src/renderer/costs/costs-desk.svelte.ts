@@ -97,7 +97,10 @@ export class CostsDesk {
   readonly boardWords = $derived.by(() => {
     const { look } = this.from;
     if (!this.#bySheet || !this.made) return undefined;
-    if (!this.boards) return 'Boards are charged by the whole sheets that a job takes by itself. Once its sheets are planned in the view Sheets, by its share of that plan.'; // prettier-ignore
+    if (!this.boards) {
+      const alone = 'Boards are charged by the whole sheets that a job takes by itself.';
+      return this.how === 'by itself' ? `${alone} Once its sheets are planned in the view Sheets, by its share of that plan.` : alone; // prettier-ignore
+    }
     const others = look.sheetJobs.filter(({ laid }) => laid).length;
     const beside = [
       ...(look.copies > 1 ? [`${look.copies - 1} more ${look.copies === 2 ? 'copy' : 'copies'}`] : []),
