@@ -80,7 +80,13 @@ async function open(target: HTMLElement): Promise<void> {
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
   // What is chosen and reckoned from the user's lists must not begin with the generic ones.
-  await Promise.all([bench.cutters.load(), bench.shelf.load(), bench.stock.load(), bench.prices.load(), openDemo(bench)]);
+  await Promise.all([
+    bench.cutters.load(),
+    bench.shelf.load(),
+    bench.stock.load(),
+    bench.prices.load(),
+    openDemo(bench),
+  ]);
   mount(App, { target, props: { bench } });
   letGo();
   await openWanted(bench);
