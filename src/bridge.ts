@@ -1,4 +1,6 @@
 /** The one typed map of host calls: what a screen may ask of the machine it runs on, the same for every host. */
+import type { PlainBoardsUsed } from './core/cost/boards-used';
+import type { CostWay } from './core/cost/compare';
 import type { MachineOptions } from './core/cutting/machine-options';
 import type { Problem } from './core/problem';
 import type { Unplanned } from './core/sheets/board-asks';
@@ -17,7 +19,7 @@ export interface JobFile {
 }
 
 /** A list that the user keeps with the program, for all jobs. */
-export type KeptListName = 'cutters' | 'shelf' | 'stock';
+export type KeptListName = 'cutters' | 'shelf' | 'stock' | 'prices';
 
 /** Such a list as it lies there; text and stamp are left out while nothing was ever kept. */
 export interface KeptFile {
@@ -139,6 +141,24 @@ export interface SheetPaperFile {
   readonly bytes: number;
 }
 
+/** Papers of what jobs cost: for the customer with prices or without, and for the shop with every line (PDF). */
+export type CostPaperKind = 'proposal' | 'proposal-without-prices' | 'cost-sheet';
+
+export interface CostPapersOptions {
+  readonly how: CostWay;
+  /** Name of a moulding of the shelf, in place of the jobs' own; against custom: of which the frame to size is made. */
+  readonly moulding?: string | undefined;
+  readonly only: readonly CostPaperKind[];
+  readonly paper: Exclude<PaperName, 'blank'>;
+  readonly showing: Showing;
+}
+
+export interface CostPaperFile {
+  readonly kind: CostPaperKind;
+  readonly path: string;
+  readonly bytes: number;
+}
+
 /** Unsaved work kept by the host, so that a crash or a closed window loses nothing. */
 export interface Recovery {
   /** Which session of the screen it belongs to. */
@@ -161,6 +181,8 @@ export interface Progress {
 export interface HostCalls {
   info: { request: Record<string, never>; reply: HostInfo };
   samples: { request: Record<string, never>; reply: readonly SampleJob[] };
+  /** The invented price list that ships with the program. */
+  demoPrices: { request: Record<string, never>; reply: { readonly text: string } };
   /** Desktop only: the system's open dialog; undefined when the user changed their mind. */
   pickJob: {
     request: { readonly title?: string; readonly of?: 'job' | 'table' };
@@ -244,6 +266,25 @@ export interface HostCalls {
     };
     /** With warnings of names that the type on paper can't show. */
     reply: { readonly files: readonly SheetPaperFile[]; readonly problems: readonly Problem[] };
+  };
+  /** What jobs cost, on paper, reckoned from their texts; reports progress, cancelled with `cancel`. All files are written or none. */
+  exportCosts: {
+    request: {
+      readonly id: string;
+      /** Texts of job files. */
+      readonly jobs: readonly string[];
+      /** Tables of what the user has, and of the user's prices. */
+      readonly shelf: string;
+      readonly prices: string;
+      /** What a plan of sheets used, for the jobs in their order. */
+      readonly boards?: PlainBoardsUsed | undefined;
+      readonly options: CostPapersOptions;
+      readonly folder: string;
+      readonly baseName: string;
+      readonly replace: boolean;
+    };
+    /** With warnings and notes of the jobs, and of names that the type on paper can't show. */
+    reply: { readonly files: readonly CostPaperFile[]; readonly problems: readonly Problem[] };
   };
   cancel: { request: { readonly id: string }; reply: { readonly cancelled: boolean } };
   keepRecovery: { request: Omit<Recovery, 'kept'>; reply: { readonly kept: string } };

@@ -4,6 +4,8 @@ import { homedir } from 'node:os';
 import { join, sep } from 'node:path';
 import type { CallName, HostCalls, HostInfo, Progress, Reply } from '../bridge';
 import { writeCalibrationSheet } from './calibration-sheet';
+import { readDemoPrices } from './demo-prices';
+import { exportCosts } from './export-costs';
 import { exportJob } from './export-job';
 import { exportSheets } from './export-sheets';
 import { done, failed } from './failure';
@@ -89,6 +91,7 @@ function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handl
   return {
     info: async () => done(info),
     samples: () => readSamples(resources),
+    demoPrices: () => readDemoPrices(resources),
     listFolder: (request) => listFolder(request, info.folder),
     readJob: ({ path }) => readJob(path),
     saveJob: (request) => saveJob(request),
@@ -101,6 +104,8 @@ function createHandlers({ shell, resources, state, ...facts }: HostSetup): Handl
       stoppable(id, gone, (signal) => exportJob(request, { resources, onProgress, signal })),
     exportSheets: ({ id, ...request }, { onProgress, gone }) =>
       stoppable(id, gone, (signal) => exportSheets(request, { resources, onProgress, signal })),
+    exportCosts: ({ id, ...request }, { onProgress, gone }) =>
+      stoppable(id, gone, (signal) => exportCosts(request, { resources, onProgress, signal })),
     cancel: async ({ id }) => {
       const cancelled = running.has(id);
       running.get(id)?.abort();

@@ -2,6 +2,7 @@
 import { mkdir, rename, stat } from 'node:fs/promises';
 import { dirname, extname, join } from 'node:path';
 import type { HostCalls, KeptFile, KeptListName, Reply } from '../bridge';
+import { readPriceRows } from '../core/cost/read-price-rows';
 import { parseCutters } from '../core/job/cutter-list';
 import { isError, type Result } from '../core/problem';
 import { readStock } from '../core/sheets/read-stock';
@@ -24,6 +25,8 @@ const LISTS: Readonly<Record<KeptListName, KeptList>> = {
   cutters: { file: 'cutters.json', words: 'The list of cutters', read: parseCutters },
   shelf: { file: 'shelf.csv', words: 'The shelf', read: (text) => readShelf(text) },
   stock: { file: 'stock.csv', words: 'The stock', read: (text) => readStock(text) },
+  // Row by row: while a list is put together it may lack rows that others need.
+  prices: { file: 'prices.csv', words: 'The price list', read: readPriceRows },
 };
 
 /** Path of a list in the folder where the program keeps what it remembers. */

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { CallName, HostCalls } from '../bridge';
 import { MACHINE_LIMITS, ROTARY_AXES, type MachineMeasure } from '../core/cutting/machine-options';
 import { CORNERS } from '../core/cutting/tool-paths';
+import { boardsUsed, costPapersOptions } from './cost-requests';
 import { sheetPapersOptions, sheetPlans } from './sheet-requests';
 
 /** Longest path of the common systems (Linux: PATH_MAX, 4096 bytes). */
@@ -29,7 +30,7 @@ const machine = z.strictObject({
 /** Of a file in a folder that is named apart: no way out of it on any system. */
 // eslint-disable-next-line no-control-regex
 const plainName = z.string().regex(/^[^./\\:*?"<>|\u0000-\u001f][^/\\:*?"<>|\u0000-\u001f]{0,200}$/);
-const keptList = z.enum(['cutters', 'shelf', 'stock']);
+const keptList = z.enum(['cutters', 'shelf', 'stock', 'prices']);
 const paper = z.enum(['blank', 'letter', 'legal', 'tabloid', 'a4', 'a3']);
 const units = z.enum(['in', 'mm', 'cm']);
 
@@ -65,6 +66,7 @@ type RequestSchemas = { readonly [K in CallName]: z.ZodType<HostCalls[K]['reques
 const schemas: RequestSchemas = {
   info: nothing,
   samples: nothing,
+  demoPrices: nothing,
   pickJob: z.strictObject({ title: title.optional(), of: z.enum(['job', 'table']).optional() }),
   pickSavePath: z.strictObject({ suggested: path, title: title.optional() }),
   pickFolder: z.strictObject({ suggested: path.optional() }),
@@ -104,6 +106,17 @@ const schemas: RequestSchemas = {
     folder: path,
     baseName: z.string().max(1000),
     options: sheetPapersOptions,
+    replace: z.boolean(),
+  }),
+  exportCosts: z.strictObject({
+    id,
+    jobs: z.array(text).min(1).max(100),
+    shelf: text,
+    prices: text,
+    boards: boardsUsed.optional(),
+    options: costPapersOptions,
+    folder: path,
+    baseName: z.string().max(1000),
     replace: z.boolean(),
   }),
   cancel: z.strictObject({ id }),

@@ -147,7 +147,7 @@ const board = z.strictObject({ board: words, isPriced: z.boolean(), ask, plan } 
 
 const unplanned = z.strictObject({ material: words, name: words, count: whole } satisfies Fields<Unplanned>);
 
-const showing = z.strictObject({
+export const showing = z.strictObject({
   unit: z.enum(['in', 'mm', 'cm']),
   inchStep: z.literal([8, 16, 32, 64]),
   metricStep: z.literal([1, 0.5, 0.1]),

@@ -4,9 +4,10 @@ import type { HostClient, HostInfo } from '../bridge';
 import App from './App.svelte';
 import { PictureImageStore } from './canvas/picture-images.svelte';
 import { Stage } from './canvas/stage.svelte';
+import { CostsDesk } from './costs/costs-desk.svelte';
 import { Dialogs } from './dialogs/dialogs.svelte';
 import { KeptList } from './files/kept-list.svelte';
-import { CUTTERS, shelfKind, stockKind } from './files/list-kinds';
+import { CUTTERS, PRICES, shelfKind, stockKind } from './files/list-kinds';
 import { JobFile } from './files/job-file.svelte';
 import { emptyJob, start } from './files/new-job';
 import { openPath } from './files/open-path';
@@ -35,7 +36,9 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
     host,
     stockKind(() => session.units),
   );
+  const prices = new KeptList(host, PRICES);
   const [look, notice] = [new Look(), new Notice()];
+  const desk = new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list });
   return {
     host,
     info,
@@ -47,7 +50,9 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
     cutters: new KeptList(host, CUTTERS),
     shelf,
     stock,
-    desk: new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list }),
+    prices,
+    desk,
+    costs: new CostsDesk({ session, look, desk, shelf: () => shelf.list, prices: () => prices.list }),
     dialogs: new Dialogs(),
     notice,
   };
@@ -75,7 +80,13 @@ async function open(target: HTMLElement): Promise<void> {
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
   // What is chosen and reckoned from the user's lists must not begin with the generic ones.
-  await Promise.all([bench.cutters.load(), bench.shelf.load(), bench.stock.load(), openDemo(bench)]);
+  await Promise.all([
+    bench.cutters.load(),
+    bench.shelf.load(),
+    bench.stock.load(),
+    bench.prices.load(),
+    openDemo(bench),
+  ]);
   mount(App, { target, props: { bench } });
   letGo();
   await openWanted(bench);

@@ -1,10 +1,6 @@
 /** Finds the jobs, the shelf and the price list that were named, and reckons what is asked of them. */
-import type { BoardsUsed } from '../../core/cost/boards-used';
-import { countProblems } from '../../core/cost/compare';
-import { costSheets, type CostAsk, type Costed } from '../../core/cost/cost-sheet';
-import { planBoards } from '../../core/cost/plan-boards';
-import { readyOrMade } from '../../core/cost/ready-or-made';
-import { variantName } from '../../core/cost/cost-words';
+import { countProblems, type CostWay } from '../../core/cost/compare';
+import { makeCosts, type CostsAsk, type CostsMade } from '../../core/cost/make-costs';
 import type { Problem } from '../../core/problem';
 import type { CostOptions } from './cost-options';
 import { understandJob, type NoJob } from '../read-job';
@@ -13,16 +9,10 @@ import { findShelf } from '../shelf-option';
 import type { World } from '../world';
 import { findPrices } from './prices-option';
 
-export interface CostsFound {
+export interface CostsFound extends CostsMade {
   readonly ok: true;
-  readonly costed: readonly Costed[];
-  /** Of the jobs or variants. */
-  readonly names: readonly string[];
-  readonly isCompared: boolean;
   readonly problems: readonly Problem[];
 }
-
-type Beside = Pick<CostAsk, 'shelf' | 'prices'>;
 
 export async function findCosts(
   names: readonly string[],
@@ -37,54 +27,26 @@ export async function findCosts(
   const prices = await findPrices(options.prices, world);
   const beside = [...shelf.problems, ...prices.problems];
   if (!shelf.ok || !prices.ok) return { ok: false, code: 2, problems: beside };
-  const given = { shelf: shelf.value, prices: prices.value };
-  const found = againstCustom ? await variants(names[0] ?? '', given, moulding, world) : await jobs(names, given, options, world); // prettier-ignore
-  return { ...found, problems: [...beside, ...found.problems] };
+  const found = await findSubject(how, names, world);
+  if (!found.ok) return { ...found, problems: [...beside, ...found.problems] };
+  const made = makeCosts({ ...found.subject, shelf: shelf.value, prices: prices.value, moulding });
+  const problems = [...beside, ...found.problems, ...made.problems];
+  if (made.ok) return { ok: true, ...made.value, problems };
+  // A job for which no frame is there is right as it is; a moulding that is named is not.
+  return { ok: false, code: againstCustom && moulding === undefined ? 1 : 2, problems };
 }
 
-async function jobs(
+type Subject = Pick<Extract<CostsAsk, { how: 'against custom' }>, 'how' | 'job'> | Pick<Exclude<CostsAsk, { how: 'against custom' }>, 'how' | 'jobs'>; // prettier-ignore
+
+async function findSubject(
+  how: CostWay,
   names: readonly string[],
-  beside: Beside,
-  { moulding, compare }: CostOptions,
   world: World,
-): Promise<CostsFound | NoJob> {
+): Promise<{ readonly ok: true; readonly subject: Subject; readonly problems: readonly Problem[] } | NoJob> {
+  if (how === 'against custom') {
+    const opened = await understandJob(names[0] ?? '', world);
+    return opened.ok ? { ok: true, subject: { how, job: opened.job }, problems: opened.problems } : opened;
+  }
   const found = await findJobs(names, world);
-  if (!found.ok) return found;
-  const isShared = found.jobs.length > 1 && !compare && beside.prices.board.charge === 'by sheet used';
-  const boards: { boards?: BoardsUsed } = isShared ? { boards: planBoards(found.jobs, beside.shelf) } : {};
-  const made = costSheets({ jobs: found.jobs, ...beside, ...boards, ...(moulding === undefined ? {} : { moulding }) });
-  if (!made.ok) return { ok: false, code: 2, problems: made.problems };
-  const titles = found.jobs.map(({ job }, index) =>
-    found.jobs.length === 1 ? job.title : `${index + 1}  ${job.title}`,
-  );
-  return {
-    ok: true,
-    costed: made.value,
-    names: compare ? found.jobs.map(({ job }) => job.title) : titles,
-    isCompared: compare ?? false,
-    problems: [...found.problems, ...made.problems],
-  };
-}
-
-/** The frame that the job has of its own is not asked, and need not fit. */
-async function variants(
-  name: string,
-  beside: Beside,
-  moulding: string | undefined,
-  world: World,
-): Promise<CostsFound | NoJob> {
-  const opened = await understandJob(name, world);
-  if (!opened.ok) return opened;
-  const found = readyOrMade(opened.job, beside.shelf, moulding);
-  if (!found.ok)
-    return { ok: false, code: moulding === undefined ? 1 : 2, problems: [...opened.problems, ...found.problems] };
-  const made = costSheets({ jobs: found.value, ...beside });
-  if (!made.ok) return { ok: false, code: 2, problems: made.problems };
-  return {
-    ok: true,
-    costed: made.value,
-    names: found.value.map(variantName),
-    isCompared: true,
-    problems: [...opened.problems, ...found.problems, ...made.problems],
-  };
+  return found.ok ? { ok: true, subject: { how, jobs: found.jobs }, problems: found.problems } : found;
 }

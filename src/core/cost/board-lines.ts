@@ -44,7 +44,10 @@ function byArea(ask: LinesAsk, group: readonly Piece[]): Line {
   const price = priceFor(ask, group);
   const name = nameOf(group);
   if (!price || price.per === 'united in')
-    return { basis: `no price by area of “${name}”, neither in the price list nor on the shelf` };
+    return {
+      basis: `no price by area of “${name}”, neither in the price list nor on the shelf`,
+      lacks: { in: 'prices', what: 'board', name },
+    };
   const area = areaOf(group);
   return {
     quantity: areaIn(area, price.per),
@@ -56,7 +59,12 @@ function byArea(ask: LinesAsk, group: readonly Piece[]): Line {
 function byUnited(ask: LinesAsk, group: readonly Piece[]): Line {
   const price = priceFor(ask, group);
   const name = nameOf(group);
-  if (price?.per !== 'united in') return { basis: `no price by united inches of “${name}” in the price list` };
+  if (price?.per !== 'united in') {
+    return {
+      basis: `no price by united inches of “${name}” in the price list`,
+      lacks: { in: 'prices', what: 'board', name },
+    };
+  }
   const united = sumOf(group.map(({ cut, count }) => exactMm(cut.width).plus(exactMm(cut.height)).times(count)));
   return {
     quantity: unitedText(united),

@@ -49,13 +49,18 @@ export function sumRows(sheet: CostSheet): SumRow[] {
     }),
     ...(overhead ? [['Overhead', told(overhead.amount), `${percentText(overhead.percent)} of ${told(direct)}`] as const] : []), // prettier-ignore
     ['Cost', told(cost), without(sheet)],
-    ...(earning ? [[earning.of === 'margin' ? 'Margin' : 'Markup', told(earning.amount), earningWords(earning)] as const] : []), // prettier-ignore
+    ...(earning ? [[earningWord(earning), told(earning.amount), earningWords(earning)] as const] : []), // prettier-ignore
     ['Price', told(price), ''],
     ...(rounding ? [['Rounding', told(rounding.amount), roundingWords(rounding, sheet)] as const] : []),
     ...(net.eq(price) || !rounding ? [] : [['Price, rounded', told(net), ''] as const]),
     ...taxes.map(({ name, percent, amount }): SumRow => [name, told(amount), taxWords(percent, sheet)]),
     ['Total', `${sheet.currency.code} ${told(sheet.total)}`, totalWords(sheet)],
   ];
+}
+
+/** What is earned as the shop says it: of the price, or of the cost. */
+function earningWord(earning: Earning | undefined): string {
+  return earning?.of === 'margin' ? 'Margin' : 'Markup';
 }
 
 /** `margin 50 % = markup 100 %`: of the price, and of the cost. */
@@ -105,7 +110,7 @@ export function roundingNote({ currency: { code, places } }: CostSheet): string 
 export const COMPARED_HEAD = 'what';
 
 export function comparedRow({ what, cells }: ComparedRow, sheet: CostSheet): string[] {
-  return [comparedWhat(what), ...cells.map((cell) => comparedCell(cell, sheet))];
+  return [comparedWhat(what, sheet), ...cells.map((cell) => comparedCell(cell, sheet))];
 }
 
 const SLOT_WORDS: Readonly<Record<CostSlot, string>> = {
@@ -127,10 +132,10 @@ const SLOT_WORDS: Readonly<Record<CostSlot, string>> = {
   hang: 'Fixing the hangers',
 };
 
-function comparedWhat(what: ComparedWhat): string {
+function comparedWhat(what: ComparedWhat, { earning }: CostSheet): string {
   if (what.kind === 'line') return SLOT_WORDS[what.slot];
   if (what.kind === 'tax') return what.name;
-  return { overhead: 'Overhead', cost: 'Cost', earning: 'Markup', price: 'Price', rounding: 'Rounding', total: 'Total' }[what.kind]; // prettier-ignore
+  return { overhead: 'Overhead', cost: 'Cost', earning: earningWord(earning), price: 'Price', rounding: 'Rounding', total: 'Total' }[what.kind]; // prettier-ignore
 }
 
 /** `13.50 (+1.50)`; `at least` where a part of it is not counted. */

@@ -54,7 +54,15 @@ function hungBy(ask: LinesAsk): Line[] {
   const planned = planHanging({ ...known, frame, weighed: made.weight });
   if (!planned.ok) {
     const why = planned.problems.find(({ severity }) => severity === 'error')?.message ?? '';
-    return [{ slot: 'hangers', what: 'Hangers', quantity: '', basis: `it can’t hang as the job says: ${why}` }];
+    return [
+      {
+        slot: 'hangers',
+        what: 'Hangers',
+        quantity: '',
+        basis: `it can’t hang as the job says: ${why}`,
+        lacks: { in: 'job', at: 'hanging' },
+      },
+    ];
   }
   const comes = (part: Carried['part']) => COMES_AS[part].some((one) => job.frame.comesWith.includes(one));
   return planned.value.carried.filter(({ part }) => !comes(part)).map((part) => carriedLine(ask, planned.value, part));

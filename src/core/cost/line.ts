@@ -1,6 +1,7 @@
 /** One line of a cost sheet: what it is for, how much of it, the basis in words, and the amount, rounded to the currency. */
 import { roundedTo, type Money } from '../money';
 import type { Currency } from './currencies';
+import type { PriceWhat } from './price-rows';
 
 /** In the order of the sheet. */
 export const GROUPS = ['materials', 'fixings', 'mat work', 'labour'] as const;
@@ -27,6 +28,13 @@ export const SLOTS = [
 ] as const;
 export type CostSlot = (typeof SLOTS)[number];
 
+/** Where what a line lacks would be said: on the shelf, in a row of the price list, or in the job. */
+export type Lacking =
+  | { readonly in: 'shelf' }
+  /** By the path in the written job. */
+  | { readonly in: 'job'; readonly at: 'frame.name' | 'hanging' }
+  | { readonly in: 'prices'; readonly what: PriceWhat; readonly name?: string };
+
 export interface PricedLine {
   readonly group: CostGroup;
   readonly slot: CostSlot;
@@ -37,6 +45,8 @@ export interface PricedLine {
   readonly basis: string;
   /** Rounded half up to the currency's decimals; undefined: not known, and so not counted. */
   readonly amount?: Money;
+  /** Of a line that is not counted; undefined: the shelf. */
+  readonly lacks?: Lacking;
 }
 
 type Unrounded = Omit<PricedLine, 'group'>;
@@ -48,4 +58,9 @@ export function linesIn(group: CostGroup, { places }: Currency, lines: readonly 
     ...line,
     ...(amount ? { amount: roundedTo(amount, places) } : {}),
   }));
+}
+
+/** Where the price of a line that is not counted would be said. */
+export function lackingOf({ lacks = { in: 'shelf' } }: PricedLine): Lacking {
+  return lacks;
 }

@@ -58,9 +58,17 @@ function frameLine(ask: LinesAsk): Line {
   const { made, moulding, showing } = ask;
   const { length, sum } = mouldingCharged(ask);
   const [line] = costsFor(ask, [], { ...made.moulding, stick: length });
-  if (!moulding) return toLine(line, 'frame', '1 frame');
+  if (!moulding) {
+    const bought = toLine(line, 'frame', '1 frame');
+    return bought.amount || isFrameKnown(ask) ? bought : { ...bought, lacks: { in: 'job', at: 'frame.name' } };
+  }
   const found = toLine(line, 'frame', lengthText(length, showing));
   return found.amount ? { ...found, basis: `${found.basis}: ${sum}` } : found;
+}
+
+/** Whether what the job calls its frame is one of the shelf, so that only the price is missing. */
+function isFrameKnown({ job: { frame }, shelf }: LinesAsk): boolean {
+  return ofKind(shelf, 'frame').some(({ name }) => name.toLowerCase() === frame.name?.toLowerCase());
 }
 
 /** Without the last bits of doubles; `sum` as one would follow it with a pencil. */
@@ -88,7 +96,13 @@ function mouldingCharged({ made: { moulding }, layout, prices: { mitreWaste }, s
 export function partLine({ prices, layout, showing }: LinesAsk, slot: CostSlot, name: PartName, what: string): Line {
   const price = prices.parts.get(name);
   const line = { slot, what, quantity: '1 frame' };
-  if (!price) return { ...line, basis: `no row “part” for ${name} in the price list` };
+  if (!price) {
+    return {
+      ...line,
+      basis: `no row “part” for ${name} in the price list`,
+      lacks: { in: 'prices', what: 'part', name },
+    };
+  }
   const { amount, per } = price;
   const { blank } = layout.frame;
   const told = `at ${priceText(amount, prices.currency)} per ${per}`;

@@ -18,7 +18,7 @@ export function planBoards(jobs: readonly LaidJob[], shelf: Shelf): BoardsUsed {
   return boardAsks(jobs, choice).asks.flatMap(({ board, ask }): BoardUsed[] => {
     const plan = planSheets(ask, { goOn: (rounds) => rounds < ROUNDS });
     return plan
-      ? [{ board, sheets: usedSheets(plan, board, shelf), areas: jobs.map((one) => areaIn(one, board)) }]
+      ? [{ board, sheets: usedSheets(plan, board, shelf), areas: jobs.map((one) => areaOfBoard(one, board)) }]
       : [];
   });
 }
@@ -34,7 +34,8 @@ function usedSheets({ sheets }: SheetPlan, board: string, shelf: Shelf): UsedShe
   return [...alike.values()];
 }
 
-function areaIn({ job, layout }: LaidJob, board: string): number {
+/** Of all pieces of a job that are cut from a board, mm². */
+export function areaOfBoard({ job, layout }: LaidJob, board: string): number {
   const isOf = ({ kind, material, comesWithFrame }: Piece) =>
     !comesWithFrame && (kind === 'mat' || kind === 'mount board') && material.toLowerCase() === board.toLowerCase();
   return jobPieces(job, layout)

@@ -1,18 +1,17 @@
 /** What is wrong between the rows of a price list: said twice, at odds with one another, or lacking another row. */
 import type { Problem } from '../problem';
 import { BOARD_BASES, type BoardCharge } from './price-list';
-import type { PriceEntry } from './price-entry';
+import type { PlacedEntry, PriceEntry } from './price-entry';
 
-type Entries = readonly PriceEntry[];
+type Entries = readonly PlacedEntry[];
 
 export function pricesProblems(entries: Entries): Problem[] {
-  return [
-    ...saidTwice(entries),
-    ...bothEarnings(entries),
-    ...otherBases(entries),
-    ...lacking(entries),
-    ...unfitRounding(entries),
-  ];
+  return [...doubleProblems(entries), ...otherBases(entries), ...lacking(entries), ...unfitRounding(entries)];
+}
+
+/** Rows that say the same thing, of which one has to go. */
+export function doubleProblems(entries: Entries): Problem[] {
+  return [...saidTwice(entries), ...bothEarnings(entries)];
 }
 
 function saidTwice(entries: Entries): Problem[] {
@@ -47,7 +46,7 @@ function otherBases(entries: Entries): Problem[] {
   });
 }
 
-export function chargeOf(entries: Entries): BoardCharge {
+export function chargeOf(entries: readonly PriceEntry[]): BoardCharge {
   return (entries.find(({ what }) => what === 'board charged')?.word ?? 'by sheet used') as BoardCharge;
 }
 

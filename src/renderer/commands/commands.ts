@@ -83,6 +83,7 @@ export const COMMANDS: readonly Command[] = [
   view('hanging', 'Hanging', '7'),
   view('shelf', 'Shelf', '8'),
   view('sheets', 'Sheets', '9'),
+  view('costs', 'Costs', 'C'),
   {
     name: 'from-back',
     label: 'View from back',
@@ -103,6 +104,7 @@ export const COMMANDS: readonly Command[] = [
     group: 'View',
     keys: ['Alt+='],
     desktopKeys: ['Mod+='],
+    enabled: hasDrawing,
     run: (bench) => drawingOf(bench).zoom(1.25),
   },
   {
@@ -111,6 +113,7 @@ export const COMMANDS: readonly Command[] = [
     group: 'View',
     keys: ['Alt+-'],
     desktopKeys: ['Mod+-'],
+    enabled: hasDrawing,
     run: (bench) => drawingOf(bench).zoom(0.8),
   },
   {
@@ -119,6 +122,7 @@ export const COMMANDS: readonly Command[] = [
     group: 'View',
     keys: ['Alt+0'],
     desktopKeys: ['Mod+0'],
+    enabled: hasDrawing,
     run: (bench) => drawingOf(bench).fit(),
   },
   { name: 'next-unit', label: 'Next unit: in, mm, cm', group: 'View', keys: ['Alt+U'], run: nextUnit },
@@ -147,12 +151,12 @@ export function keysOf(command: Command, kind: HostInfo['kind']): readonly strin
   return kind === 'desktop' ? [...(command.desktopKeys ?? []), ...command.keys] : command.keys;
 }
 
-function view(id: ViewId, label: string, digit: string): Command {
+function view(id: ViewId, label: string, key: string): Command {
   return {
     name: `view-${id}`,
     label,
     group: 'View',
-    keys: [`Alt+${digit}`],
+    keys: [`Alt+${key}`],
     run: ({ look }) => {
       look.view = id;
       // A button that was pressed keeps the focus; from anywhere else one wants to go on in the panel.
@@ -172,9 +176,13 @@ function turn(motion: MotionName, label: string, keys: string): Command {
   };
 }
 
-/** The drawing that is seen: the mat, or its sheets. */
+/** The drawing that is seen: the mat, or its sheets; of costs there is none. */
 function drawingOf({ look, stage, desk }: Workbench): { zoom: (factor: number) => void; fit: () => void } {
   return look.view === 'sheets' ? desk.view : stage;
+}
+
+function hasDrawing({ look }: Workbench): boolean {
+  return look.view !== 'costs';
 }
 
 /** What is taken back: beside the sheets pins, as long as there are any to take back, else the job. */
@@ -198,9 +206,9 @@ function redo(bench: Workbench): void {
   bench.notice.say(`Done again: ${redoLabel ?? ''}.`);
 }
 
-/** Beside the sheets no window can be seen to be chosen. */
+/** Beside sheets and costs no window can be seen to be chosen. */
 function hasChosen({ look, session }: Workbench): boolean {
-  return look.view !== 'sheets' && session.selected !== undefined;
+  return look.view !== 'sheets' && look.view !== 'costs' && session.selected !== undefined;
 }
 
 function duplicate({ session }: Workbench): void {

@@ -1,5 +1,7 @@
 /** The dialogs that stand open, the last one on top, and the questions they were opened to answer. */
 import type { Recovery } from '../../bridge';
+import type { PriceEntry } from '../../core/cost/price-entry';
+import type { PriceWhat } from '../../core/cost/price-rows';
 import type { Problem } from '../../core/problem';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
 import type { ShelfItem, ShelfKind } from '../../core/shelf/shelf';
@@ -39,6 +41,13 @@ export interface StockQuestion {
   readonly board?: string;
 }
 
+/** A row of the price list to be changed, or a new one about something, of a name where that is known. */
+export interface PriceQuestion {
+  readonly what: PriceWhat;
+  readonly name?: string;
+  readonly entry?: PriceEntry;
+}
+
 export interface Telling {
   readonly title: string;
   readonly text: string;
@@ -66,6 +75,8 @@ export type OpenDialog =
   | { readonly kind: 'shelf-item'; readonly question: ShelfQuestion; readonly answer: () => void }
   | { readonly kind: 'stock-row'; readonly question: StockQuestion; readonly answer: () => void }
   | { readonly kind: 'sheet-papers'; readonly answer: () => void }
+  | { readonly kind: 'price-row'; readonly question: PriceQuestion; readonly answer: () => void }
+  | { readonly kind: 'cost-papers'; readonly answer: () => void }
   | { readonly kind: 'show'; readonly answer: () => void }
   | { readonly kind: 'keys'; readonly answer: () => void };
 
@@ -111,6 +122,14 @@ export class Dialogs {
 
   openSheetPapers(): Promise<void> {
     return this.#ask<void>((answer) => ({ kind: 'sheet-papers', answer: () => answer() }));
+  }
+
+  openPriceRow(question: PriceQuestion): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'price-row', question, answer: () => answer() }));
+  }
+
+  openCostPapers(): Promise<void> {
+    return this.#ask<void>((answer) => ({ kind: 'cost-papers', answer: () => answer() }));
   }
 
   openShow(): Promise<void> {

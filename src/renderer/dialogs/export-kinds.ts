@@ -1,5 +1,12 @@
 /** The files an export can make, as the dialog words them. */
-import type { MachineKind, OutputKind, PaperName, SheetPaperKind, SheetPapersOptions } from '../../bridge';
+import type {
+  CostPaperKind,
+  MachineKind,
+  OutputKind,
+  PaperName,
+  SheetPaperKind,
+  SheetPapersOptions,
+} from '../../bridge';
 import type { WrittenJob } from '../../core/job/written';
 
 interface KindWords<K extends OutputKind> {
@@ -41,6 +48,13 @@ export const SHEET_PAPER_KINDS: readonly { readonly value: SheetPaperKind; reado
   { value: 'labels', label: 'Labels for the pieces (PDF)' },
   { value: 'sheet-cuts', label: 'Lists of the pieces and of the cuts (CSV)' },
   { value: 'sheet-drawings', label: 'A drawing of each sheet (SVG)' },
+];
+
+/** What costs come to on paper. */
+export const COST_PAPER_KINDS: readonly { readonly value: CostPaperKind; readonly label: string }[] = [
+  { value: 'proposal', label: 'Proposal for the customer, with prices (PDF)' },
+  { value: 'proposal-without-prices', label: 'Proposal for the customer, without prices (PDF)' },
+  { value: 'cost-sheet', label: 'Cost sheet for the shop, every line with its basis (PDF)' },
 ];
 
 export const SHEET_PAPERS: readonly { readonly value: SheetPapersOptions['paper']; readonly label: string }[] = [

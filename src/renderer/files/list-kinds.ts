@@ -1,4 +1,9 @@
 /** The lists that a user keeps, each with what is particular to it. */
+import { KEPT_PRICES } from '../../core/cost/kept-prices';
+import type { PriceEntry } from '../../core/cost/price-entry';
+import { priceRowTitle, priceRowWords } from '../../core/cost/price-row-words';
+import { printPrices } from '../../core/cost/print-prices';
+import { readPriceRows } from '../../core/cost/read-price-rows';
 import { parseCutters, printCutters } from '../../core/job/cutter-list';
 import { KEPT_CUTTERS } from '../../core/job/kept-cutters';
 import type { WrittenCutter } from '../../core/job/written-cutter';
@@ -24,6 +29,17 @@ export const CUTTERS: ListKind<WrittenCutter> = {
   start: () => [],
   read: parseCutters,
   print: printCutters,
+};
+
+export const PRICES: ListKind<PriceEntry> = {
+  ...KEPT_PRICES,
+  name: 'prices',
+  words: 'the price list',
+  call: priceRowTitle,
+  start: () => [],
+  read: readPriceRows,
+  print: printPrices,
+  tell: (entry) => priceRowWords(entry, 2),
 };
 
 /** @param units of the job: in which system of sizes the generic shelf is, while there is none of the user's own. */

@@ -16,10 +16,20 @@ type Laid =
   | { readonly ok: true; readonly laid: { readonly job: Job; readonly layout: Layout } }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+export interface ReadJob {
+  readonly text: string;
+  readonly laid: { readonly job: Job; readonly layout: Layout };
+}
+
+export interface NotLaid {
+  readonly failure: string;
+  readonly problems?: readonly Problem[];
+}
+
 /** Asks for a file and adds its job; one that is there already gets one copy more. */
 export async function addSheetJob(bench: Workbench): Promise<void> {
   const { look, file, dialogs, notice } = bench;
-  const path = await chooseFile(bench);
+  const path = await chooseJobFile(bench, 'A job to plan as well');
   if (path === undefined) return;
   if (path === file.path) return notice.fail('That job is the one on the screen; it is planned anyway.');
   if (look.sheetJobs.some((one) => one.path === path)) {
@@ -42,19 +52,22 @@ export async function readSheetJobsAnew(bench: Workbench): Promise<void> {
       if (one.path !== path) return one;
       const { title, copies } = one;
       return 'failure' in read
-        ? { path, title, copies, wrong: [read.failure, ...(read.problems ?? []).filter(isError).map(({ message }) => message)].join(' ') } // prettier-ignore
+        ? { path, title, copies, wrong: whyNot(read) }
         : { path, title: read.laid.job.title, copies, laid: read.laid };
     });
   }
 }
 
-async function readLaid({ host, shelf }: Workbench, path: string) {
+/** A job from a file, laid out, with the file's text; or why not. */
+export async function readLaid({ host, shelf }: Workbench, path: string): Promise<NotLaid | ReadJob> {
   const reply = await host.call('readJob', { path });
   if (!reply.ok) return { failure: reply.failure.message };
   const read = readText(reply.value.text);
   if (!read.ok) return { failure: `“${path}” is not a job that can be read.`, problems: read.problems };
   const laid = layWritten(read.written, shelf.list);
-  return laid.ok ? laid : { failure: `“${path}” has errors; open it and mend them first.`, problems: laid.problems };
+  return laid.ok
+    ? { text: reply.value.text, laid: laid.laid }
+    : { failure: `“${path}” has errors; open it and mend them first.`, problems: laid.problems };
 }
 
 function layWritten(written: WrittenJob, shelf: Shelf): Laid {
@@ -67,9 +80,13 @@ function layWritten(written: WrittenJob, shelf: Shelf): Laid {
   return problems.length > 0 ? { ok: false, problems } : { ok: true, laid: { job, layout: layout.value } };
 }
 
-async function chooseFile({ host, info, dialogs }: Workbench): Promise<string | undefined> {
-  const title = 'A job to plan as well';
+export async function chooseJobFile({ host, info, dialogs }: Workbench, title: string): Promise<string | undefined> {
   if (info.kind === 'browser') return dialogs.chooseFile({ title, action: 'Add it', endings: JOB_ENDINGS });
   const reply = await host.call('pickJob', { title });
   return reply.ok ? reply.value.path : undefined;
+}
+
+/** Why a job of a file can't be taken, in a line. */
+export function whyNot({ failure, problems = [] }: NotLaid): string {
+  return [failure, ...problems.filter(isError).map(({ message }) => message)].join(' ');
 }

@@ -1,5 +1,5 @@
 /** How the screen stands: the open view, light or dark, front or back; none of it is part of the job or its history. */
-import type { ExportOptions, SheetPapersOptions } from '../../bridge';
+import type { CostPapersOptions, ExportOptions, SheetPapersOptions } from '../../bridge';
 import type { PerSide } from '../../core/geometry/box';
 import type { Job } from '../../core/job/job';
 import type { Layout } from '../../core/layout/layout';
@@ -17,6 +17,7 @@ export const VIEWS = [
   'hanging',
   'shelf',
   'sheets',
+  'costs',
 ] as const;
 export type ViewId = (typeof VIEWS)[number];
 export type Theme = 'light' | 'dark';
@@ -95,6 +96,8 @@ export class Look {
   sheetJobs = $state.raw<readonly SheetJob[]>([]);
   /** The choices of the last papers of sheets, and the folder they went into. */
   sheetPapers = $state.raw<Omit<SheetPapersOptions, 'showing'> & { readonly folder: string }>();
+  /** The same of papers of costs. */
+  costPapers = $state.raw<Pick<CostPapersOptions, 'only' | 'paper'> & { readonly folder: string }>();
   /** Of the job on the screen. */
   copies = $state(1);
   /** The folder last chosen from. */
