@@ -47,7 +47,7 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
     cutters: new KeptList(host, CUTTERS),
     shelf,
     stock,
-    desk: new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list }),
+    desk: new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list, stands: (change) => stock.stands(change) }), // prettier-ignore
     dialogs: new Dialogs(),
     notice,
   };
