@@ -3,14 +3,27 @@ import type { Box } from '../../core/geometry/box';
 import type { Unplanned } from '../../core/sheets/board-asks';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { keepingOf, type KeepRule } from '../../core/sheets/remnants';
-import { leftWords, pieceRows, planWords, settingsWords, shareWords, sheetTitle, stepRows, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
+import { sheetCautions } from '../../core/sheets/sheet-cautions';
+import { falloutWords, leftWords, pieceRows, planWords, settingsWords, shareWords, sheetTitle, stepRows, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
+import { unusedFallouts } from '../../core/sheets/unused-fallouts';
 import type { Showing } from '../../core/units';
 import { columns, paragraph, wrap } from './text';
 
 /** The plan as data, with what becomes of each part that is left. */
-export function boardData({ board, plan }: PlannedBoard, rule: KeepRule): object {
+export function boardData(planned: PlannedBoard, rule: KeepRule): object {
+  const { board, plan } = planned;
   const left = (boxes: readonly Box[]) => boxes.map((box) => ({ ...box, keeping: keepingOf(box, rule) }));
-  return { board, ...plan, sheets: plan.sheets.map((sheet) => ({ ...sheet, left: left(sheet.left) })) };
+  return {
+    board,
+    ...plan,
+    sheets: plan.sheets.map((sheet) => ({ ...sheet, left: left(sheet.left) })),
+    fallouts: falloutData(planned, rule),
+  };
+}
+
+/** What falls out of windows and no piece is cut from, which is worth keeping or not. */
+function falloutData(planned: PlannedBoard, rule: KeepRule): object[] {
+  return unusedFallouts(planned, rule).map(({ stock: { id, width, height }, ...more }) => ({ id, width, height, ...more })); // prettier-ignore
 }
 
 export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showing, width: number): string {
@@ -22,6 +35,8 @@ export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showin
     ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing, rule)}`, 4, width) : []),
   ]);
   const sums = `${shareWords(planned, rule)}; ${settingsWords(plan.sheets)}.`;
+  const fallen = falloutWords(planned, showing, rule);
+  if (fallen !== '') lines.push(...paragraph(fallen, 2, width));
   return `${[...wrap(`${board}: ${planWords(planned)}`, width), ...paragraph(sums, 2, width), ...lines].join('\n')}\n`;
 }
 
@@ -32,4 +47,9 @@ export function unplannedText(unplanned: readonly Unplanned[], width: number): s
 
 export function usedText(words: readonly string[], width: number): string {
   return `${['Used', ...words.flatMap((line) => paragraph(`${line}.`, 2, width))].join('\n')}\n`;
+}
+
+export function cautionsText(boards: readonly PlannedBoard[], width: number): string[] {
+  const lines = sheetCautions(boards).flatMap((words) => paragraph(words, 2, width));
+  return lines.length === 0 ? [] : [`${['Take care', ...lines].join('\n')}\n`];
 }
