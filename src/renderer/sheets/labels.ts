@@ -9,7 +9,7 @@ export interface Room {
 
 /** Of the usual letter's height, how wide it is on average and at the most, and how high a line stands. */
 const WIDE = 0.56;
-const WIDEST = 0.66;
+const WIDEST = 0.62;
 const LINE = 1.3;
 
 export interface LabelLine {
@@ -40,16 +40,14 @@ function parted(size: string, room: number): string[] {
   return halves.every((half) => half.length <= room) ? halves : [];
 }
 
-/** Upon which the lines stand, in the upper left corner of their box; never beyond it. */
-export function labelGround(lines: readonly string[], box: Room, letter: number): Room | undefined {
-  if (lines.length === 0) return undefined;
-  const wide = Math.max(...lines.map(({ length }) => length)) * WIDEST + 0.8;
-  return {
+/** Upon which each line stands, from the upper left corner of their box down: no more is covered than has to be. */
+export function labelGrounds(lines: readonly string[], box: Room, letter: number): Room[] {
+  return lines.map(({ length }, index) => ({
     x: box.x + 1,
-    y: box.y + 1,
-    width: Math.min(box.width - 2, wide * letter),
-    height: Math.min(box.height - 2, (0.35 + LINE * lines.length) * letter),
-  };
+    y: box.y + (0.2 + LINE * index) * letter,
+    width: Math.min(box.width - 2, (length * WIDEST + 0.6) * letter),
+    height: LINE * letter,
+  }));
 }
 
 /** Of an arrow to the top of a piece, in letters. */
