@@ -3,11 +3,12 @@ import { createHash } from 'node:crypto';
 import { readFile, realpath, rm } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { bad, good, type Result } from '../core/problem';
-import { editStock, type EditedStock, type RemovedLines } from '../core/sheets/edit-stock';
+import { editStock, type EditedStock } from '../core/sheets/edit-stock';
 import { readStock } from '../core/sheets/read-stock';
 import type { StockSheet } from '../core/sheets/stock-sheet';
 import { stepStock, type StockDeed, type StockStep } from '../core/sheets/stock-steps';
 import { nothingToTakeBack, parseUseRecord, printUseRecord, type UseRecord } from '../core/sheets/use-record';
+import type { RemovedLines } from '../core/tables/removed-lines';
 import type { Showing } from '../core/units';
 import { errorName, failureFrom } from '../host/failure';
 import { holdFile } from '../host/hold-file';
@@ -99,8 +100,8 @@ function stepped(
 }
 
 /** What can't be written so that it reads again, such as a list that has grown too long, is told. */
-function edit(file: string, text: string, after: readonly StockSheet[], removed?: RemovedLines): Result<EditedStock> {
-  const edited = editStock(text, after, removed);
+function edit(file: string, text: string, after: readonly StockSheet[], known?: RemovedLines): Result<EditedStock> {
+  const edited = editStock(text, after, known ? { known } : {});
   return edited.ok ? edited : bad(placedIn(file, edited.problems));
 }
 

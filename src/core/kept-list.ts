@@ -12,6 +12,8 @@ export interface ListChange<T> {
   readonly keep?: readonly T[];
   /** Names of those taken out. */
   readonly remove?: readonly string[];
+  /** Of things that are kept under another name: the new name to the one that is taken out. */
+  readonly were?: ReadonlyMap<string, string>;
 }
 
 /** A change that is worked out anew on every list it is tried on, such as one more or one less of something counted. */
@@ -61,13 +63,14 @@ export function changedMeanwhile<T>(
 /** The change that undoes another, which was made to the list as it was before; what others changed meanwhile stays. */
 export function reversed<T>(
   before: readonly T[],
-  { keep = [], remove = [] }: ListChange<T>,
+  { keep = [], remove = [], were: renamed }: ListChange<T>,
   { nameOf }: KeptThings<T>,
 ): ListChange<T> {
   const touched = new Set([...remove, ...keep.map(nameOf)]);
   const were = before.filter((thing) => touched.has(nameOf(thing)));
   const there = new Set(were.map(nameOf));
-  return { keep: were, remove: [...touched].filter((name) => !there.has(name)) };
+  const back = renamed && new Map([...renamed].map(([now, then]) => [then, now]));
+  return { keep: were, remove: [...touched].filter((name) => !there.has(name)), ...(back ? { were: back } : {}) };
 }
 
 /** A change made to a list that others have changed meanwhile. */

@@ -38,7 +38,7 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
   );
   const prices = new KeptList(host, PRICES);
   const [look, notice] = [new Look(), new Notice()];
-  const desk = new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list });
+  const desk = new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list, stands: (change) => stock.stands(change) }); // prettier-ignore
   return {
     host,
     info,

@@ -1,6 +1,6 @@
 /** Sheets on the screen: planned at once, several jobs together, pieces pinned by hand and by key, stock used and given back. */
 import AxeBuilder from '@axe-core/playwright';
-import { copyFile, readdir, readFile, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './app-test';
@@ -230,6 +230,44 @@ test('another count of sheets is another plan; a plan used is taken from the sto
   await button(page, 'Write them').click();
   await expect(dialog(page)).toContainText('2 files were written');
   expect((await readdir(folder)).filter((name) => name.endsWith('.pdf'))).toHaveLength(2);
+});
+
+test('the stock keeps the user’s own columns, and a use is taken back by either button', async ({
+  folder,
+  openProgram,
+}) => {
+  const state = join(folder, '.state', 'matwright');
+  const own =
+    'board,kind,width,height,count,price,rack\nWarm white,sheet,32 in,40 in,3,11.00,A1\nMount board,sheet,32 in,40 in,,8.00,B2\n';
+  await mkdir(state, { recursive: true });
+  await writeFile(join(state, 'stock.csv'), own);
+  await copyFile('resources/samples/1-sea-chart.json', join(folder, 'chart.json'));
+  const { page } = await openProgram(join(folder, 'chart.json'));
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Sea chart of the harbour');
+  await page.keyboard.press('Alt+9');
+  await expect(pieces(page)).toHaveCount(1);
+  await expect(pieces(page).first().locator('.arrow')).toHaveAttribute('data-top', /up|left/);
+  await expect(panel(page)).toContainText('Blades: cut away from the body');
+  const stock = () => readFile(join(state, 'stock.csv'), 'utf8');
+  const last = page.getByRole('button', { name: 'Take the last change back' });
+  await expect(last).toBeDisabled();
+  const use = async () => {
+    await button(page, 'Use this plan…').click();
+    await button(page, 'Use it').click();
+    await expect(panel(page)).toContainText('This plan is used');
+    await expect.poll(stock).toContain('Warm white,sheet,32 in,40 in,2,11.00,A1\n');
+    expect(await stock()).toContain('price,rack,note\n');
+  };
+  await use();
+  await last.click();
+  await expect.poll(stock).toBe(own);
+  await expect(panel(page)).not.toContainText('This plan is used');
+  await expect(last).toBeDisabled();
+  await use();
+  await button(page, 'Take it back').click();
+  await expect.poll(stock).toBe(own);
+  await expect(panel(page)).not.toContainText('This plan is used');
+  await expect(last).toBeDisabled();
 });
 
 test('three hundred pieces are planned at once, and the screen goes on moving meanwhile', async ({

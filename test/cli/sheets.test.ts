@@ -70,6 +70,26 @@ describe('the plan', () => {
     expect((await data([large, small, '--stock', stock])).boards[0]?.sheets).toHaveLength(2);
   });
 
+  it('keeps a large window that no piece comes from, and says so', async () => {
+    // Of 32 x 40 in round a picture of 22 x 28 in.
+    const job = await file('portal.json', jobText({ title: 'Harbour', pictures: [{ size: '22 x 28 in' }], frame: { size: '32 x 40 in' }, mat: { layers: [{ board: 'White' }] }, package: { mountBoard: { without: true } } })); // prettier-ignore
+    const stock = await file('portal.csv', 'board,kind,width,height,count\nWhite,sheet,32 in,40 in,2\n');
+    const { boards, used } = (await data([job, '--stock', stock, '--use'])) as unknown as Record<string, object[]>;
+    const size = { width: expect.closeTo(21.75 * 25.4, 6) as number, height: expect.closeTo(27.75 * 25.4, 6) as number }; // prettier-ignore
+    expect(boards).toMatchObject([{ fallouts: [{ id: 'window A of Mat layer 1', ...size, count: 1, keeping: 'board' }] }]); // prettier-ignore
+    expect(used).toMatchObject([{ puts: [{ ...size, count: 1, keeping: 'board', note: 'left from Harbour, window A' }] }]); // prettier-ignore
+    expect(await readFile(stock, 'utf8')).toBe('board,kind,width,height,count\nWhite,sheet,32 in,40 in,1\nWhite,remnant,"21 3/4 in","27 3/4 in",1\n'); // prettier-ignore
+    const told = (await runHere(['sheets', job, '--stock', stock])).out.replace(/\s+/g, ' ');
+    expect(told).toContain('Falls out of windows and is kept: 21 3/4 x 27 3/4 in (window A of Mat layer 1).');
+    expect(told).toContain('Blades: cut away from the body');
+    expect(told).not.toContain('Glass:');
+    expect((await runHere(['sheets', job, '--stock', stock, '--no-windows'])).out).not.toContain('Falls out');
+  });
+
+  it('warns of glass where glass is cut', async () => {
+    expect((await runHere(['sheets', CHART, ...SHELF])).out).toContain('Wear gloves and eye protection');
+  });
+
   it('counts by area where some sheet has no price, never amounts beside areas', async () => {
     const job = await file('mixed.json', mat('White', '20 x 24 in'));
     // By area the small one takes less, whatever its price is in.

@@ -6,6 +6,7 @@ import { countOf, type StockSheet } from '../../src/core/sheets/stock-sheet';
 import type { Showing } from '../../src/core/units';
 import { KeptList } from '../../src/renderer/files/kept-list.svelte';
 import { stockKind } from '../../src/renderer/files/list-kinds';
+import { keepRow } from '../../src/renderer/files/keep-stock';
 import { useSheets } from '../../src/renderer/files/use-sheets';
 import { planBoard } from '../../src/core/sheets/planned-board';
 import { boardStock } from '../../src/core/sheets/board-stock';
@@ -62,7 +63,7 @@ describe('two windows', () => {
     expect(countsOf(one)).toEqual([['sheet', 4], ['remnant', 1]]); // prettier-ignore
   });
 
-  it('take back by difference, and again', async () => {
+  it('take back by difference', async () => {
     const disk = new Disk();
     const [one, other] = [await newWindow(disk), await newWindow(disk)];
     await take(one, 'sheet', 2);
@@ -71,8 +72,12 @@ describe('two windows', () => {
     expect(countsOf(other)).toEqual([['sheet', 6]]);
     expect(await one.takeBack(never)).toBe('done');
     expect(countsOf(one)).toEqual([['sheet', 8]]);
-    expect(await one.takeBack(never)).toBe('done');
-    expect(countsOf(one)).toEqual([['sheet', 6]]);
+    expect(one.canTakeBack).toBe(false);
+    // What the other did is the other's to take back, one change with each press.
+    expect(await one.takeBack(never)).toBe('given up');
+    expect(await other.takeBack(never)).toBe('done');
+    expect(await other.takeBack(never)).toBe('done');
+    expect(countsOf(other)).toEqual([['sheet', 9], ['remnant', 1]]); // prettier-ignore
   });
 
   it('do not take what the other has used up: it is told, and nothing is changed', async () => {
@@ -96,6 +101,89 @@ describe('two windows', () => {
       failure: 'Another program goes on changing the stock; close it and try again.',
     });
     expect(disk.saves).toBe(0);
+  });
+});
+
+describe('taking back', () => {
+  it('goes a step further with each press, to the letter, until nothing is left', async () => {
+    const disk = new Disk();
+    const list = await newWindow(disk);
+    await take(list, 'remnant', 1);
+    const between = disk.text;
+    await take(list, 'sheet', 2);
+    expect(await list.takeBack(never)).toBe('done');
+    expect(disk.text).toBe(between);
+    expect(await list.takeBack(never)).toBe('done');
+    expect([disk.text, list.canTakeBack]).toEqual([START, false]);
+    expect(await list.takeBack(never)).toBe('given up');
+    expect([disk.text, disk.saves]).toEqual([START, 4]);
+  });
+
+  it('leaves what came later where an earlier change is named, and that one then stands no more', async () => {
+    const disk = new Disk();
+    const list = await newWindow(disk);
+    await take(list, 'sheet', 2);
+    const first = list.lastChange!;
+    await list.change({ keep: [{ ...row(list, 'remnant')!, note: 'by the window' }] }, never);
+    expect(await list.takeBack(never, first)).toBe('done');
+    expect([list.stands(first), list.canTakeBack]).toEqual([false, true]);
+    expect(countsOf(list)).toEqual([['sheet', 9], ['remnant', 1]]); // prettier-ignore
+    expect(row(list, 'remnant')?.note).toBe('by the window');
+    expect(await list.takeBack(never)).toBe('done');
+    expect(row(list, 'remnant')?.note).toBeUndefined();
+  });
+
+  it('asks where another has changed the very same row since', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    await one.change({ keep: [{ ...row(one, 'sheet')!, count: 12 }] }, never);
+    await take(other, 'sheet', 1);
+    await one.load();
+    const asked: (number | undefined)[] = [];
+    const stay = (theirs: readonly StockSheet[]) => (asked.push(...theirs.map(countOf)), Promise.resolve(false));
+    expect(await one.takeBack(stay)).toBe('given up');
+    expect([asked, countsOf(one)[0], one.canTakeBack]).toEqual([[11], ['sheet', 11], true]);
+  });
+});
+
+describe('the text of the file', () => {
+  const OWN = 'board,kind,width,height,count,price,rack\nWarm white,sheet,32 in,40 in,9,11.00,A1\nWarm white,remnant,16 in,20 in,1,,"B2, low"\n'; // prettier-ignore
+  const start = async () => {
+    const disk = new Disk();
+    disk.text = OWN;
+    return { disk, list: await newWindow(disk) };
+  };
+
+  it('keeps the columns that only the user knows, and cells as they were written', async () => {
+    const { disk, list } = await start();
+    await take(list, 'sheet', 2);
+    expect(disk.text).toBe(OWN.replace('40 in,9,', '40 in,7,'));
+    await take(list, 'remnant', 1);
+    expect(disk.text).toBe(OWN.replace('40 in,9,', '40 in,7,').replace(/Warm white,remnant.*\n/, ''));
+    // Changed by another between, so that the line itself has to be put back.
+    disk.text = disk.text.replace('11.00', '12.00');
+    await list.takeBack(never);
+    expect(disk.text).toBe(OWN.replace('40 in,9,11.00', '40 in,7,12.00'));
+  });
+
+  it('of a row changed by hand keeps what it says beside, also under another size', async () => {
+    const { disk, list } = await start();
+    const bench = { stock: list, notice: { say: () => undefined } } as unknown as Workbench;
+    const remnant = row(list, 'remnant')!;
+    await keepRow(bench, { ...remnant, width: 15 * 25.4, note: 'a corner is bent' }, remnant);
+    expect(disk.text).toBe(
+      OWN.replace('price,rack', 'price,rack,note').replace('16 in,20 in,1,,"B2, low"', '"15 in",20 in,1,,"B2, low",a corner is bent'), // prettier-ignore
+    );
+    const sheet = row(list, 'sheet')!;
+    const { count: _, ...uncounted } = sheet;
+    await keepRow(bench, { ...uncounted, grain: 'width' }, sheet);
+    expect(disk.text.split('\n').slice(0, 2)).toEqual([
+      'board,kind,width,height,count,price,rack,note,grain',
+      'Warm white,sheet,32 in,40 in,,11.00,A1,,width',
+    ]);
+    await list.takeBack(never);
+    await list.takeBack(never);
+    expect(disk.text).toBe(OWN);
   });
 });
 

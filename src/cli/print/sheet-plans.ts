@@ -5,12 +5,15 @@ import type { Unplanned } from '../../core/sheets/board-asks';
 import { COST_PLACES } from '../../core/sheets/board-stock';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { keepingOf, type KeepRule } from '../../core/sheets/remnants';
-import { leftWords, pieceRows, planWords, settingsWords, shareWords, sheetTitle, stepRows, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
+import { sheetCautions } from '../../core/sheets/sheet-cautions';
+import { falloutWords, leftWords, pieceRows, planWords, settingsWords, shareWords, sheetTitle, stepRows, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
+import { unusedFallouts } from '../../core/sheets/unused-fallouts';
 import type { Showing } from '../../core/units';
 import { columns, paragraph, wrap } from './text';
 
 /** The plan as data, with what becomes of each part that is left; amounts as texts, since they are exact. */
-export function boardData({ board, plan, ask, isPriced }: PlannedBoard, rule: KeepRule): object {
+export function boardData(planned: PlannedBoard, rule: KeepRule): object {
+  const { board, plan, ask, isPriced } = planned;
   const left = (boxes: readonly Box[]) => boxes.map((box) => ({ ...box, keeping: keepingOf(box, rule) }));
   const isMoney = isPriced && ask.aim !== 'sheets';
   const told = (cost: number) => (isMoney ? moneyText(ofParts(cost, COST_PLACES)) : cost);
@@ -19,7 +22,13 @@ export function boardData({ board, plan, ask, isPriced }: PlannedBoard, rule: Ke
     const cost = isPriced ? moneyText(ofParts(stock.cost, COST_PLACES)) : stock.cost;
     return { ...sheet, stock: { ...stock, cost }, left: left(sheet.left) };
   });
-  return { board, ...plan, cost: told(plan.cost), atLeast: told(plan.atLeast), counts, sheets };
+  const fallouts = falloutData(planned, rule);
+  return { board, ...plan, cost: told(plan.cost), atLeast: told(plan.atLeast), counts, sheets, fallouts };
+}
+
+/** What falls out of windows and no piece is cut from, which is worth keeping or not. */
+function falloutData(planned: PlannedBoard, rule: KeepRule): object[] {
+  return unusedFallouts(planned, rule).map(({ stock: { id, width, height }, ...more }) => ({ id, width, height, ...more })); // prettier-ignore
 }
 
 export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showing, width: number): string {
@@ -31,6 +40,8 @@ export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showin
     ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing, rule)}`, 4, width) : []),
   ]);
   const sums = `${shareWords(planned, rule)}; ${settingsWords(plan.sheets)}.`;
+  const fallen = falloutWords(planned, showing, rule);
+  if (fallen !== '') lines.push(...paragraph(fallen, 2, width));
   return `${[...wrap(`${board}: ${planWords(planned)}`, width), ...paragraph(sums, 2, width), ...lines].join('\n')}\n`;
 }
 
@@ -41,4 +52,9 @@ export function unplannedText(unplanned: readonly Unplanned[], width: number): s
 
 export function usedText(words: readonly string[], width: number): string {
   return `${['Used', ...words.flatMap((line) => paragraph(`${line}.`, 2, width))].join('\n')}\n`;
+}
+
+export function cautionsText(boards: readonly PlannedBoard[], width: number): string[] {
+  const lines = sheetCautions(boards).flatMap((words) => paragraph(words, 2, width));
+  return lines.length === 0 ? [] : [`${['Take care', ...lines].join('\n')}\n`];
 }

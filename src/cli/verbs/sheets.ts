@@ -6,7 +6,7 @@ import { showingOf } from '../../core/units';
 import { filesText } from '../export-into';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
-import { boardData, boardText, unplannedText, usedText } from '../print/sheet-plans';
+import { boardData, boardText, cautionsText, unplannedText, usedText } from '../print/sheet-plans';
 import { findJobs } from '../read-jobs';
 import { machineProblem, refuse } from '../refuse';
 import { searchBoards } from '../search-boards';
@@ -43,7 +43,7 @@ ${PAPERS_HELP}`,
     useOption(),
     ...paperOptions(),
     jsonOption(
-      '"boards": each with its "sheets", their pieces, cuts and what is left; with --use "used"; lengths in mm',
+      '"boards": each with its "sheets", their pieces, cuts and what is left, and "fallouts" that no piece is cut from; with --use "used"; lengths in mm',
     ),
   ],
   async run(world, options, first, more) {
@@ -80,6 +80,7 @@ ${PAPERS_HELP}`,
         ...boards.map((one) => boardText(one, keep, showing, world.columns)),
         ...(used ? [usedText(used.value.words, world.columns)] : []),
         ...unplannedText(unplanned, world.columns),
+        ...cautionsText(boards, world.columns),
         ...(files.length > 0 ? [filesText(files, world.columns)] : []),
       ].join('\n'),
     );

@@ -4,6 +4,7 @@ import { assert, bad, good, type Result } from '../problem';
 import { cellText, type Cell } from '../tables/csv-text';
 import { placeTable, replaceSpans, type PlacedRow, type PlacedTable, type Replacement } from '../tables/place-table';
 import { readTable, type Table } from '../tables/read-table';
+import { NO_LINES, type RemovedLines } from '../tables/removed-lines';
 import { KEPT_STOCK } from './kept-stock';
 import { stockCells } from './print-stock';
 import { readStock, STOCK_COLUMNS, type StockColumn } from './read-stock';
@@ -15,33 +16,28 @@ export interface EditedStock {
   readonly removed: RemovedLines;
 }
 
-/** As they stood under this heading. */
-export interface RemovedLines {
-  readonly heading: string;
-  readonly lines: readonly string[];
+export interface EditHints {
+  /** Lines that may stand again as they stood before. */
+  readonly known?: RemovedLines;
+  /** New names of rows, see `stockName`, to those that they had: what a row says beside is kept. */
+  readonly were?: ReadonlyMap<string, string>;
+  /** True: a new row's note is worth a column of its own. */
+  readonly withNotes?: boolean;
 }
 
-export const NO_LINES: RemovedLines = { heading: '', lines: [] };
-
 /**
- * Counts are written into their cells, rows that are gone are taken out, new ones put in under their columns; a column
+ * What has changed is written into its cell, rows that are gone are taken out, new ones put in under their columns; a column
  * that something has to be said in and that is not there is added at the end.
  *
  * @param text that reads without errors.
  * @param after the list as it is to be.
- * @param known lines that may stand again as they stood before.
  * Errors: the list cannot be read again, such as one that has grown too long.
  */
-export function editStock(
-  text: string,
-  after: readonly StockSheet[],
-  known: RemovedLines = NO_LINES,
-): Result<EditedStock> {
-  const edited = new StockFile(text, known).edit(after);
+export function editStock(text: string, after: readonly StockSheet[], hints: EditHints = {}): Result<EditedStock> {
+  const edited = new StockFile(text, hints).edit(after);
   const read = readStock(edited.text);
   if (!read.ok) return bad(read.problems);
-  // Where the file has no notes, none is written.
-  const plain = ({ note: _, ...sheet }: StockSheet): StockSheet => sheet;
+  const plain = ({ note, ...sheet }: StockSheet): StockSheet => (hints.withNotes && note !== undefined ? { ...sheet, note } : sheet); // prettier-ignore
   const isSame = (one: StockSheet, other: StockSheet | undefined) => other && KEPT_STOCK.isSame(plain(one), plain(other)); // prettier-ignore
   const isRight = read.value.length === after.length && after.every((one, index) => isSame(one, read.value[index]));
   assert(isRight, 'the file reads as the list that was wanted');
@@ -60,7 +56,7 @@ class StockFile {
 
   constructor(
     private readonly text: string,
-    private readonly known: RemovedLines,
+    private readonly hints: EditHints,
   ) {
     const [read, table] = [readStock(text), readTable<StockColumn>(text, STOCK_COLUMNS)];
     assert(read.ok && table.ok, 'only a list that reads is changed');
@@ -77,14 +73,15 @@ class StockFile {
   }
 
   edit(after: readonly StockSheet[]): EditedStock {
-    const names = new Map(after.map((sheet) => [stockName(sheet), sheet]));
+    const indexes = this.#indexes(after);
+    const nowAt = new Map(after.flatMap((sheet, place) => (indexes[place] === undefined ? [] : [[indexes[place], sheet]]))); // prettier-ignore
     const lines = this.#before.flatMap((sheet, index) => {
-      const now = names.get(stockName(sheet));
+      const now = nowAt.get(index);
       const row = this.#rowAt(index);
-      if (now) this.#setCount(row, sheet, now);
+      if (now) this.#setCells(row, sheet, now);
       return now ? [] : [this.#takeOut(row)];
     });
-    this.#putIn(after);
+    this.#putIn(after, indexes);
     const heading = this.text.slice(this.#head.line.from, this.#head.end);
     return { text: replaceSpans(this.text, this.#replacements), removed: { heading, lines } };
   }
@@ -95,17 +92,30 @@ class StockFile {
     return row;
   }
 
-  #setCount(row: PlacedRow, before: StockSheet, { count }: StockSheet): void {
-    if (count === before.count || count === undefined) return;
-    const place = this.#placeOf('count');
-    const cell = row.cells[place];
-    if (!cell) {
-      const gap = this.#placed.separator.repeat(place - row.cells.length + 1);
-      this.#replacements.push({ from: row.end, to: row.end, text: gap + String(count) });
-      return;
+  /** Which row of the file each is; undefined: a new one. */
+  #indexes(after: readonly StockSheet[]): (number | undefined)[] {
+    const there = new Map(this.#before.map((sheet, index) => [stockName(sheet), index]));
+    return after.map((sheet) => there.get(stockName(sheet)) ?? there.get(this.hints.were?.get(stockName(sheet)) ?? ''));
+  }
+
+  #setCells(row: PlacedRow, before: StockSheet, after: StockSheet): void {
+    // In one unit, so that the last bits of lengths don't count.
+    const [was, is, cells] = [stockCells(before, 'mm'), stockCells(after, 'mm'), this.#cellsOf(after)];
+    const beyond: string[] = [];
+    for (const { key } of STOCK_COLUMNS) {
+      // An empty count of a sheet says other than that of a remnant.
+      const isSame = isSameCell(was[key], is[key]) && !(key === 'count' && before.kind !== after.kind);
+      const cell = cells[key] ?? '';
+      if (isSame || (cell === '' && !this.#places.has(key))) continue;
+      const place = this.#placeOf(key);
+      const there = row.cells[place];
+      const text = cellText(cell, this.#placed.separator);
+      if (there) this.#replacements.push({ ...there, text: this.text[there.from] === '"' ? inQuotes(text) : text });
+      else if (text !== '') beyond[place - row.cells.length] = text;
     }
-    const isQuoted = this.text[cell.from] === '"';
-    this.#replacements.push({ ...cell, text: isQuoted ? `"${count}"` : String(count) });
+    const { separator } = this.#placed;
+    const more = Array.from(beyond, (text = '') => separator + text).join('');
+    if (more !== '') this.#replacements.push({ from: row.end, to: row.end, text: more });
   }
 
   #takeOut({ line, end }: PlacedRow): string {
@@ -114,13 +124,12 @@ class StockFile {
   }
 
   /** Each new row under the one that it follows in the list. */
-  #putIn(after: readonly StockSheet[]): void {
+  #putIn(after: readonly StockSheet[], indexes: readonly (number | undefined)[]): void {
     const { lineEnd } = this.#placed;
-    const indexes = new Map(this.#before.map((sheet, index) => [stockName(sheet), index]));
     let above = this.#head;
     const put: Replacement[] = [];
-    for (const sheet of after) {
-      const index = indexes.get(stockName(sheet));
+    for (const [place, sheet] of after.entries()) {
+      const index = indexes[place];
       if (index !== undefined) above = this.#rowAt(index);
       else {
         const { to } = above.line;
@@ -135,7 +144,7 @@ class StockFile {
 
   #lineOf(sheet: StockSheet): string {
     const heading = this.text.slice(this.#head.line.from, this.#head.end);
-    const { heading: stoodUnder, lines } = this.known;
+    const { heading: stoodUnder, lines } = this.hints.known ?? NO_LINES;
     // Also where columns were added since, which are the last.
     const isSame = heading === stoodUnder || heading.startsWith(stoodUnder + this.#placed.separator);
     const again = stoodUnder !== '' && isSame ? lines : [];
@@ -151,8 +160,8 @@ class StockFile {
     const row: string[] = [];
     for (const { key } of STOCK_COLUMNS) {
       const cell = cells[key];
-      // A note alone is not worth a column, nor is what an empty cell means anyway.
-      const isPlain = key === 'note' || (key === 'count' && sheet.kind === 'remnant' && cell === 1) || (key === 'kind' && cell === 'sheet'); // prettier-ignore
+      // A note that nobody wrote is not worth a column, nor is what an empty cell means anyway.
+      const isPlain = (key === 'note' && !this.hints.withNotes) || (key === 'count' && sheet.kind === 'remnant' && cell === 1) || (key === 'kind' && cell === 'sheet'); // prettier-ignore
       if (cell !== undefined && (this.#places.has(key) || !isPlain))
         row[this.#placeOf(key)] = cellText(cell, this.#placed.separator);
     }
@@ -186,4 +195,12 @@ class StockFile {
       return cell.startsWith('"') ? cell.slice(1, -1).replaceAll('""', '"').trim() : cell;
     });
   }
+}
+
+function isSameCell(one: Cell | undefined, other: Cell | undefined): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
+function inQuotes(text: string): string {
+  return text === '' || text.startsWith('"') ? text : `"${text}"`;
 }

@@ -11,6 +11,7 @@ import type { CutStep, PlannedSheet } from './plan';
 import type { Unplanned } from './board-asks';
 import type { PlannedBoard } from './planned-board';
 import { keepingOf, USUAL_KEEP, type KeepRule, type Keeping } from './remnants';
+import { unusedFallouts } from './unused-fallouts';
 
 /** How much is taken, what it costs, and whether it could be better. */
 export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
@@ -147,6 +148,17 @@ export function leftWords({ left }: PlannedSheet, showing: Showing, rule: KeepRu
     .filter(({ told }) => told.length > 0)
     .map(({ kind, told }) => `${KEEPING_WORDS[kind]} ${told.join(', ')}`)
     .join('; ');
+}
+
+/** Such as `Falls out of windows and is kept: 12 x 16 in (window A of Mat layer 1).` Empty where nothing so large does. */
+export function falloutWords(planned: PlannedBoard, showing: Showing, rule: KeepRule = USUAL_KEEP): string {
+  const kept = unusedFallouts(planned, rule).filter(({ keeping }) => keeping !== 'waste');
+  if (kept.length === 0) return '';
+  const told = kept.map(({ stock, count }) => {
+    const many = count === 1 ? '' : `${count} of `;
+    return `${many}${sizeText(stock, showing)} (${stock.id})`;
+  });
+  return `Falls out of windows and is kept: ${told.join('; ')}.`;
 }
 
 export const KEEPING_WORDS: Readonly<Record<Keeping, string>> = { board: 'keep', strip: 'keep as strips', waste: 'waste' }; // prettier-ignore

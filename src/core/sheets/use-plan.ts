@@ -8,6 +8,7 @@ import type { PlannedBoard } from './planned-board';
 import { keepingOf, USUAL_KEEP, type Keeping, type KeepRule } from './remnants';
 import { hasGrain, isSameStock, plainName, stockName, type Grain, type StockSheet } from './stock-sheet';
 import type { StockStep } from './stock-steps';
+import { unusedFallouts } from './unused-fallouts';
 
 export interface StockAmount {
   readonly row: StockSheet;
@@ -28,6 +29,8 @@ export interface BoardUse {
   readonly buys: readonly StockAmount[];
 }
 
+type Planned = Pick<PlannedBoard, 'board' | 'ask' | 'plan'>;
+
 /** @param list that was planned from. */
 export function usePlans(
   planned: readonly PlannedBoard[],
@@ -44,16 +47,15 @@ export function stepsOf(uses: readonly BoardUse[]): readonly StockStep[] {
   ]);
 }
 
-function useOf({ board, ask, plan }: PlannedBoard, list: readonly StockSheet[], rule: KeepRule): BoardUse {
+function useOf({ board, ask, plan }: Planned, list: readonly StockSheet[], rule: KeepRule): BoardUse {
   const [takes, buys, puts]: [StockAmount[], StockAmount[], PutBack[]] = [[], [], []];
-  const keepsUpright = ask.pieces.length > 0 && ask.pieces.every(({ mayTurn }) => !mayTurn);
   for (const sheet of plan.sheets) {
-    const { kind, width, height } = sheet.stock;
+    const { kind } = sheet.stock;
     const from = rowOf(sheet, list);
-    const whole: StockSheet = from ?? { board, kind: 'sheet', width, height };
+    const whole = wholeOf(board, sheet, from);
     if (from) addTo(takes, { row: from, count: 1 }, isOneRow);
     else if (kind === 'sheet') addTo(buys, { row: whole, count: 1 }, isOneRow);
-    const grain = hasGrain(whole) ? whole.grain : keepsUpright ? 'height' : undefined;
+    const grain = grainIn(whole, ask);
     for (const box of sheet.left) {
       const keeping = keepingOf(box, rule);
       if (keeping === 'waste') continue;
@@ -61,7 +63,33 @@ function useOf({ board, ask, plan }: PlannedBoard, list: readonly StockSheet[], 
       addTo(puts, { row, count: 1, keeping }, isSameStock);
     }
   }
+  for (const put of falloutsBack({ board, ask, plan }, list, rule)) addTo(puts, put, isSameStock);
   return { board, takes, puts, buys };
+}
+
+/** What falls out of windows and is worth keeping, with the grain of the sheet that its mat is cut from. */
+function falloutsBack({ board, ask, plan }: Planned, list: readonly StockSheet[], rule: KeepRule): PutBack[] {
+  return unusedFallouts({ ask, plan }, rule).flatMap(({ stock, count, keeping }): PutBack[] => {
+    const mat = ask.pieces[stock.window?.piece ?? -1];
+    const sheet = plan.sheets.find(({ pieces }) => pieces.some(({ piece }) => piece.id === mat?.id));
+    if (keeping === 'waste' || !sheet) return [];
+    const whole = wholeOf(board, sheet, rowOf(sheet, list));
+    const box = { left: 0, bottom: 0, right: stock.width, top: stock.height };
+    const title = mat?.from?.title.trim() ?? '';
+    const note = `left from ${title === '' ? '' : `${title}, `}window ${stock.window?.name ?? ''}`;
+    const row: StockSheet = { board: whole.board, kind: 'remnant', ...lyingAs(box, grainIn(whole, ask)), ...kerfOf(whole, list), note }; // prettier-ignore
+    return [{ row, count, keeping }];
+  });
+}
+
+function wholeOf(board: string, { stock: { width, height } }: PlannedSheet, row: StockSheet | undefined): StockSheet {
+  return row ?? { board, kind: 'sheet', width, height };
+}
+
+/** Of the sheet, or as all pieces are held upright. */
+function grainIn(whole: StockSheet, { pieces }: PlannedBoard['ask']): Grain | undefined {
+  if (hasGrain(whole)) return whole.grain;
+  return pieces.length > 0 && pieces.every(({ mayTurn }) => !mayTurn) ? 'height' : undefined;
 }
 
 function rowOf({ stock: { listed } }: PlannedSheet, list: readonly StockSheet[]): StockSheet | undefined {

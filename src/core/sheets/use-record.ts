@@ -1,6 +1,6 @@
 /** The record of the last use of a stock's file, by which it can be taken back: kept as JSON beside the file. */
 import { bad, good, type Problem, type Result } from '../problem';
-import type { RemovedLines } from './edit-stock';
+import type { RemovedLines } from '../tables/removed-lines';
 import { printStock } from './print-stock';
 import { readStock } from './read-stock';
 import type { StockStep } from './stock-steps';

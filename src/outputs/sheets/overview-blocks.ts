@@ -1,12 +1,12 @@
 /** The first page of a plan of sheets: what to fetch, what it costs, how good the plan is, and how it is cut. */
 import { capital } from '../../core/phrases';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
-import { hasGlass, paidText, planWords, settingsWords, shareWords, takeWords, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
+import { BLADE_CAUTION, GLASS_CAUTION } from '../../core/sheets/sheet-cautions';
+import { falloutWords, hasGlass, paidText, planWords, settingsWords, shareWords, takeWords, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
 import { lengthText } from '../../core/units';
 import { unparted, type Block } from '../paper/flow';
 import { tableBlocks } from '../paper/section-blocks';
 import { headingBlock, numberedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
-import { BLADE_CAUTION, GLASS_CAUTION } from '../template/steps';
 import type { PapersContext } from './papers-context';
 import { withoutEmpty } from './sheet-blocks';
 
@@ -24,7 +24,9 @@ export function overviewBlocks(context: PapersContext, setting: Setting): Block[
   const goodness = boards.map((board) => [
     board.board,
     planWords(board),
-    `${shareWords(board, keep)}; ${settingsWords(board.plan.sheets)}.`,
+    [`${shareWords(board, keep)}; ${settingsWords(board.plan.sheets)}.`, falloutWords(board, showing, keep)]
+      .join(' ')
+      .trim(),
   ]);
   return [
     ...jobsBlocks(boards, setting),

@@ -1,5 +1,6 @@
 /** What the overview tells the person at the bench: the steps, and the cautions. */
 import type { ViewName } from '../../bridge';
+import { BLADE_CAUTION, GLASS_CAUTION } from '../../core/sheets/sheet-cautions';
 
 export interface StepSetting {
   readonly view: ViewName;
@@ -50,11 +51,6 @@ function joining(layers: number): readonly string[] {
     'Every scale counts from the origin, the lower left corner of the blank: check with a long rule that errors do not add up.',
   ];
 }
-
-export const BLADE_CAUTION =
-  'Blades: a new blade cuts cleaner and with less force. Cut away from the body; keep the other hand out of its path and behind the blade. Hold the straightedge with a guard. Cover or retract the blade when it is not cutting, and put used ones in a sharps tin. The instructions of the cutter come first.';
-export const GLASS_CAUTION =
-  'Glass: its edges cut. Wear gloves and eye protection, and leave cutting it to whoever has learnt to.';
 
 export const CAUTIONS: readonly string[] = [
   BLADE_CAUTION,

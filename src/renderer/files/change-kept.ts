@@ -28,10 +28,15 @@ export async function changeKeptBy<T extends object>(
   return outcome === 'done';
 }
 
-/** Takes the last change back; done twice, it stands again. */
-export async function takeBack<T extends object>(bench: Workbench, list: KeptList<T>): Promise<void> {
-  const outcome = await list.takeBack((theirs) => askGoOn(bench, list, theirs));
-  await tellOutcome(bench, list, outcome, `The last change of ${list.kind.words} was taken back.`);
+/** Takes a change of this window back: the last that stands, unless one is named by its number. True where it was done. */
+export async function takeBack<T extends object>(
+  bench: Workbench,
+  list: KeptList<T>,
+  { number, words }: { readonly number?: number; readonly words?: string } = {},
+): Promise<boolean> {
+  const outcome = await list.takeBack((theirs) => askGoOn(bench, list, theirs), number);
+  await tellOutcome(bench, list, outcome, words ?? `The last change of ${list.kind.words} was taken back.`);
+  return outcome === 'done';
 }
 
 /** Begins a list anew beside one that cannot be read. */

@@ -14,8 +14,9 @@ const { nameOf } = KEPT_STOCK;
 
 /** Puts a row into the stock, in the place of what it was before it was changed. */
 export function keepRow(bench: Workbench, sheet: StockSheet, before?: StockSheet): Promise<boolean> {
-  const isRenamed = before !== undefined && nameOf(before) !== nameOf(sheet);
-  const change = { keep: [sheet], ...(isRenamed ? { remove: [nameOf(before)] } : {}) };
+  const [name, was] = [nameOf(sheet), before && nameOf(before)];
+  const isRenamed = was !== undefined && was !== name;
+  const change = { keep: [sheet], ...(isRenamed ? { remove: [was], were: new Map([[name, was]]) } : {}) };
   return changeKept(bench, bench.stock, change, `${quoted(sheet.board)} is in your stock.`);
 }
 

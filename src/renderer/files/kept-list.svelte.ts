@@ -1,9 +1,24 @@
 /** A list that the user keeps, as the host has it: read anew before a change that another program was faster with. */
 import type { HostClient, KeptFile, KeptListName, Reply } from '../../bridge';
 import { changeList, reversed, settle, type KeptThings, type ListChange, type ListWork } from '../../core/kept-list';
-import type { Problem, Result } from '../../core/problem';
+import { good, type Problem, type Result } from '../../core/problem';
 import { capital } from '../../core/phrases';
+import { NO_LINES, type RemovedLines } from '../../core/tables/removed-lines';
 import { NoAnswer } from '../host-client';
+
+/** A list as the text of its file, and the lines that went out of it. */
+export interface WrittenList {
+  readonly text: string;
+  readonly removed: RemovedLines;
+}
+
+/** How a changed list is written into a text. */
+export interface WriteHints {
+  /** Lines that may stand again as they stood before. */
+  readonly known: RemovedLines;
+  /** New names of things to those that they had. */
+  readonly were?: ReadonlyMap<string, string>;
+}
 
 /** What is particular to one of the lists. */
 export interface ListKind<T> extends KeptThings<T> {
@@ -18,13 +33,30 @@ export interface ListKind<T> extends KeptThings<T> {
   readonly start: () => readonly T[];
   readonly read: (text: string) => Result<readonly T[]>;
   readonly print: (things: readonly T[]) => string;
+  /** Of a file that may hold more than is read of it: writes the changed list into its text; unless there, it is printed anew. */
+  readonly write?: (text: string, things: readonly T[], hints: WriteHints) => Result<WrittenList>;
 }
 
-/** Done, given up by the user, or why not. */
-export type Outcome = 'done' | 'given up' | { readonly failure: string; readonly problems?: readonly Problem[] };
+/** Given up by the user, or why not. */
+type NotDone = 'given up' | { readonly failure: string; readonly problems?: readonly Problem[] };
+export type Outcome = 'done' | NotDone;
 
 /** Asked where another program has changed the very things that a change would; true: go on. */
 type GoOn<T> = (theirs: readonly T[]) => Promise<boolean>;
+
+/** A change that was made, and what takes it back. */
+interface Made<T> {
+  readonly back: (goOn: GoOn<T>) => Promise<Made<T> | NotDone>;
+}
+
+/** What was written, and over which text; undefined: there was none. */
+interface Saved extends WrittenList {
+  readonly over?: string;
+}
+
+interface Noted<T> extends Made<T> {
+  readonly number: number;
+}
 
 /** Another is faster than this only once or twice in a row. */
 const MOST_TRIES = 8;
@@ -36,11 +68,13 @@ export class KeptList<T extends object> {
   readonly isKept = $derived(this.#kept !== undefined);
   /** Why the list cannot be read; it is then left as it is. */
   damage = $state.raw<string>();
-  /** What would take the last change back. */
-  #takesBack = $state.raw<(goOn: GoOn<T>) => Promise<Outcome>>();
-  readonly canTakeBack = $derived(this.#takesBack !== undefined);
-  /** Goes up with every change of this window. */
-  changes = 0;
+  /** What this window has changed and not taken back, the last at the end. */
+  #changes = $state.raw<readonly Noted<T>[]>([]);
+  readonly canTakeBack = $derived(this.#changes.length > 0);
+  /** Number of the last change of this window that stands. */
+  readonly lastChange = $derived(this.#changes.at(-1)?.number);
+  #count = 0;
+  #text: string | undefined;
   #stamp: string | undefined;
 
   constructor(
@@ -53,23 +87,8 @@ export class KeptList<T extends object> {
   }
 
   /** Changes the list on disk. */
-  async change(asked: ListChange<T>, goOn: GoOn<T>): Promise<Outcome> {
-    let change = asked;
-    for (let tries = 0; tries < MOST_TRIES; tries += 1) {
-      const before = this.list;
-      const saved = await this.#trySave(changeList(before, change, this.kind));
-      if (saved === 'saved') {
-        const back = reversed(before, change, this.kind);
-        this.#takesBack = (askGoOn) => this.change(back, askGoOn);
-        this.changes += 1;
-        return 'done';
-      }
-      if (saved !== 'late') return saved;
-      const settled = settle(before, this.list, change, this.kind);
-      if (settled.conflicts.length > 0 && !(await goOn(settled.conflicts))) return 'given up';
-      change = settled.change;
-    }
-    return this.#tooOften();
+  async change(change: ListChange<T>, goOn: GoOn<T>): Promise<Outcome> {
+    return this.#note(await this.#change(change, this.list, goOn));
   }
 
   /**
@@ -77,23 +96,27 @@ export class KeptList<T extends object> {
    * one row both count; its problems are the failure, and nothing is changed then.
    */
   async changeBy(work: ListWork<T>): Promise<Outcome> {
-    for (let tries = 0; tries < MOST_TRIES; tries += 1) {
-      const worked = work(this.list);
-      if (!worked.ok) return { failure: `${capital(this.kind.words)} is left as it is.`, problems: worked.problems };
-      const saved = await this.#trySave(worked.value.list);
-      if (saved === 'saved') {
-        this.#takesBack = () => this.changeBy(worked.value.back);
-        this.changes += 1;
-        return 'done';
-      }
-      if (saved !== 'late') return saved;
-    }
-    return this.#tooOften();
+    return this.#note(await this.#changeBy(work));
   }
 
-  /** Takes the last change of this window back; what others changed since is asked about as with any change. */
-  async takeBack(goOn: GoOn<T>): Promise<Outcome> {
-    return this.#takesBack?.(goOn) ?? 'done';
+  /** Whether a change of this window was not taken back yet. */
+  stands(number: number): boolean {
+    return this.#changes.some((one) => one.number === number);
+  }
+
+  /**
+   * Takes a change of this window back, and with each further call the one before it; what others changed since stays, and
+   * is asked about where it is the very same.
+   *
+   * @param number unless given, of the last that stands.
+   */
+  async takeBack(goOn: GoOn<T>, number = this.lastChange): Promise<Outcome> {
+    const change = this.#changes.find((one) => one.number === number);
+    if (!change) return 'given up';
+    const made = await change.back(goOn);
+    if (!isMade(made)) return made;
+    this.#changes = this.#changes.filter((one) => one.number !== number);
+    return 'done';
   }
 
   /** Begins the list anew; what lay there is kept beside it under another name. */
@@ -101,21 +124,83 @@ export class KeptList<T extends object> {
     const reply = await this.#asked(() => this.#save({ text: this.kind.print(this.kind.start()), setAside: true }));
     if (!reply.ok) return { failure: reply.failure.message };
     this.#take(reply);
+    // They were made to a list that is no longer there.
+    this.#changes = [];
     return 'done';
   }
 
+  #note(made: Made<T> | NotDone): Outcome {
+    if (!isMade(made)) return made;
+    this.#count += 1;
+    this.#changes = [...this.#changes, { ...made, number: this.#count }];
+    return 'done';
+  }
+
+  /**
+   * @param asked of the list as it was `asOf`, which others may have changed since.
+   * @param undone what is taken back by it.
+   */
+  async #change(asked: ListChange<T>, asOf: readonly T[], goOn: GoOn<T>, undone?: Saved): Promise<Made<T> | NotDone> {
+    let [change, before] = [asked, asOf];
+    for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+      if (before !== this.list) {
+        const settled = settle(before, this.list, change, this.kind);
+        if (settled.conflicts.length > 0 && !(await goOn(settled.conflicts))) return 'given up';
+        [change, before] = [settled.change, this.list];
+      }
+      const saved = await this.#trySave(changeList(before, change, this.kind), undone, change.were);
+      if (saved === 'late') continue;
+      if ('failure' in saved) return saved;
+      const [back, after] = [reversed(before, change, this.kind), this.list];
+      return { back: (askGoOn) => this.#change(back, after, askGoOn, saved) };
+    }
+    return this.#tooOften();
+  }
+
+  async #changeBy(work: ListWork<T>, undone?: Saved): Promise<Made<T> | NotDone> {
+    for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+      const worked = work(this.list);
+      if (!worked.ok) return this.#leftAsIs(worked.problems);
+      const saved = await this.#trySave(worked.value.list, undone);
+      if (saved === 'late') continue;
+      if ('failure' in saved) return saved;
+      return { back: () => this.#changeBy(worked.value.back, saved) };
+    }
+    return this.#tooOften();
+  }
+
   /** `late`: another program was faster; what it left is loaded. */
-  async #trySave(list: readonly T[]): Promise<'saved' | 'late' | { readonly failure: string }> {
+  async #trySave(
+    list: readonly T[],
+    undone: Saved | undefined,
+    were?: WriteHints['were'],
+  ): Promise<Saved | 'late' | Exclude<NotDone, string>> {
     if (this.damage !== undefined) return { failure: this.damage };
+    const over = this.#text;
+    const written = this.#written(list, undone, were);
+    if (!written.ok) return this.#leftAsIs(written.problems);
     const stamp = this.#stamp === undefined ? {} : { stamp: this.#stamp };
-    const reply = await this.#asked(() => this.#save({ text: this.kind.print(list), ...stamp }));
+    const reply = await this.#asked(() => this.#save({ text: written.value.text, ...stamp }));
     if (reply.ok) this.#take(reply);
     else if (reply.failure.code !== 'changed-on-disk') return { failure: reply.failure.message };
     else await this.load();
-    return reply.ok ? 'saved' : 'late';
+    return reply.ok ? { ...written.value, ...(over === undefined ? {} : { over }) } : 'late';
   }
 
-  #tooOften(): Outcome {
+  /** Where nothing came between, what is undone leaves the very text that was there before it. */
+  #written(list: readonly T[], undone: Saved | undefined, were: WriteHints['were']): Result<WrittenList> {
+    const { write, print } = this.kind;
+    const text = this.#text;
+    if (undone?.over !== undefined && undone.text === text) return good({ text: undone.over, removed: NO_LINES });
+    if (!write || text === undefined) return good({ text: print(list), removed: NO_LINES });
+    return write(text, list, { known: undone?.removed ?? NO_LINES, ...(were ? { were } : {}) });
+  }
+
+  #leftAsIs(problems: readonly Problem[]) {
+    return { failure: `${capital(this.kind.words)} is left as it is.`, problems };
+  }
+
+  #tooOften() {
     return { failure: `Another program goes on changing ${this.kind.words}; close it and try again.` };
   }
 
@@ -132,6 +217,7 @@ export class KeptList<T extends object> {
     const read = text === undefined ? undefined : this.kind.read(text);
     this.damage = read?.ok === false ? `${path}: ${read.problems[0]?.message ?? 'it is no list'}` : undefined;
     this.#kept = read === undefined ? undefined : read.ok ? read.value : [];
+    this.#text = text;
     this.#stamp = stamp;
   }
 
@@ -146,4 +232,8 @@ export class KeptList<T extends object> {
       };
     }
   }
+}
+
+function isMade<T>(made: Made<T> | NotDone): made is Made<T> {
+  return typeof made === 'object' && 'back' in made;
 }

@@ -13,6 +13,7 @@ import { printShelf } from '../../core/shelf/print-shelf';
 import { readShelf } from '../../core/shelf/read-shelf';
 import type { ShelfItem } from '../../core/shelf/shelf';
 import { startShelf } from '../../core/shelf/start-shelf';
+import { editStock } from '../../core/sheets/edit-stock';
 import { KEPT_STOCK } from '../../core/sheets/kept-stock';
 import { printStock } from '../../core/sheets/print-stock';
 import { readStock } from '../../core/sheets/read-stock';
@@ -66,6 +67,8 @@ export function stockKind(units: () => Unit): ListKind<StockSheet> {
     start: () => [],
     read: (text) => readStock(text),
     print: (list) => printStock(list),
+    // The file is the user's: columns of their own stay, and cells as they wrote them.
+    write: (text, list, hints) => editStock(text, list, { ...hints, withNotes: true }),
     tell: (sheet) => stockRowWords(sheet, { unit: units(), inchStep: 64, metricStep: 0.1 }),
   };
 }

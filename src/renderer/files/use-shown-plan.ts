@@ -1,10 +1,9 @@
 /** Uses the plan on the screen once it was said what that takes from the stock, and takes that back again. */
 import type { PlannedBoard } from '../../core/sheets/planned-board';
-import { stockWork, type StockStep } from '../../core/sheets/stock-steps';
-import { stepsOf, usePlans } from '../../core/sheets/use-plan';
+import { usePlans } from '../../core/sheets/use-plan';
 import { useWords } from '../../core/sheets/use-words';
 import type { Workbench } from '../workbench';
-import { changeKeptBy, takeBack } from './change-kept';
+import { takeBack } from './change-kept';
 import { useSheets } from './use-sheets';
 
 export async function useShownPlan(bench: Workbench): Promise<void> {
@@ -25,21 +24,14 @@ export async function useShownPlan(bench: Workbench): Promise<void> {
   });
   if (answer !== 'use') return;
   // The stock with these sheets taken would at once be planned anew.
-  desk.used = { steps: stepsOf(uses), lines, change: stock.changes + 1 };
-  if (!(await useSheets(bench, { planned, stock: stock.list, rule: desk.keep, showing }))) desk.used = undefined;
+  desk.use({ lines });
+  const isDone = await useSheets(bench, { planned, stock: stock.list, rule: desk.keep, showing });
+  const { lastChange } = stock;
+  desk.use(isDone && lastChange !== undefined ? { lines, change: lastChange } : undefined);
 }
 
-/** As the last change of the stock where it is that, else by what it took and put. */
 export async function takeUseBack(bench: Workbench): Promise<void> {
-  const { desk, stock, session } = bench;
-  const { used } = desk;
-  if (!used) return;
-  if (stock.changes === used.change) {
-    await takeBack(bench, stock);
-    if (stock.changes > used.change) desk.used = undefined;
-    return;
-  }
-  const back = used.steps.map(({ row, takes, puts }): StockStep => ({ row, takes: puts, puts: takes }));
-  const words = 'What the plan took and put was taken back.';
-  if (await changeKeptBy(bench, stock, stockWork(back, session.showing, 'take back'), words)) desk.used = undefined;
+  const { desk, stock } = bench;
+  const number = desk.used?.change;
+  if (number !== undefined) await takeBack(bench, stock, { number, words: 'What the plan took and put was taken back.' }); // prettier-ignore
 }

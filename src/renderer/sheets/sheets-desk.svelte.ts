@@ -8,7 +8,6 @@ import { boardAsks, type BoardAsk, type BoardAsks } from '../../core/sheets/boar
 import { COST_PLACES } from '../../core/sheets/board-stock';
 import type { PlacedPiece } from '../../core/sheets/plan';
 import { whyNoPlan } from '../../core/sheets/why-no-plan';
-import type { StockStep } from '../../core/sheets/stock-steps';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
 import { pinOf, putPin, withPins, type Putting } from '../edits/pins';
 import type { Look } from '../session/look.svelte';
@@ -25,14 +24,16 @@ interface Sources {
   readonly notice: Notice;
   readonly shelf: () => Shelf;
   readonly stock: () => readonly StockSheet[];
+  /** Whether a change of the stock was not taken back yet. */
+  readonly stands: (change: number) => boolean;
 }
 
+/** What using the plan did to the stock. */
 export interface Used {
-  readonly steps: readonly StockStep[];
-  /** The same in words, a line for each board. */
+  /** A line for each board. */
   readonly lines: readonly string[];
-  /** Which change of the stock that was. */
-  readonly change: number;
+  /** Which change of the stock that is; undefined while it is being made. */
+  readonly change?: number;
 }
 
 const SEED = 1;
@@ -42,8 +43,12 @@ export class SheetsDesk {
   readonly pins = new PinHistory();
   choices = $state.raw<SheetChoices>(rememberedChoices());
   readonly planning = new Planning((without) => this.#refuse(without));
-  /** What using the plan did to the stock: the plan stays as it is until another is wanted. */
-  used = $state.raw<Used>();
+  #used = $state.raw<Used>();
+  /** While a use stands the plan stays as it is, until another is wanted; whoever takes it back, it is used no longer. */
+  readonly used = $derived.by(() => {
+    const change = this.#used?.change;
+    return change === undefined || this.from.stands(change) ? this.#used : undefined;
+  });
   /** The board that a pin was last put on, until there is a plan with it. */
   #justPinned: string | undefined;
 
@@ -93,6 +98,11 @@ export class SheetsDesk {
       state === 'none' ? [whyNoPlan(asked, this.from.session.showing)] : [],
     ),
   ]);
+
+  /** @param used undefined: the plan is used no longer, and another may come in its place. */
+  use(used: Used | undefined): void {
+    this.#used = used;
+  }
 
   choose(change: Partial<SheetChoices>): void {
     this.choices = { ...this.choices, ...change };
