@@ -1,5 +1,6 @@
 /** The first page of a plan of sheets: what to fetch, what it costs, how good the plan is, and how it is cut. */
 import { capital } from '../../core/phrases';
+import { jobTitles, jobWords } from '../../core/sheets/job-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { hasGlass, paidText, planWords, settingsWords, shareWords, takeWords, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
 import { lengthText } from '../../core/units';
@@ -49,10 +50,9 @@ const STEPS = [
 
 /** By the numbers that their pieces name. */
 function jobsBlocks(boards: readonly PlannedBoard[], setting: Setting): Block[] {
-  const titles = new Map<number, string>();
-  for (const { from } of boards.flatMap(({ ask }) => ask.pieces)) if (from) titles.set(from.job, from.title);
+  const titles = jobTitles(boards);
   if (titles.size < 2) return [];
-  const told = [...titles].toSorted(([a], [b]) => a - b).map(([job, title]) => `${job + 1} ${title}`);
+  const told = [...titles].map(([job, title]) => jobWords({ job, title }, titles.size));
   return [paragraphBlock(`Jobs: ${told.join('; ')}.`, setting)];
 }
 
