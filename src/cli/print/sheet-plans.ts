@@ -1,6 +1,7 @@
 /** Plans of sheets as the terminal tells them, and as data. */
 import type { Box } from '../../core/geometry/box';
 import type { Unplanned } from '../../core/sheets/board-asks';
+import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { keepingOf, type KeepRule } from '../../core/sheets/remnants';
 import { leftWords, pieceRows, planWords, settingsWords, shareWords, sheetTitle, stepRows, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
@@ -17,6 +18,9 @@ export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showin
   const { board, plan } = planned;
   const lines = plan.sheets.flatMap((sheet, index) => [
     ...paragraph(sheetTitle(sheet, index, showing), 2, width),
+    ...[cutFirstWords(planned, [index]), keepDropWords(planned, [index])].flatMap((words) =>
+      words === '' ? [] : paragraph(words, 4, width),
+    ),
     ...columns(pieceRows(sheet, showing), { indent: 6, width }),
     ...(sheet.steps.length > 0 ? ['    Cuts', ...columns(stepRows(sheet, showing), { indent: 6, width, right: [0] })] : []), // prettier-ignore
     ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing, rule)}`, 4, width) : []),
