@@ -5,7 +5,9 @@ import { costSheets, type CostAsk, type Costed } from '../../core/cost/cost-shee
 import { planBoards } from '../../core/cost/plan-boards';
 import { readyOrMade } from '../../core/cost/ready-or-made';
 import { variantName } from '../../core/cost/cost-words';
-import type { Problem } from '../../core/problem';
+import type { Job } from '../../core/job/job';
+import type { LaidJob } from '../../core/pieces/pieces';
+import { good, type Problem } from '../../core/problem';
 import type { CostOptions } from './cost-options';
 import { understandJob, type NoJob } from '../read-job';
 import { findJobs } from '../read-jobs';
@@ -33,51 +35,37 @@ export async function findCosts(
   const how = againstCustom ? 'against custom' : compare ? 'compared' : 'by itself';
   const wrong = countProblems(names.length, how);
   if (wrong.length > 0) return { ok: false, code: 2, problems: wrong };
-  const shelf = await findShelf(options.shelf, world);
+  // What is wrong with a job is told before anything beside it.
+  const given = againstCustom ? await understandJob(names[0] ?? '', world) : await findJobs(names, world);
+  if (!given.ok) return given;
+  const shelf = options.shelf === undefined ? good([]) : await findShelf(options.shelf, world);
   const prices = await findPrices(options.prices, world);
   const beside = [...shelf.problems, ...prices.problems];
   if (!shelf.ok || !prices.ok) return { ok: false, code: 2, problems: beside };
-  const given = { shelf: shelf.value, prices: prices.value };
-  const found = againstCustom ? await variants(names[0] ?? '', given, moulding, world) : await jobs(names, given, options, world); // prettier-ignore
-  return { ...found, problems: [...beside, ...found.problems] };
+  const by = { shelf: shelf.value, prices: prices.value };
+  const found = 'jobs' in given ? jobs(given.jobs, by, options) : variants(given.job, by, moulding);
+  return { ...found, problems: [...beside, ...given.problems, ...found.problems] };
 }
 
-async function jobs(
-  names: readonly string[],
-  beside: Beside,
-  { moulding, compare }: CostOptions,
-  world: World,
-): Promise<CostsFound | NoJob> {
-  const found = await findJobs(names, world);
-  if (!found.ok) return found;
-  const isShared = found.jobs.length > 1 && !compare && beside.prices.board.charge === 'by sheet used';
-  const boards: { boards?: BoardsUsed } = isShared ? { boards: planBoards(found.jobs, beside.shelf) } : {};
-  const made = costSheets({ jobs: found.jobs, ...beside, ...boards, ...(moulding === undefined ? {} : { moulding }) });
+function jobs(found: readonly LaidJob[], beside: Beside, { moulding, compare }: CostOptions): CostsFound | NoJob {
+  const isShared = found.length > 1 && !compare && beside.prices.board.charge === 'by sheet used';
+  const boards: { boards?: BoardsUsed } = isShared ? { boards: planBoards(found, beside.shelf) } : {};
+  const made = costSheets({ jobs: found, ...beside, ...boards, ...(moulding === undefined ? {} : { moulding }) });
   if (!made.ok) return { ok: false, code: 2, problems: made.problems };
-  const titles = found.jobs.map(({ job }, index) =>
-    found.jobs.length === 1 ? job.title : `${index + 1}  ${job.title}`,
-  );
+  const titles = found.map(({ job }, index) => (found.length === 1 ? job.title : `${index + 1}  ${job.title}`));
   return {
     ok: true,
     costed: made.value,
-    names: compare ? found.jobs.map(({ job }) => job.title) : titles,
+    names: compare ? found.map(({ job }) => job.title) : titles,
     isCompared: compare ?? false,
-    problems: [...found.problems, ...made.problems],
+    problems: made.problems,
   };
 }
 
 /** The frame that the job has of its own is not asked, and need not fit. */
-async function variants(
-  name: string,
-  beside: Beside,
-  moulding: string | undefined,
-  world: World,
-): Promise<CostsFound | NoJob> {
-  const opened = await understandJob(name, world);
-  if (!opened.ok) return opened;
-  const found = readyOrMade(opened.job, beside.shelf, moulding);
-  if (!found.ok)
-    return { ok: false, code: moulding === undefined ? 1 : 2, problems: [...opened.problems, ...found.problems] };
+function variants(job: Job, beside: Beside, moulding: string | undefined): CostsFound | NoJob {
+  const found = readyOrMade(job, beside.shelf, moulding);
+  if (!found.ok) return { ok: false, code: moulding === undefined ? 1 : 2, problems: found.problems };
   const made = costSheets({ jobs: found.value, ...beside });
   if (!made.ok) return { ok: false, code: 2, problems: made.problems };
   return {
@@ -85,6 +73,6 @@ async function variants(
     costed: made.value,
     names: found.value.map(variantName),
     isCompared: true,
-    problems: [...opened.problems, ...found.problems, ...made.problems],
+    problems: [...found.problems, ...made.problems],
   };
 }

@@ -21,7 +21,7 @@ export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showin
     ...[cutFirstWords(planned, [index]), keepDropWords(planned, [index])].flatMap((words) =>
       words === '' ? [] : paragraph(words, 4, width),
     ),
-    ...columns(pieceRows(sheet, showing), { indent: 6, width }),
+    ...columns(pieceRows(sheet, showing), { indent: 6, width, wraps: 1 }),
     ...(sheet.steps.length > 0 ? ['    Cuts', ...columns(stepRows(sheet, showing), { indent: 6, width, right: [0] })] : []), // prettier-ignore
     ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing, rule)}`, 4, width) : []),
   ]);

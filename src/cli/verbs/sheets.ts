@@ -2,6 +2,7 @@
 import { isError } from '../../core/problem';
 import { boardAsks } from '../../core/sheets/board-asks';
 import { tooFew } from '../../core/sheets/size-problems';
+import { uprightProblems } from '../../core/sheets/upright-problems';
 import { showingOf } from '../../core/units';
 import { filesText } from '../export-into';
 import { jsonOption } from '../options';
@@ -55,11 +56,12 @@ ${PAPERS_HELP}`,
     const found = await findJobs([first, ...more], world);
     if (!found.ok) return refuse(found, json, world);
     const { asks, unplanned, problems: wrong } = boardAsks(found.jobs, choice.value);
+    const upright = wrong.some(isError) ? [] : uprightProblems(options.upright ?? [], { asks, unplanned });
     const boards = await searchBoards(world, asks, options.rounds);
     if (!boards) return refuse({ code: 130, problems: [machineProblem('cancelled', 'Stopped; nothing was written or used.')] }, json, world); // prettier-ignore
     const lacking = asks.filter(({ board }) => !boards.some((one) => one.board === board));
     const told = found.problems.filter(({ severity }) => severity !== 'note');
-    const problems = [...choice.problems, ...told, ...wrong, ...lacking.map(({ board }) => tooFew(board))];
+    const problems = [...choice.problems, ...told, ...wrong, ...upright, ...lacking.map(({ board }) => tooFew(board))];
     if (problems.some(isError)) return refuse({ code: 1, problems }, json, world);
     const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } }, options.units);
     const { keep, stock } = choice.value;

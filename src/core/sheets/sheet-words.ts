@@ -60,9 +60,9 @@ export function shareWords({ plan }: PlannedBoard, rule: KeepRule = USUAL_KEEP):
   return `Pieces ${percent(all.pieces)}, kept ${percent(all.kept)}, waste ${percent(all.waste)}${cuts}`;
 }
 
-/** Such as `2  new sheet, 32 x 40 in, 91 % used`. */
+/** Such as `Sheet 2: new sheet, 32 x 40 in, 91 % used`. */
 export function sheetTitle(sheet: PlannedSheet, index: number, showing: Showing): string {
-  return `${index + 1}  ${sheetWords(sheet, showing)}`;
+  return `Sheet ${index + 1}: ${sheetWords(sheet, showing)}`;
 }
 
 /** The same without its number. */

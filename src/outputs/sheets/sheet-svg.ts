@@ -1,5 +1,6 @@
 /** One sheet of a plan as an SVG of its true size in millimetres: what is left, pieces with their windows, and cuts in their order. */
 import { heightOf, widthOf, type Box, type Point } from '../../core/geometry/box';
+import { uncapital } from '../../core/phrases';
 import { cutLines } from '../../core/sheets/cut-lines';
 import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
 import type { CutStep, PlacedPiece, PlannedSheet } from '../../core/sheets/plan';
@@ -37,7 +38,7 @@ export function sheetSvg(context: PapersContext, board: number, index: number): 
       viewBox: `0 0 ${numberText(width)} ${numberText(height)}`,
     },
     [
-      textElement('title', {}, `${planned.board}, sheet ${sheetTitle(sheet, index, context.showing)}`),
+      textElement('title', {}, `${planned.board}, ${uncapital(sheetTitle(sheet, index, context.showing))}`),
       textElement(
         'desc',
         {},
