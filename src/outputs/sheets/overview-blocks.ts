@@ -32,9 +32,10 @@ export function overviewBlocks(context: PapersContext, setting: Setting): Block[
     ...tableBlocks('To fetch', withoutEmpty(['Board', 'Sheets', 'Cost', 'Trim and saw'], rows), setting),
     ...tableBlocks('How it comes out', { heads: ['Board', 'How good it is', 'Where the board goes'], rows: goodness }, setting),
     ...(missing === '' ? [] : [headingBlock('Not on these sheets'), paragraphBlock(missing, setting)]),
-    headingBlock('How to cut'),
-    ...numberedBlocks(STEPS, setting),
+    // On one page, so that no page holds the cautions alone.
     ...unparted([
+      headingBlock('How to cut'),
+      ...numberedBlocks(STEPS, setting),
       headingBlock('Take care'),
       ...[BLADE_CAUTION, ...(hasGlass(boards) ? [GLASS_CAUTION] : [])].map((words) => paragraphBlock(words, setting, SMALL)),
     ]),
@@ -53,7 +54,22 @@ function jobsBlocks(boards: readonly PlannedBoard[], setting: Setting): Block[] 
   const titles = jobTitles(boards);
   if (titles.size < 2) return [];
   const told = [...titles].map(([job, title]) => jobWords({ job, title }, titles.size));
-  return [paragraphBlock(`Jobs: ${told.join('; ')}.`, setting)];
+  const words = `Jobs: ${told.join('; ')}.`;
+  // In several paragraphs where they are many, so that the list goes on from page to page.
+  return inParts(words.split(/(?<=;) /)).map((part) => paragraphBlock(part, setting));
+}
+
+/** Signs of one paragraph, unless a single title is longer. */
+const PART = 600;
+
+function inParts(items: readonly string[]): string[] {
+  const parts: string[] = [];
+  for (const item of items) {
+    const last = parts.at(-1);
+    if (last === undefined || last.length + item.length >= PART) parts.push(item);
+    else parts[parts.length - 1] = `${last} ${item}`;
+  }
+  return parts;
 }
 
 function kerfWords({ ask: { kerf, trim } }: PlannedBoard, { showing }: PapersContext): string {

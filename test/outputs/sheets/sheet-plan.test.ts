@@ -165,6 +165,19 @@ describe('a plan on paper', () => {
     expect(first).toMatch(/Not planned, since no sheets of it are listed: .*Backing/);
   });
 
+  it('lists every job however many, and leaves no caution and no row alone on a page', async () => {
+    const one = named('36 small pieces');
+    const [board] = one.plans.boards;
+    const titled = board!.ask.pieces.map((piece, job) => ({ ...piece, from: { ...piece.from!, job, title: `Linocut of the ${'long '.repeat(12)}wall, ${job + 1}` } })); // prettier-ignore
+    const plans = { ...one.plans, boards: [{ ...board!, ask: { ...board!.ask, pieces: titled } }] };
+    const pages = await pagesOf({ ...one, plans });
+    const text = pages.map(textOf).join(' ');
+    for (const { from } of titled)
+      expect(text.replace(/ /g, '')).toContain(`${from.job + 1} ${from.title}`.replace(/ /g, ''));
+    expect(text).not.toContain('…');
+    for (const page of pages.map(textOf)) expect(page.includes('Take care')).toBe(page.includes('How to cut'));
+  });
+
   it('is to scales that rules have, and shows windows where they are cut', async () => {
     const one = named('one job in inches');
     for (const { alike, page } of drawn(one, await pagesOf(one))) {
