@@ -113,7 +113,7 @@ describe('the proposal', () => {
   it('of many jobs tells every title over its frame, none cut short, and keeps the sums of each together', async () => {
     const jobs = Array.from({ length: 5 }, (_, index) => ({
       ...FERN,
-      title: `${'Fern '.repeat(30 + 10 * index)}${index + 1}`,
+      title: `${'Fern '.repeat(12 + 5 * index)}${index + 1}`,
     }));
     const document = await proposal(costs(jobs));
     const text = wordsOf(document);
