@@ -15,7 +15,7 @@ export function lengthOption(name: string, written: string | undefined, limits: 
   const reading = readLength(written, 'in');
   if (reading.ok && reading.bare && reading.mm !== 0) return withoutUnit(name, limits.name, written);
   const reader = readerIn(reading.ok ? reading.unit : 'in');
-  const mm = reader.length(written, name, limits, NaN);
+  const mm = reader.length(written, name, { ...limits, isFixed: true }, NaN);
   return reader.problems.length > 0 ? bad(reader.problems) : good(mm);
 }
 

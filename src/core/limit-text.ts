@@ -20,6 +20,21 @@ export function limitText(mm: number, bound: 'least' | 'most', showing: Showing)
   return signed(within / grain, unit);
 }
 
+/**
+ * A greatest length that is fixed, not worked out, as someone would say it in the unit asked: 200 mm are 7 3/4 in. Never
+ * more than the limit, so that whoever keeps to what is told keeps to it.
+ */
+export function fixedLimitText(mm: number, showing: Showing): string {
+  if (showing.unit !== 'in' || onMark(mm, showing)) return limitText(mm, 'most', showing);
+  const inches = mm / MM_PER_INCH;
+  const [, grain] = INCH_GRAINS.find(([from]) => inches >= from) ?? [0, 64];
+  const within = Math.floor(inches * grain) / grain;
+  return within > 0 ? limitText(within * MM_PER_INCH, 'most', showing) : limitText(mm, 'most', showing);
+}
+
+/** From so many inches on, parts of an inch that a round length is told in. */
+const INCH_GRAINS = [[10, 1], [1, 4], [0, 16]] as const; // prettier-ignore
+
 /** A limit and what missed it, each as finely as it takes to see that it did. */
 export interface Missed {
   readonly value: string;

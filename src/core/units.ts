@@ -269,6 +269,12 @@ export function markBeside(mm: number, showing: Showing): Shown | undefined {
   return /^−?\d+\.\d+$/.test(showSetting(mm, showing).text) ? nearest64th(mm, showing) : undefined;
 }
 
+/** A setting with its unit, and beside decimals of an inch the nearest mark of a rule: `19.685 in (≈ 19 11/16)`. */
+export function settingBesideMark(mm: number, showing: Showing): string {
+  const mark = markBeside(mm, showing);
+  return `${showSetting(mm, showing).withUnit}${mark ? ` (≈ ${mark.text})` : ''}`;
+}
+
 function nearest64th(mm: number, showing: Showing): Shown | undefined {
   return showing.unit === 'in' ? showLength(mm, { ...showing, inchStep: 64 }) : undefined;
 }

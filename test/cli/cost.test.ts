@@ -166,10 +166,19 @@ describe('papers', () => {
   });
 });
 
+describe('without a shelf', () => {
+  it('goes on, and says what is not counted for want of it', async () => {
+    const { code, out } = await runHere(['cost', FERN, ...PRICES]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/Moulding +1 frame +not counted/);
+    expect(out).toMatch(/Mat layer 1 +1 piece +not counted/);
+    expect(out).toMatch(/Openings +1 window +4\.00/);
+  });
+});
+
 describe('what is refused', () => {
   it.each([
     [[FERN, ...SHELF], '--prices'],
-    [[FERN, ...PRICES], '--shelf'],
     [[FERN, ...SHELF, '--prices', 'nowhere.csv'], 'is not there'],
     [[FERN, ...PRICES, '--shelf', 'nowhere.csv'], 'is not there'],
     [[FERN, ...BOTH, '--moulding', 'Elm'], '[moulding-unknown]'],
@@ -182,6 +191,23 @@ describe('what is refused', () => {
   ])('%j', async (words, hint) => {
     const { code, err } = await runHere(['cost', ...words]);
     expect([code, err.includes(hint)]).toEqual([2, true]);
+  });
+
+  it('a broken job is told before a shelf or a price list that is not there', async () => {
+    const broken = await file('broken.json', '{ "format": "matwright-job", "version": 1, "pictures": 3 }');
+    const { code, err } = await runHere(['cost', broken, '--shelf', 'nowhere.csv', '--prices', 'nowhere-either.csv']);
+    expect([code, err.includes('pictures'), err.includes('nowhere')]).toEqual([1, true, false]);
+  });
+
+  it('a decimal comma without quotes is told as what it is', async () => {
+    const torn = await file('torn.csv', 'what,value,per,name\ncurrency,EUR\nfirst opening,4,00\noverhead,12,5 %\n');
+    const { code, err } = await runHere(['cost', job, '--prices', torn]);
+    const said = err.replace(/\s+/g, ' ');
+    expect(code).toBe(2);
+    expect(said).toContain(
+      'Line 3, column “value”: “4,00” stands in two cells; write 4.00, or quote the cell: "4,00".',
+    );
+    expect(said).toContain('Line 4, column “value”: “12,5 %” stands in two cells; write 12.5 %, or quote the cell: "12,5 %".'); // prettier-ignore
   });
 
   it('a price list with a wrong cell says its file, line and column', async () => {

@@ -47,6 +47,14 @@ describe('the plan', () => {
     expect(ran.out).toContain('Left: keep as strips 4 x 24 in; waste 16 x 4 in');
   });
 
+  it('names a board that is to stay upright and that no job has, with the one that is meant', async () => {
+    const { code, err } = await runHere(['sheets', CHART, ...SHELF, '--upright', 'Warm wite', 'MOUNT BOARD']);
+    expect(code).toBe(0);
+    expect(err).toContain('[upright-unknown]');
+    expect(err.replace(/\s+/g, ' ')).toContain('Nothing is cut of “Warm wite”, which is to keep its pieces from being turned. Is “Warm white” meant?'); // prettier-ignore
+    expect(err).not.toContain('“MOUNT BOARD”');
+  });
+
   it('takes the shelf’s sheets of what the list does not have', async () => {
     const { boards } = await data([CHART, ...SHELF]);
     expect(boards.map(({ board, cost }) => [board, cost])).toEqual([

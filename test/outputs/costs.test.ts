@@ -93,7 +93,7 @@ describe('the proposal', () => {
   it('says what the customer gets, and nothing of the shop’s reckoning', async () => {
     const document = await proposal(costs([FERN]));
     const text = wordsOf(document);
-    for (const words of ['Lady fern, cyanotype', '8 x 10 in', 'rectangle, 7 3/4 x 9 3/4 in', 'Ash stick, 3/4 in wide, made to size', 'glass, 0.098 in', 'Sales tax, 8 %']) expect(text).toContain(words); // prettier-ignore
+    for (const words of ['Lady fern, cyanotype', '8 x 10 in', 'rectangle, 7 3/4 x 9 3/4 in', 'Ash stick, 3/4 in wide, made to size', 'glass, 2.5 mm', 'Sales tax, 8 %']) expect(text).toContain(words); // prettier-ignore
     expect(text).not.toMatch(/[Mm]arkup|[Mm]argin|[Oo]verhead|Cost|hour|min\b/);
     expect(text).toMatch(/conservator/);
     for (const words of ['Offer holds until', 'Date', 'Signature']) expect(text).toContain(words);
@@ -110,11 +110,30 @@ describe('the proposal', () => {
     expect(bare).toContain('Outside');
   });
 
+  it('of many jobs tells every title over its frame, none cut short, and keeps the sums of each together', async () => {
+    const jobs = Array.from({ length: 5 }, (_, index) => ({
+      ...FERN,
+      title: `${'Fern '.repeat(12 + 5 * index)}${index + 1}`,
+    }));
+    const document = await proposal(costs(jobs));
+    const text = wordsOf(document);
+    for (const { title } of jobs) expect(packed(text)).toContain(packed(title));
+    expect(text).not.toContain('…');
+    for (const page of document.pages) {
+      const said = page.words.map((word) => word.text);
+      expect(said.includes('Price')).toBe(said.includes('In all'));
+    }
+  });
+
   it('says what is in no price, of which variant', async () => {
     const text = wordsOf(
       await proposal(costs([SOFT, { ...FERN, title: 'With gold', mat: { layers: [{ board: 'Gold' }] } }])),
     );
     expect(text).toMatch(/With gold: not in this price: .*mat layer 1/);
+    // Of the two, all amounts of one alone lack a part.
+    expect(text).toMatch(
+      /Price EUR [\d.]+ at least EUR [\d.]+ Sales tax, 8 % EUR [\d.]+ at least EUR [\d.]+ In all EUR [\d.]+ at least EUR/,
+    );
   });
 
   it('of jobs that are all bought has their sum, and of variants none', async () => {
@@ -125,7 +144,7 @@ describe('the proposal', () => {
     );
     const together = wordsOf(await proposal(context, true, false));
     expect(together).toContain('What you get: 2 frames');
-    expect(together).toContain(`2 jobs together: EUR ${sum.toFixed(2)}`);
+    expect(together).toContain(`2 jobs together: at least EUR ${sum.toFixed(2)}`);
     expect(wordsOf(await proposal(context, false, false))).not.toContain('together');
     const choice = wordsOf(await proposal(context));
     expect(choice).toContain('2 variants to choose from');
@@ -172,7 +191,7 @@ describe('the cost sheets', () => {
       (sum, { sheet }) => sum.plus(sheet.total),
       context.variants[0]!.sheet.total.times(0),
     );
-    expect(text).toContain(packed(`2 jobs together: EUR ${total.toFixed(2)}`));
+    expect(text).toContain(packed(`2 jobs together: at least EUR ${total.toFixed(2)}`));
   });
 
   it('of variants have no sum, but their differences', async () => {

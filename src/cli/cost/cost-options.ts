@@ -4,7 +4,7 @@ import type { PaperName } from '../../bridge';
 export const COST_PAPERS = ['letter', 'legal', 'tabloid', 'a4', 'a3'] as const satisfies readonly PaperName[];
 
 export interface CostOptions {
-  readonly shelf: string;
+  readonly shelf?: string;
   readonly prices: string;
   readonly moulding?: string;
   readonly compare?: true;

@@ -1,7 +1,7 @@
 /** Finds the jobs, the shelf and the price list that were named, and reckons what is asked of them. */
 import { countProblems, type CostWay } from '../../core/cost/compare';
 import { makeCosts, type CostsAsk, type CostsMade } from '../../core/cost/make-costs';
-import type { Problem } from '../../core/problem';
+import { good, type Problem } from '../../core/problem';
 import type { CostOptions } from './cost-options';
 import { understandJob, type NoJob } from '../read-job';
 import { findJobs } from '../read-jobs';
@@ -23,12 +23,13 @@ export async function findCosts(
   const how = againstCustom ? 'against custom' : compare ? 'compared' : 'by itself';
   const wrong = countProblems(names.length, how);
   if (wrong.length > 0) return { ok: false, code: 2, problems: wrong };
-  const shelf = await findShelf(options.shelf, world);
+  // What is wrong with a job is told before anything beside it.
+  const found = await findSubject(how, names, world);
+  if (!found.ok) return found;
+  const shelf = options.shelf === undefined ? good([]) : await findShelf(options.shelf, world);
   const prices = await findPrices(options.prices, world);
   const beside = [...shelf.problems, ...prices.problems];
   if (!shelf.ok || !prices.ok) return { ok: false, code: 2, problems: beside };
-  const found = await findSubject(how, names, world);
-  if (!found.ok) return { ...found, problems: [...beside, ...found.problems] };
   const made = makeCosts({ ...found.subject, shelf: shelf.value, prices: prices.value, moulding });
   const problems = [...beside, ...found.problems, ...made.problems];
   if (made.ok) return { ok: true, ...made.value, problems };

@@ -3,6 +3,7 @@ import type { Box } from '../../core/geometry/box';
 import { moneyText, ofParts } from '../../core/money';
 import type { Unplanned } from '../../core/sheets/board-asks';
 import { COST_PLACES } from '../../core/sheets/board-stock';
+import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { keepingOf, type KeepRule } from '../../core/sheets/remnants';
 import { sheetCautions } from '../../core/sheets/sheet-cautions';
@@ -35,7 +36,10 @@ export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showin
   const { board, plan } = planned;
   const lines = plan.sheets.flatMap((sheet, index) => [
     ...paragraph(sheetTitle(sheet, index, showing), 2, width),
-    ...columns(pieceRows(sheet, showing), { indent: 6, width }),
+    ...[cutFirstWords(planned, [index]), keepDropWords(planned, [index])].flatMap((words) =>
+      words === '' ? [] : paragraph(words, 4, width),
+    ),
+    ...columns(pieceRows(sheet, showing), { indent: 6, width, wraps: 1 }),
     ...(sheet.steps.length > 0 ? ['    Cuts', ...columns(stepRows(sheet, showing), { indent: 6, width, right: [0] })] : []), // prettier-ignore
     ...(sheet.left.length > 0 ? paragraph(`Left: ${leftWords(sheet, showing, rule)}`, 4, width) : []),
   ]);

@@ -30,7 +30,7 @@ currency, and no amount is ever rounded but where the sheet says so.`,
   takesJob: true,
   takesSeveral: true,
   options: [
-    shelfOption('what you have, with its prices').makeOptionMandatory(),
+    shelfOption('what you have, with its prices; without it what the shelf would tell is not counted'),
     pricesOption(),
     new Option('--moulding <name>', 'make the frames of this moulding of the shelf in place of the jobs’ own'),
     new Option('--compare', 'the jobs are variants: tell them side by side, with what each costs more or less'),

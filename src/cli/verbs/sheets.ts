@@ -2,6 +2,7 @@
 import { isError } from '../../core/problem';
 import { boardAsks } from '../../core/sheets/board-asks';
 import { whyNoPlan } from '../../core/sheets/why-no-plan';
+import { uprightProblems } from '../../core/sheets/upright-problems';
 import { showingOf } from '../../core/units';
 import { filesText } from '../export-into';
 import { jsonOption } from '../options';
@@ -55,12 +56,19 @@ ${PAPERS_HELP}`,
     const found = await findJobs([first, ...more], world);
     if (!found.ok) return refuse(found, json, world);
     const { asks, unplanned, problems: wrong } = boardAsks(found.jobs, choice.value);
+    const upright = wrong.some(isError) ? [] : uprightProblems(options.upright ?? [], { asks, unplanned });
     const boards = await searchBoards(world, asks, options.rounds);
     if (!boards) return refuse({ code: 130, problems: [machineProblem('cancelled', 'Stopped; nothing was written or used.')] }, json, world); // prettier-ignore
     const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } }, options.units);
     const lacking = asks.filter(({ board }) => !boards.some((one) => one.board === board));
     const told = found.problems.filter(({ severity }) => severity !== 'note');
-    const problems = [...choice.problems, ...told, ...wrong, ...lacking.map((one) => whyNoPlan(one, showing))];
+    const problems = [
+      ...choice.problems,
+      ...told,
+      ...wrong,
+      ...upright,
+      ...lacking.map((one) => whyNoPlan(one, showing)),
+    ];
     if (problems.some(isError)) return refuse({ code: 1, problems }, json, world);
     const { keep, stock } = choice.value;
     const papers = await putOnPaper(world, found.jobs, { boards, unplanned, keep }, showing, options);

@@ -6,7 +6,7 @@ import type { ComparedCell, ComparedRow, ComparedWhat } from './compare';
 import { totalOf, type CostSheet } from './cost-sheet';
 import { GROUPS, type CostGroup, type CostSlot, type PricedLine } from './line';
 import type { PriceRounding } from './price-list';
-import { amountText, percentText } from './price-text';
+import { amountText, atLeast, percentText } from './price-text';
 import type { FrameVariant } from './ready-or-made';
 import type { Earning } from './sum-up';
 
@@ -97,7 +97,7 @@ export function togetherWords(sheets: readonly CostSheet[]): string {
   if (!first) return '';
   const isOpen = sheets.some(({ notCounted }) => notCounted.length > 0);
   const all = `${first.currency.code} ${amountText(totalOf(sheets), first.currency)}`;
-  return `${counted(sheets.length, 'job')} together: ${all}${isOpen ? ', without what is not counted' : ''}`;
+  return `${counted(sheets.length, 'job')} together: ${atLeast(all, isOpen)}${isOpen ? ', without what is not counted' : ''}`;
 }
 
 /** Said with every cost sheet. */
@@ -141,7 +141,7 @@ function comparedWhat(what: ComparedWhat, { earning }: CostSheet): string {
 /** `13.50 (+1.50)`; `at least` where a part of it is not counted. */
 function comparedCell({ amount, isOpen, more }: ComparedCell, { currency }: CostSheet): string {
   if (!amount) return NOT_COUNTED;
-  const told = `${isOpen ? 'at least ' : ''}${amountText(amount, currency)}`;
+  const told = atLeast(amountText(amount, currency), isOpen ?? false);
   return more ? `${told} (${differenceText(more, amountText(more, currency))})` : told;
 }
 

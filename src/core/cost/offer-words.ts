@@ -3,9 +3,9 @@ import type { Size } from '../geometry/box';
 import type { Layout, PlacedWindow } from '../layout/layout';
 import { counted, listed, uncapital } from '../phrases';
 import type { Job } from '../job/job';
-import { lengthText, showSetting, sizeText, type Showing } from '../units';
+import { fineText, lengthText, showSetting, sizeText, type Showing } from '../units';
 import type { Costed, CostSheet } from './cost-sheet';
-import { amountText, percentText } from './price-text';
+import { amountText, atLeast, percentText } from './price-text';
 
 export type OfferRow = readonly [what: string, value: string];
 
@@ -76,13 +76,15 @@ function frameWords({ job, made, sheet }: Pick<Costed, 'job' | 'made' | 'sheet'>
 
 function glazingWords({ package: { glazing } }: Job, showing: Showing): string {
   if (!glazing) return 'none';
-  const thick = showSetting(glazing.thickness.nominal, showing).withUnit;
+  // Glazing is sold by millimetres in every country; an inch's fraction of it is kept where it is one.
+  const own = showSetting(glazing.thickness.nominal, showing);
+  const thick = own.parts.fraction ? own.withUnit : fineText(glazing.thickness.nominal, 'mm');
   return `${glazing.material}${glazing.uvFilter ? ' that filters UV' : ''}, ${thick}`;
 }
 
 /** What is paid: price, each tax by its name, and all together. */
-export function paidRows({ currency, net, taxes, total, includesTax }: CostSheet): OfferRow[] {
-  const told = (amount: CostSheet['total']) => `${currency.code} ${amountText(amount, currency)}`;
+export function paidRows({ currency, net, taxes, total, includesTax, notCounted }: CostSheet): OfferRow[] {
+  const told = (amount: CostSheet['total']) => atLeast(`${currency.code} ${amountText(amount, currency)}`, notCounted.length > 0); // prettier-ignore
   const taxRows = taxes.map(({ name, percent, amount }): OfferRow => {
     const words = `${name}, ${percentText(percent).replace(' %', '\u00a0%')}`;
     return [includesTax ? `of which ${words}` : words, told(amount)];

@@ -1,15 +1,20 @@
 /** Amounts, percents and measures as a cost sheet tells them. */
-import { money, roundedTo, type Money } from '../money';
+import { money, moneyText, roundedTo, type Money } from '../money';
 import type { Currency } from './currencies';
 
-/** A price: the currency's decimals, or more where it has more that are not zero. */
+/** A price: the currency's decimals, or where it has more that are not zero as many, two at least, as the shelf writes it. */
 export function priceText(amount: Money, { places }: Currency): string {
-  return amount.toFixed(Math.max(places, amount.decimalPlaces()));
+  return amount.decimalPlaces() > places ? moneyText(amount) : amount.toFixed(places);
 }
 
 /** An amount that is rounded: the currency's decimals. */
 export function amountText(amount: Money, { places }: Currency): string {
   return roundedTo(amount, places).toFixed(places).replace('-', '−');
+}
+
+/** What an amount says of itself where a part of it is not known. */
+export function atLeast(told: string, isOpen: boolean): string {
+  return isOpen ? `at least ${told}` : told;
 }
 
 /** `12.5 %`; to two decimals, and said where they are not all. */

@@ -37,6 +37,7 @@ function readEntry(cells: PriceCells): PlacedEntry | undefined {
   if (cells.text('what') === undefined) cells.need('what', 'Each row of a price list');
   const what = cells.word('what', PRICE_WHATS);
   if (what === undefined) return undefined;
+  if (hasTornDecimals(cells)) return undefined;
   if (cells.text('value') === undefined) cells.need('value', `A row “${what}”`);
   const value = cells.text('value') === undefined ? {} : valueOf(what, cells);
   return {
@@ -47,6 +48,15 @@ function readEntry(cells: PriceCells): PlacedEntry | undefined {
     ...nameOf(what, cells),
     ...given('note', cells.text('note')),
   };
+}
+
+/** No cell after the value begins with figures but the rest of a decimal whose comma parted it: `4,00` without quotes. */
+function hasTornDecimals(cells: PriceCells): boolean {
+  const [value = '', rest = ''] = [cells.text('value'), cells.text('per')];
+  if (!/\d$/.test(value) || !/^\d+(?: *(?:%|min))?$/.test(rest)) return false;
+  const [point, comma] = [`${value}.${rest}`, `${value},${rest}`].map((text) => text.slice(0, 40));
+  cells.wrong('amount-unreadable', 'value', `“${comma}” stands in two cells; write ${point}, or quote the cell: "${comma}"`); // prettier-ignore
+  return true;
 }
 
 /** Greatest percent and number of minutes that are no slip of the pen. */

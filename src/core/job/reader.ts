@@ -1,7 +1,7 @@
 /** Reads single written values of a job, collecting a problem with its path for each that cannot be right. */
 import { allSides, eachSide, type PerSide, type Size } from '../geometry/box';
 import { isoSize } from '../frame/iso-216';
-import { missedLimit } from '../limit-text';
+import { fixedLimitText, missedLimit } from '../limit-text';
 import { readMass } from '../mass';
 import type { Problem } from '../problem';
 import {
@@ -28,6 +28,8 @@ export interface Limits {
   /** True when the least value itself is not allowed. */
   readonly above?: boolean;
   readonly most?: number;
+  /** True when the greatest is the same whatever the job, so that it is told as a round length. */
+  readonly isFixed?: boolean;
   /** What else may be written in place of a length, or before one. */
   readonly words?: string;
 }
@@ -164,7 +166,9 @@ export class Reader {
     // A limit may be a sum or a difference of other lengths; its last bits are nobody's fault.
     if ((above ? mm > least : mm >= least - LAST_BITS) && mm <= most + LAST_BITS) return mm;
     const low = mm <= least;
-    const { value, limit } = missedLimit(mm, low ? least : most, low ? 'least' : 'most', this.showing);
+    const missed = missedLimit(mm, low ? least : most, low ? 'least' : 'most', this.showing);
+    const { value } = missed;
+    const limit = limits.isFixed && !low ? fixedLimitText(most, this.showing) : missed.limit;
     const words = low ? (above ? `more than ${limit}` : `${limit} or more`) : `${limit} or less`;
     this.say({
       code: 'length-out-of-range',

@@ -10,11 +10,16 @@ export type CutLine = readonly [from: Point, to: Point];
  */
 export function cutLines(step: CutStep, kerf: number): CutLine[] {
   const { kind, part, way, setting, times } = step;
-  if (kind !== 'cut') return allRound(part, setting);
+  if (kind !== 'cut') return allRound(partInHand(step), setting);
   return Array.from({ length: times }, (_, time): CutLine => {
     const off = setting * (time + 1) + kerf * time;
     return way === 'upright' ? upright(part, part.left + off) : lying(part, part.bottom + off);
   });
+}
+
+/** The part in hand before the step: a drop has its bevels all round yet, beyond the part that is planned with. */
+export function partInHand({ kind, part, setting }: CutStep): Box {
+  return kind === 'square' ? grow(part, setting) : part;
 }
 
 function allRound(part: Box, setting: number): CutLine[] {

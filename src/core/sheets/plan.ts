@@ -20,9 +20,9 @@ export interface PlacedPiece {
  */
 export interface CutStep {
   readonly kind: 'trim' | 'square' | 'cut';
-  /** The part in hand, on the sheet: what cuts before it have left of it. */
+  /** The part in hand, on the sheet: what cuts before it have left of it. Of `square` what it leaves: see `partInHand`. */
   readonly part: Box;
-  /** What it is called: a letter, or the empty text of the whole sheet. */
+  /** What it is called: a letter, or the empty text of the whole sheet or drop. */
   readonly of: string;
   /** `upright`: along the height, the setting counted from the left. `lying`: across, counted from the bottom. */
   readonly way: 'upright' | 'lying';

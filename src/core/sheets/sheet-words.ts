@@ -2,11 +2,13 @@
 import { heightOf, widthOf, type Box } from '../geometry/box';
 import { moneyText, ofParts } from '../money';
 import { counted } from '../phrases';
-import { lengthText, showSetting, sizeText, type Showing } from '../units';
+import { lengthText, settingBesideMark, sizeText, type Showing } from '../units';
 import type { PieceKind } from '../pieces/piece';
+import type { Stock } from './ask';
 import { accountOf, shareOf, totalOf } from './account';
 import type { AlikeSheets } from './alike-sheets';
 import { COST_PLACES } from './board-stock';
+import { partInHand } from './cut-lines';
 import type { CutStep, PlannedSheet } from './plan';
 import type { Unplanned } from './board-asks';
 import type { PlannedBoard } from './planned-board';
@@ -59,9 +61,9 @@ export function shareWords({ plan }: PlannedBoard, rule: KeepRule = USUAL_KEEP):
   return `Pieces ${percent(all.pieces)}, kept ${percent(all.kept)}, waste ${percent(all.waste)}${cuts}`;
 }
 
-/** Such as `2  new sheet, 32 x 40 in, 91 % used`. */
+/** Such as `Sheet 2: new sheet, 32 x 40 in, 91 % used`. */
 export function sheetTitle(sheet: PlannedSheet, index: number, showing: Showing): string {
-  return `${index + 1}  ${sheetWords(sheet, showing)}`;
+  return `Sheet ${index + 1}: ${sheetWords(sheet, showing)}`;
 }
 
 /** The same without its number. */
@@ -98,12 +100,12 @@ export function numbersText(numbers: readonly number[]): string {
 }
 
 /** Number, what is done, how often, out of what, and what comes of it. */
-export function stepRows({ steps }: PlannedSheet, showing: Showing): string[][] {
-  return steps.map((step, index) => [String(index + 1), guideWords(step, showing), timesWords(step), inHandWords(step, showing), comesWords(step)]); // prettier-ignore
+export function stepRows({ stock, steps }: PlannedSheet, showing: Showing): string[][] {
+  return steps.map((step, index) => [String(index + 1), guideWords(step, showing), timesWords(step), inHandWords(step, stock, showing), comesWords(step)]); // prettier-ignore
 }
 
 function guideWords({ kind, setting, guideStays }: CutStep, showing: Showing): string {
-  const at = showSetting(setting, showing).withUnit;
+  const at = settingBesideMark(setting, showing);
   if (kind === 'square') return `cut the bevel off, ${at}`;
   if (kind === 'trim') return `trim, guide at ${at}`;
   return guideStays ? `guide stays at ${at}` : `guide at ${at}`;
@@ -114,9 +116,15 @@ function timesWords({ kind, times, way }: CutStep): string {
   return `${way}, ${times === 1 ? 'once' : `${times} times`}`;
 }
 
-function inHandWords({ part, of }: CutStep, showing: Showing): string {
-  const size = `${lengthText(widthOf(part), showing)} x ${lengthText(heightOf(part), showing)}`;
-  return of === '' ? `the sheet, ${size}` : `${of}, ${size}`;
+function inHandWords(step: CutStep, stock: Stock, showing: Showing): string {
+  const part = partInHand(step);
+  return `${handName(step, stock)}, ${lengthText(widthOf(part), showing)} x ${lengthText(heightOf(part), showing)}`;
+}
+
+/** What the part in hand is called: its letter, or what it was taken as. */
+export function handName({ of }: CutStep, { kind }: Stock): string {
+  if (of !== '') return of;
+  return kind === 'fallout' ? 'the drop' : 'the sheet';
 }
 
 /** Such as `gives 1, 2; leaves A`. */

@@ -1,5 +1,5 @@
 /** Reads single cells of a row of a table: lengths, masses, amounts, words; a problem says the line and the column. */
-import { limitText } from '../limit-text';
+import { fixedLimitText } from '../limit-text';
 import { readMass } from '../mass';
 import { readMoney, type Money } from '../money';
 import { nearestWord } from '../nearest-word';
@@ -75,7 +75,7 @@ export class Cells<Key extends string> {
       this.wrong(
         'length-out-of-range',
         key,
-        `“${text.slice(0, 40)}” is out of range; it must be ${zero ? 'from 0' : 'more than 0 and'} up to ${limitText(most, 'most', showingIn(reading.unit))}`,
+        `“${text.slice(0, 40)}” is out of range; it must be ${zero ? 'from 0' : 'more than 0 and'} up to ${fixedLimitText(most, showingIn(reading.unit))}`,
       );
       return undefined;
     }

@@ -19,7 +19,7 @@ import { filling, type Column } from '../paper/table';
 import { headingsBlock, rowBlock } from '../paper/table-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions, type TextStyle } from '../paper/type';
-import { bodyOf, drawCosts, lotsOf, titlesOf, type CostsOnPaper, type Variant } from './costs-on-paper';
+import { bodyOf, drawCosts, lotsOf, titleBlocks, type CostsOnPaper, type Variant } from './costs-on-paper';
 
 export interface CostSheetsChoice {
   /** True where the jobs are variants of one, which have no sum. */
@@ -40,7 +40,7 @@ export function makeCostSheets(
   const [first] = variants;
   const blocks = [
     ...(first ? [paragraphBlock(roundingNote(first.sheet), setting, SMALL)] : []),
-    ...(isCompared ? [paragraphBlock(titlesOf(context), setting, { size: 14, weight: 'bold' })] : []),
+    ...(isCompared ? titleBlocks(context, setting) : []),
     ...(isCompared ? comparedBlocks(variants, setting) : []),
     ...variants.flatMap((variant) => sheetBlocks(variant, setting)),
     ...(isCompared || variants.length < 2 || !first

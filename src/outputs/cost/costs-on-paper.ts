@@ -7,6 +7,7 @@ import type { Fonts, MakerHooks } from '../context';
 import { drawDocument, type PagePlan } from '../paper/document';
 import { drawBlocks, flow, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
+import { paragraphBlock, type Setting } from '../paper/text-blocks';
 import { lostLetters } from '../template/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 
@@ -60,9 +61,10 @@ export async function drawCosts(
   );
 }
 
-/** The titles of all that is told, each once. */
-export function titlesOf({ variants }: CostsOnPaper): string {
-  return [...new Set(variants.map(({ job }) => job.title))].join('; ');
+/** The title of what all variants are of; where they have several, each stands by its own name. */
+export function titleBlocks({ variants }: CostsOnPaper, setting: Setting): Block[] {
+  const [title = '', ...others] = new Set(variants.map(({ job }) => job.title));
+  return others.length > 0 ? [] : [paragraphBlock(title, setting, { size: 14, weight: 'bold' })];
 }
 
 /** Variants that stand side by side: more would be too narrow to read. */

@@ -19,7 +19,7 @@ import type { Column } from '../paper/table';
 import { rowBlock } from '../paper/table-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions, type TextStyle } from '../paper/type';
-import { bodyOf, drawCosts, lotsOf, titlesOf, type CostsOnPaper, type Variant } from './costs-on-paper';
+import { bodyOf, drawCosts, lotsOf, titleBlocks, type CostsOnPaper, type Variant } from './costs-on-paper';
 import { frontsBlock } from './front-drawing';
 
 export interface ProposalChoice {
@@ -45,7 +45,7 @@ export function makeProposal(
   const { width } = bodyOf(context);
   const setting = { typesetter: openTypesetter(fonts), width };
   const told = [
-    paragraphBlock(titlesOf(context), setting, { size: 14, weight: 'bold' }),
+    ...titleBlocks(context, setting),
     ...lotsOf(variants).flatMap((lot, index) => lotBlocks(context, lot, choice, setting, index === 0)),
   ];
   const end = unparted([...endBlocks(context, choice, setting), signBlock(setting)]);
@@ -83,7 +83,7 @@ function lotBlocks(
   const names = variants.length > 1 ? [row(['', ...lot.map(({ name }) => name)], BOLD)] : [];
   const all = [
     ...rows((variant) => offerRows(variant, showing), PLAIN),
-    ...(withPrices ? rows(({ sheet }) => paidRows(sheet), BOLD) : []),
+    ...(withPrices ? unparted(rows(({ sheet }) => paidRows(sheet), BOLD)) : []),
   ];
   return [
     ...(isFirst ? [headingBlock(offerHeading(variants.length, isCompared))] : []),

@@ -2,7 +2,7 @@
 import type { CardCut } from '../../core/cutting/cut-card';
 import type { CutPlan, LayerPlan } from '../../core/cutting/plan';
 import { settingText, penText } from '../../core/layout/line-words';
-import { markBeside, showSetting, type Showing } from '../../core/units';
+import { markBeside, settingBesideMark, showSetting, type Showing } from '../../core/units';
 import { fractions } from '../paper/type';
 
 /** `layer 1, “Warm white”`. */
@@ -20,8 +20,7 @@ export function settingCell(mm: number, showing: Showing): string {
 
 /** The same within a sentence, with its unit. */
 export function settingWords(mm: number, showing: Showing): string {
-  const mark = markBeside(mm, showing);
-  return fractions(`${showSetting(mm, showing).withUnit}${mark ? ` (≈ ${mark.text})` : ''}`);
+  return fractions(settingBesideMark(mm, showing));
 }
 
 /** What a groove or ruled line is made with; empty of a window. */

@@ -113,6 +113,31 @@ export function spotsIn(box: Box): MiddlesOf {
     }));
 }
 
+/** The same, and wherever a label would lie against an edge of the box or of what is taken in it: the nearest to the middle first. */
+export function spotsBeside(box: Box, taken: readonly Box[]): MiddlesOf {
+  return ({ width, height }) => {
+    const xs = placesAlong([box.left, box.right], taken.map(({ left, right }) => [left, right]), width); // prettier-ignore
+    const ys = placesAlong([box.bottom, box.top], taken.map(({ bottom, top }) => [bottom, top]), height); // prettier-ignore
+    const middle = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
+    const off = ({ x, y }: Point) => Math.hypot(x - middle.x, y - middle.y);
+    return xs.flatMap((x) => ys.map((y) => ({ x, y }))).toSorted((a, b) => off(a) - off(b));
+  };
+}
+
+/** Clear of what it lies against by more than the last bits of a double, mm. */
+const HAIR = 1e-6;
+
+/** Middles of a length within a span, each once. */
+function placesAlong([from, to]: Span, taken: readonly Span[], length: number): number[] {
+  const half = length / 2;
+  const against = taken.flatMap(([start, end]) => [start - half - HAIR, end + half + HAIR]);
+  const all = [(from + to) / 2, from + half + HAIR, to - half - HAIR, ...against];
+  const kept = all.filter((place) => place - half >= from && place + half <= to);
+  return [...new Map(kept.map((place) => [place.toFixed(3), place])).values()];
+}
+
+type Span = readonly [from: number, to: number];
+
 export type MiddlesOf = (size: Size, label: Label) => readonly Point[];
 
 function placings(surface: Surface, labels: readonly Label[], middlesOf: MiddlesOf) {

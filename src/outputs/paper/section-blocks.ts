@@ -49,6 +49,8 @@ export function tableBlocks(heading: string, { heads, rows }: Table, setting: Se
     setting.width,
   );
   const head = headingsBlock(columns);
-  const blocks = rows.map((row) => ({ ...rowBlock(setting.typesetter, columns, row.map(fractions)), again: [head] }));
+  // No row stands alone, neither under the headings nor on the page that the table ends on.
+  const isHeld = (index: number) => rows.length > 1 && (index === 0 || index === rows.length - 2);
+  const blocks = rows.map((row, index): Block => ({ ...rowBlock(setting.typesetter, columns, row.map(fractions)), again: [head], ...(isHeld(index) ? { withNext: true } : {}) })); // prettier-ignore
   return [headingBlock(heading), head, ...blocks];
 }

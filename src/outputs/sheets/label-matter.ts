@@ -1,6 +1,6 @@
 /** One label: what stands on it, in type as large as its longest names allow. */
 import type { Box } from '../../core/geometry/box';
-import { listed } from '../../core/phrases';
+import { jobWords } from '../../core/sheets/job-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import type { PlacedPiece } from '../../core/sheets/plan';
 import { labelFace } from '../../core/sheets/sheet-words';
@@ -22,27 +22,28 @@ const TOP = { size: 8, align: 'right' } as const;
 /** Of the number with the arrow beside it, mm. */
 const HEAD = capHeight(NUMBER.size) + 2;
 const ARROW = 6;
-/** Windows that are named one by one. */
-const MOST_WINDOWS = 8;
 /** Type is made smaller by these until all has room. */
 const FACTORS = [1, 0.92, 0.84, 0.76, 0.68, 0.6];
 
-/** @param sheet number of the sheet in its board's plan. */
+/**
+ * @param sheet number of the sheet in its board's plan.
+ * @param jobs how many are planned together.
+ */
 export function pieceLabel(
   { board }: PlannedBoard,
   sheet: number,
   { piece, number }: PlacedPiece,
+  jobs: number,
   showing: Showing,
 ): PieceLabel {
   const { from, id } = piece;
   const windows = (from?.windows ?? []).map(({ name }) => name);
   const layer = from?.layer === undefined || from.layers === undefined ? [] : [`layer ${from.layer} of ${from.layers}`];
-  const cut =
-    windows.length === 0 ? [] : [`${windows.length === 1 ? 'window' : 'windows'} ${listed(windows, MOST_WINDOWS)}`];
+  const cut = windows.length === 0 ? [] : [`${windows.length === 1 ? 'window' : 'windows'} ${windows.join(', ')}`];
   const about = [...layer, ...cut].join(' · ');
   const lines = [
     { words: from?.name ?? id, style: { size: 10, weight: 'bold' } as const },
-    { words: from?.title ?? '', style: { size: 9 } },
+    { words: from ? jobWords(from, jobs) : '', style: { size: 9 } },
     { words: `${fractions(sizeText(piece, showing))} · ${board}`, style: { size: 9 } },
     { words: about, style: { size: 8 } },
     { words: `sheet ${sheet} · ${labelFace(from?.kind)}`, style: { size: 8 } },

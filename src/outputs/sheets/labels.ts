@@ -1,5 +1,6 @@
 /** A label for each piece, in a plain grid that is cut apart along its crosses. */
 import { grow, type Box, type Point, type Size } from '../../core/geometry/box';
+import { jobTitles } from '../../core/sheets/job-words';
 import type { MakerHooks } from '../context';
 import { drawDocument, openTypesetter, type DrawnDocument, type PagePlan } from '../paper/document';
 import { paperSize, safeBox } from '../paper/page';
@@ -24,9 +25,10 @@ export function makeLabels(context: PapersContext, hooks: MakerHooks = {}): Prom
   const area = grow(safe, { left: -ARM, right: -ARM, top: -ARM, bottom: -FOOT });
   const width = (area.right - area.left) / COLUMNS;
   const setting = { typesetter: openTypesetter(context.fonts), width: width - 2 * INSIDE };
+  const jobs = jobTitles(context.boards).size;
   const labels = context.boards.flatMap((board) =>
     board.plan.sheets.flatMap((sheet, index) =>
-      sheet.pieces.map((piece) => pieceLabel(board, index + 1, piece, context.showing)),
+      sheet.pieces.map((piece) => pieceLabel(board, index + 1, piece, jobs, context.showing)),
     ),
   );
   const least = Math.max(USUAL, ...labels.map((label) => leastHeight(label, setting) + 2 * INSIDE));

@@ -1,5 +1,6 @@
 /** The first page of a plan of sheets: what to fetch, what it costs, how good the plan is, and how it is cut. */
 import { capital } from '../../core/phrases';
+import { jobTitles, jobWords } from '../../core/sheets/job-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { BLADE_CAUTION, GLASS_CAUTION } from '../../core/sheets/sheet-cautions';
 import { falloutWords, hasGlass, paidText, planWords, settingsWords, shareWords, takeWords, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
@@ -33,9 +34,10 @@ export function overviewBlocks(context: PapersContext, setting: Setting): Block[
     ...tableBlocks('To fetch', withoutEmpty(['Board', 'Sheets', 'Cost', 'Trim and saw'], rows), setting),
     ...tableBlocks('How it comes out', { heads: ['Board', 'How good it is', 'Where the board goes'], rows: goodness }, setting),
     ...(missing === '' ? [] : [headingBlock('Not on these sheets'), paragraphBlock(missing, setting)]),
-    headingBlock('How to cut'),
-    ...numberedBlocks(STEPS, setting),
+    // On one page, so that no page holds the cautions alone.
     ...unparted([
+      headingBlock('How to cut'),
+      ...numberedBlocks(STEPS, setting),
       headingBlock('Take care'),
       ...[BLADE_CAUTION, ...(hasGlass(boards) ? [GLASS_CAUTION] : [])].map((words) => paragraphBlock(words, setting, SMALL)),
     ]),
@@ -51,11 +53,25 @@ const STEPS = [
 
 /** By the numbers that their pieces name. */
 function jobsBlocks(boards: readonly PlannedBoard[], setting: Setting): Block[] {
-  const titles = new Map<number, string>();
-  for (const { from } of boards.flatMap(({ ask }) => ask.pieces)) if (from) titles.set(from.job, from.title);
+  const titles = jobTitles(boards);
   if (titles.size < 2) return [];
-  const told = [...titles].toSorted(([a], [b]) => a - b).map(([job, title]) => `${job + 1} ${title}`);
-  return [paragraphBlock(`Jobs: ${told.join('; ')}.`, setting)];
+  const told = [...titles].map(([job, title]) => jobWords({ job, title }, titles.size));
+  const words = `Jobs: ${told.join('; ')}.`;
+  // In several paragraphs where they are many, so that the list goes on from page to page.
+  return inParts(words.split(/(?<=;) /)).map((part) => paragraphBlock(part, setting));
+}
+
+/** Signs of one paragraph, unless a single title is longer. */
+const PART = 600;
+
+function inParts(items: readonly string[]): string[] {
+  const parts: string[] = [];
+  for (const item of items) {
+    const last = parts.at(-1);
+    if (last === undefined || last.length + item.length >= PART) parts.push(item);
+    else parts[parts.length - 1] = `${last} ${item}`;
+  }
+  return parts;
 }
 
 function kerfWords({ ask: { kerf, trim } }: PlannedBoard, { showing }: PapersContext): string {

@@ -6,7 +6,7 @@ import { KEEPING_WORDS } from '../../core/sheets/sheet-words';
 import { windowsOnSheet } from '../../core/sheets/windows-on-sheet';
 import { sizeText } from '../../core/units';
 import { drawArrow } from '../paper/arrow';
-import { placeLabel, placeOnWhite, smaller, spotsIn, type Label, type LabelLine, type MiddlesOf } from '../paper/label';
+import { placeLabel, placeOnWhite, smaller, spotsBeside, spotsIn, type Label, type LabelLine, type MiddlesOf } from '../paper/label'; // prettier-ignore
 import { boxRound, overlaps, Room } from '../paper/room';
 import { boxAtScale, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
@@ -18,6 +18,8 @@ import type { PapersContext } from './papers-context';
 const INSIDE = 0.5;
 const NUMBER = { size: 12, weight: 'bold' } as const;
 const SMALL: TextStyle = { size: 7 };
+/** Between words and the outline of a window, mm. */
+const AIR = 0.2;
 /** Of the arrow: mm, and of the shorter side of its piece. */
 const ARROW = { most: 5, part: 0.22, least: 1.2 } as const;
 
@@ -34,16 +36,37 @@ export function namePiece(
   context: PapersContext,
 ): Box | undefined {
   const inner = grow(boxAtScale(at, placed.box), -INSIDE);
-  const room = new Room(inner);
   const openings = windowsOnSheet(placed).map(({ name, box }) => ({ name, box: boxAtScale(at, box) }));
-  for (const { box } of openings) for (const edge of edgesOf(box)) room.takeCrossable(edge);
-  for (const box of taken) if (overlaps(box, inner)) room.take(box);
-  const number = placeFirst(surface, room, pieceLabels(placed, inner, setting, context), inner);
-  for (const { name, box } of openings) {
+  const near = taken.filter((box) => overlaps(box, inner));
+  const letters = nameWindows(surface, openings, near, inner);
+  const labels = pieceLabels(placed, inner, setting, context);
+  const within = roomIn(inner, [...near, ...letters, ...openings.flatMap(({ box }) => edgesOf(box))]);
+  // Words in one of several windows would seem to tell of that window.
+  if (openings.length < 2) return placeLabel(surface, within, labels, spotsIn(inner));
+  const boxes = openings.map(({ box }) => grow(box, AIR));
+  const clear = roomIn(inner, [...near, ...boxes]);
+  const beside = placeLabel(surface, clear, labels, spotsBeside(inner, [...near, ...boxes]));
+  return beside ?? placeLabel(surface, within, numberAlone(placed), spotsIn(inner));
+}
+
+/** @returns the boxes of the letters: every window keeps its own, whatever else is told. */
+function nameWindows(
+  surface: Surface,
+  openings: readonly { readonly name: string; readonly box: Box }[],
+  near: readonly Box[],
+  inner: Box,
+): Box[] {
+  const room = roomIn(inner, near);
+  return openings.flatMap(({ name, box }) => {
     const letter: Label = { lines: [{ words: name, size: 6 }], turn: 0 };
-    placeLabel(surface, room, [letter], cornersIn(grow(box, -INSIDE)));
-  }
-  return number;
+    return placeLabel(surface, room, [letter], cornersIn(grow(box, -INSIDE))) ?? [];
+  });
+}
+
+function roomIn(inner: Box, taken: readonly Box[]): Room {
+  const room = new Room(inner);
+  for (const box of taken) room.take(box);
+  return room;
 }
 
 /** The lower left corner first. */
@@ -66,7 +89,8 @@ export function pointToTop(surface: Surface, { box: on, turned }: PlacedPiece, a
 }
 
 /** From all that there is to tell down to the number alone. */
-function pieceLabels({ piece, number }: PlacedPiece, room: Box, setting: Setting, { showing }: PapersContext): Label[] {
+function pieceLabels(placed: PlacedPiece, room: Box, setting: Setting, { showing }: PapersContext): Label[] {
+  const { piece, number } = placed;
   const { from, id } = piece;
   const first: LabelLine = { words: String(number), ...NUMBER };
   const name: LabelLine = { words: from?.name ?? id, ...SMALL };
@@ -81,11 +105,12 @@ function pieceLabels({ piece, number }: PlacedPiece, room: Box, setting: Setting
     ].map((lines) => ({ lines, turn }));
   });
   const byLength = ways.toSorted((a, b) => b.lines.length - a.lines.length);
-  const alone: Label = { lines: [first], turn: 0 };
-  return [
-    ...byLength.flatMap((label) => [label, smaller(label, 0.8)]),
-    ...[1, 0.75, 0.5, 0.1].map((factor) => smaller(alone, factor)),
-  ];
+  return [...byLength.flatMap((label) => [label, smaller(label, 0.8)]), ...numberAlone(placed)];
+}
+
+function numberAlone({ number }: PlacedPiece): Label[] {
+  const alone: Label = { lines: [{ words: String(number), ...NUMBER }], turn: 0 };
+  return [1, 0.75, 0.5, 0.1].map((factor) => smaller(alone, factor));
 }
 
 /** In two lines at the most; a longer title is left to the table. */
@@ -127,16 +152,7 @@ export function nameLeft(
   return placeOnWhite(surface, room, byLines, spotsIn(inner));
 }
 
-/** The fullest label comes first, even where it has to lie over the lines of windows. */
-function placeFirst(surface: Surface, room: Room, labels: readonly Label[], within: Box): Box | undefined {
-  for (const label of labels) {
-    const taken = placeOnWhite(surface, room, [label], spotsIn(within));
-    if (taken) return taken;
-  }
-  return undefined;
-}
-
 function edgesOf({ left, right, bottom, top }: Box): Box[] {
   const [a, b, c, d] = [{ x: left, y: bottom }, { x: right, y: bottom }, { x: right, y: top }, { x: left, y: top }] as const; // prettier-ignore
-  return [[a, b], [b, c], [c, d], [d, a]].map(([from, to]) => boxRound(from!, to!, 0.2)); // prettier-ignore
+  return [[a, b], [b, c], [c, d], [d, a]].map(([from, to]) => boxRound(from!, to!, AIR)); // prettier-ignore
 }

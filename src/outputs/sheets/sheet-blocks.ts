@@ -1,6 +1,7 @@
 /** A sheet of a plan as blocks that flow from page to page: its drawing, the steps that cut it, its pieces, and what is left. */
 import { capital } from '../../core/phrases';
 import type { AlikeSheets } from '../../core/sheets/alike-sheets';
+import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
 import { alikeWords, leftWords, pieceRows, sheetWords, stepRows } from '../../core/sheets/sheet-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import type { PlannedSheet } from '../../core/sheets/plan';
@@ -45,7 +46,7 @@ export function sheetWays(
     ...heads,
     drawingBlock(view, scale, setting, context),
     ...(sheet.steps.length === 0
-      ? [paragraphBlock('The sheet is the piece: nothing is cut.', setting)]
+      ? [paragraphBlock('The sheet is the piece: nothing is cut off it.', setting)]
       : tableBlocks('Cuts', { heads: STEP_HEADS, rows: stepRows(sheet, showing) }, setting)),
     ...piecesBlocks(sheet, setting, context),
   ]);
@@ -80,9 +81,10 @@ export function withoutEmpty(heads: readonly string[], rows: readonly (readonly 
 
 function headBlocks(board: PlannedBoard, alike: AlikeSheets, setting: Setting, { showing }: PapersContext): Block[] {
   const title = `${board.board}, sheet ${(alike.places[0] ?? 0) + 1}: ${sheetWords(alike.sheet, showing)}`;
-  const like = alikeWords(board.plan.sheets, alike);
+  const { places } = alike;
+  const told = [alikeWords(board.plan.sheets, alike), cutFirstWords(board, places), keepDropWords(board, places)];
   return [
     { ...paragraphBlock(title, setting, { size: 11, weight: 'bold' }), withNext: true },
-    ...(like === '' ? [] : [{ ...paragraphBlock(like, setting), withNext: true }]),
+    ...told.filter((words) => words !== '').map((words) => ({ ...paragraphBlock(words, setting), withNext: true })),
   ];
 }

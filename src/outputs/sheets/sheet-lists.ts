@@ -1,6 +1,9 @@
 /** A plan of sheets as two tables of comma-separated values: where each piece lies, and every step of cutting. */
 import { heightOf, widthOf } from '../../core/geometry/box';
+import type { Stock } from '../../core/sheets/ask';
+import { partInHand } from '../../core/sheets/cut-lines';
 import type { CutStep, PlacedPiece } from '../../core/sheets/plan';
+import { handName } from '../../core/sheets/sheet-words';
 import { csvText, type Cell } from '../../core/tables/csv-text';
 import { decimalCell, shownCell } from '../../core/tables/length-cells';
 import { showSetting, type Showing } from '../../core/units';
@@ -44,17 +47,18 @@ const STEPS_HEADING: readonly string[] = [
 
 /** The setting is counted from the left edge of the part in hand for upright cuts, from its lower edge for lying ones. */
 export function sheetCutsCsv(context: PapersContext): string {
-  const rows = ofEachSheet(context, ({ steps }, place) =>
-    steps.map((step, index) => [...place, index + 1, ...stepCells(step, context.showing)]),
+  const rows = ofEachSheet(context, ({ stock, steps }, place) =>
+    steps.map((step, index) => [...place, index + 1, ...stepCells(step, stock, context.showing)]),
   );
   return csvText([STEPS_HEADING, ...rows]);
 }
 
-function stepCells(step: CutStep, showing: Showing): Cell[] {
-  const { kind, part, of, way, setting, times, guideStays, gives, leaves, stage } = step;
+function stepCells(step: CutStep, stock: Stock, showing: Showing): Cell[] {
+  const part = partInHand(step);
+  const { kind, way, setting, times, guideStays, gives, leaves, stage } = step;
   const lengths = [part.left, part.bottom, widthOf(part), heightOf(part)];
   return [
-    ...[kind, of === '' ? 'the sheet' : of, showing.unit],
+    ...[kind, handName(step, stock), showing.unit],
     ...lengths.map((mm) => decimalCell(mm, showing)),
     ...[kind === 'cut' ? way : 'all round', decimalCell(setting, showing)],
     { quoted: showSetting(setting, showing).withUnit },

@@ -1,6 +1,8 @@
 /** One sheet of a plan as an SVG of its true size in millimetres: what is left, pieces with their windows, and cuts in their order. */
 import { heightOf, widthOf, type Box, type Point } from '../../core/geometry/box';
+import { uncapital } from '../../core/phrases';
 import { cutLines } from '../../core/sheets/cut-lines';
+import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
 import type { CutStep, PlacedPiece, PlannedSheet } from '../../core/sheets/plan';
 import { keepingOf } from '../../core/sheets/remnants';
 import { KEEPING_WORDS, sheetTitle, stepRows } from '../../core/sheets/sheet-words';
@@ -36,8 +38,18 @@ export function sheetSvg(context: PapersContext, board: number, index: number): 
       viewBox: `0 0 ${numberText(width)} ${numberText(height)}`,
     },
     [
-      textElement('title', {}, `${planned.board}, sheet ${sheetTitle(sheet, index, context.showing)}`),
-      textElement('desc', {}, `${context.title}. Millimetres at full size, seen from the front.`),
+      textElement('title', {}, `${planned.board}, ${uncapital(sheetTitle(sheet, index, context.showing))}`),
+      textElement(
+        'desc',
+        {},
+        [
+          `${context.title}. Millimetres at full size, seen from the front.`,
+          cutFirstWords(planned, [index]),
+          keepDropWords(planned, [index]),
+        ]
+          .filter((words) => words !== '')
+          .join(' '),
+      ),
       drawing.board(),
       drawing.left(),
       drawing.pieces(),

@@ -39,6 +39,9 @@ describe.each(CASES)('labels of %s', (_, one) => {
   it('are one for each piece, in the order of cutting, with all that names it', async () => {
     const pages = await pagesOf(one);
     const cells = pages.flatMap(cellsOf);
+    const jobs = new Set(
+      one.plans.boards.flatMap(({ ask }) => ask.pieces.flatMap(({ from }) => (from ? [from.job] : []))),
+    );
     const pieces = one.plans.boards.flatMap(({ board, plan }) => plan.sheets.flatMap((sheet, index) => sheet.pieces.map((piece) => ({ ...piece, board, sheet: index + 1 })))); // prettier-ignore
     expect(cells).toHaveLength(pieces.length);
     for (const [index, { piece, number, board, sheet }] of pieces.entries()) {
@@ -49,7 +52,7 @@ describe.each(CASES)('labels of %s', (_, one) => {
       const windows = (from?.windows ?? []).map(({ name }) => name).join(', ');
       for (const said of [
         from?.name ?? piece.id,
-        from?.title ?? '',
+        from ? `${jobs.size > 1 ? from.job + 1 : ''}${from.title}` : '',
         sizeText(piece, one.showing),
         board,
         `sheet ${sheet}`,

@@ -75,7 +75,7 @@ describe.each(CASES)('%s', (_, one) => {
       size.forEach((text, at) => expect(Number.parseFloat(text)).toBeCloseTo([width, height][at]!, 5));
       expect(viewBox.slice(0, 2)).toEqual([0, 0]);
       [width, height].forEach((mm, at) => expect(viewBox[2 + at]).toBeCloseTo(mm, 5));
-      expect(titles.get('')).toContain(`${board}, sheet ${number}  `);
+      expect(titles.get('')).toContain(`${board}, sheet ${number}: `);
       for (const { box, number: piece, piece: wanted } of sheet.pieces) {
         const { rects, texts } = groups.get(`piece-${piece}`)!;
         // y grows downward in an SVG.

@@ -56,6 +56,16 @@ function byHand(): Case {
 
 const LONG = 'W'.repeat(120);
 
+const NINE = Array.from({ length: 9 }, (_, index) => ({ id: `cut-${index + 1}`, title: `Linocut ${index + 1}`, size: '100 x 100 mm' })); // prettier-ignore
+const nine: Contents = {
+  title: 'Nine linocuts by the children',
+  units: 'mm',
+  pictures: NINE,
+  frame: { size: '500 x 600 mm' },
+  mat: { layers: [{ board: 'Natural grey' }] },
+  windows: { kind: 'grid', columns: 3, gap: '40 mm', items: NINE.map(({ id }) => id) },
+};
+
 export const CASES: readonly (readonly [string, Case])[] = [
   ['one job in inches', caseOf([job('Lady fern, cyanotype', '11 x 14 in', '8 x 10 in')])],
   [
@@ -81,6 +91,7 @@ export const CASES: readonly (readonly [string, Case])[] = [
   ],
   ['36 small pieces', caseOf(small, { trim: 6.35 })],
   ['a small mat out of a window', caseOf([job('Chart', '20 x 24 in', '12 x 16 in'), job('Shell', '8 x 10 in', '4 x 5 in')])],
+  ['nine windows in one mat', caseOf([nine])],
   ['sheets that are cut alike', byHand()],
   ['names without spaces, as long as can be', caseOf([job(LONG, '16 x 20 in', '10 x 14 in', { mat: { layers: [{ board: LONG }] } })])],
 ]; // prettier-ignore

@@ -4,6 +4,8 @@ import type { Box } from '../../../src/core/geometry/box';
 import { alikeSheets } from '../../../src/core/sheets/alike-sheets';
 import type { PlannedSheet } from '../../../src/core/sheets/plan';
 import { sizeText, type Showing } from '../../../src/core/units';
+import { windowsOnSheet } from '../../../src/core/sheets/windows-on-sheet';
+import { overlaps } from '../../../src/outputs/paper/room';
 import { makeSheetPapers } from '../../../src/outputs/sheets/sheet-papers';
 import { fonts } from '../contexts';
 import { boxOfWords, crossedWords, overlappingWords } from '../crossed-words';
@@ -163,6 +165,19 @@ describe('a plan on paper', () => {
     expect(first).toMatch(/Not planned, since no sheets of it are listed: .*Backing/);
   });
 
+  it('lists every job however many, and leaves no caution and no row alone on a page', async () => {
+    const one = named('36 small pieces');
+    const [board] = one.plans.boards;
+    const titled = board!.ask.pieces.map((piece, job) => ({ ...piece, from: { ...piece.from!, job, title: `Linocut of the ${'long '.repeat(12)}wall, ${job + 1}` } })); // prettier-ignore
+    const plans = { ...one.plans, boards: [{ ...board!, ask: { ...board!.ask, pieces: titled } }] };
+    const pages = await pagesOf({ ...one, plans });
+    const text = pages.map(textOf).join(' ');
+    for (const { from } of titled)
+      expect(text.replace(/ /g, '')).toContain(`${from.job + 1} ${from.title}`.replace(/ /g, ''));
+    expect(text).not.toContain('…');
+    for (const page of pages.map(textOf)) expect(page.includes('Take care')).toBe(page.includes('How to cut'));
+  });
+
   it('is to scales that rules have, and shows windows where they are cut', async () => {
     const one = named('one job in inches');
     for (const { alike, page } of drawn(one, await pagesOf(one))) {
@@ -180,6 +195,31 @@ describe('a plan on paper', () => {
         }
       }
     }
+  });
+
+  it.each(CASES)('keeps every window of its pieces whole, and its letter within it: %s', async (_, one) => {
+    for (const { alike, page } of drawn(one, await pagesOf(one))) {
+      const { x, y, scale } = cornerOf(page, alike.sheet);
+      for (const placed of alike.sheet.pieces) {
+        for (const { name, box } of windowsOnSheet(placed)) {
+          const at: Box = { left: x + box.left * scale, right: x + box.right * scale, bottom: y + box.bottom * scale, top: y + box.top * scale }; // prettier-ignore
+          const holds = (other: Box) => other.left > at.left && other.right < at.right && other.bottom > at.bottom && other.top < at.top; // prettier-ignore
+          const over = page.whites.filter((white) => overlaps(white.box, at) && !holds(white.box));
+          expect(over).toEqual([]);
+          expect(page.words.some((word) => word.text === name && holds(boxOfWords(word)))).toBe(true);
+        }
+      }
+    }
+  });
+
+  it('tells of a mat with several windows beside them', async () => {
+    const one = named('nine windows in one mat');
+    const mats = drawn(one, await pagesOf(one)).filter(({ alike }) => alike.sheet.pieces.some(({ piece }) => (piece.from?.windows.length ?? 0) > 1)); // prettier-ignore
+    expect(mats).toHaveLength(1);
+    const { alike, page } = mats[0]!;
+    const { x, y, scale } = cornerOf(page, alike.sheet);
+    const within = page.words.filter(({ at, turn }) => turn === 0 && windowsOnSheet(alike.sheet.pieces[0]!).some(({ box }) => at.x > x + box.left * scale && at.x < x + box.right * scale && at.y > y + box.bottom * scale && at.y < y + box.top * scale)); // prettier-ignore
+    expect(within.map(({ text }) => text).sort()).toEqual([...'ABCDEFGHI']);
   });
 
   it('stays within the border however high the sheet is', async () => {

@@ -1,0 +1,76 @@
+/** What falls out of windows, in words: which window is cut first, what is in hand, and what is to be kept. */
+import { describe, expect, it } from 'vitest';
+import { boardAsks, type SheetsChoice } from '../../../src/core/sheets/board-asks';
+import { cutLines } from '../../../src/core/sheets/cut-lines';
+import { cutFirstWords, keepDropWords } from '../../../src/core/sheets/drop-words';
+import { planBoard } from '../../../src/core/sheets/planned-board';
+import { readStock } from '../../../src/core/sheets/read-stock';
+import { stepRows } from '../../../src/core/sheets/sheet-words';
+import { planned } from '../open';
+
+const SHOWING = { unit: 'in', inchStep: 16, metricStep: 0.5 } as const;
+const CHOICE: SheetsChoice = { stock: [], shelf: [], kerf: 0, trim: 0, upright: new Set(), fallouts: true, aim: 'cost', seed: 1 }; // prettier-ignore
+
+const mat = (title: string, frame: string, picture: string) =>
+  planned({ title, pictures: [{ size: picture }], frame: { size: frame }, mat: { layers: [{ board: 'Moss', thickness: '1/16 in' }] }, package: { mountBoard: { without: true } } }); // prettier-ignore
+
+/** Two large mats that are a sheet each, and two small ones that come out of their windows. */
+function drops() {
+  const list = readStock('board,width,height\nMoss,20 in,24 in\n');
+  const stock = list.ok ? list.value : [];
+  const jobs = [
+    { ...mat('Chart', '20 x 24 in', '12 x 16 in'), copies: 2 },
+    { ...mat('Shell', '8 x 10 in', '4 x 5 in'), copies: 2 },
+  ];
+  const { asks } = boardAsks(jobs, { ...CHOICE, stock });
+  return planBoard(
+    asks.find(({ board }) => board === 'Moss')!,
+    { goOn: (rounds) => rounds < 400 },
+  )!;
+}
+
+describe('what falls out of a window', () => {
+  it('is told with the window that is cut first, by the copy of its mat', () => {
+    const board = drops();
+    const kinds = board.plan.sheets.map(({ stock }) => stock.kind);
+    expect(kinds).toEqual(['sheet', 'sheet', 'fallout', 'fallout']);
+    expect(board.plan.sheets.map((_, place) => cutFirstWords(board, [place]))).toEqual([
+      '',
+      '',
+      'Cut window A of piece 1 (1 Chart: Mat layer 1) first; what falls out is this part.',
+      'Cut window A of piece 2 (1 Chart: Mat layer 1) first; what falls out is this part.',
+    ]);
+    expect(cutFirstWords(board, [2, 3])).toBe('Cut window A of pieces 1 and 2 (1 Chart: Mat layer 1) first; what falls out are these 2 parts.'); // prettier-ignore
+  });
+
+  it('is kept, as the sheet of its mat says, though nothing is cut off that', () => {
+    const board = drops();
+    expect(board.plan.sheets[0]!.steps).toEqual([]);
+    expect(board.plan.sheets.map((_, place) => keepDropWords(board, [place]))).toEqual([
+      'Keep what falls out of window A of piece 1, which is sheet 3.',
+      'Keep what falls out of window A of piece 2, which is sheet 4.',
+      '',
+      '',
+    ]);
+  });
+
+  it('is told the same of a plan that was sent elsewhere', () => {
+    const sent = JSON.parse(JSON.stringify(drops())) as ReturnType<typeof drops>;
+    expect(cutFirstWords(sent, [3])).toBe(cutFirstWords(drops(), [3]));
+  });
+
+  it('is a drop with its bevels round it until they are off', () => {
+    const board = drops();
+    const sheet = board.plan.sheets[2]!;
+    // The window is 11 3/4 x 15 3/4 in: the picture less 1/8 in at each side. A bevel of 45° runs 1/16 in.
+    expect(stepRows(sheet, SHOWING)[0]).toEqual(['1', 'cut the bevel off, 1/16 in', 'all round', 'the drop, 11 7/8 in x 15 7/8 in', '']); // prettier-ignore
+    expect(stepRows(sheet, SHOWING)[1]![3]).toBe('the drop, 11 3/4 in x 15 3/4 in');
+    const [left, top, right, bottom] = cutLines(sheet.steps[0]!, 0);
+    const { width, height } = sheet.stock;
+    const near = (found: number, wanted: number) => expect(found).toBeCloseTo(wanted, 9);
+    near(left![0].x, 0);
+    near(right![0].x, width);
+    near(bottom![0].y, 0);
+    near(top![0].y, height);
+  });
+});
