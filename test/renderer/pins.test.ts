@@ -105,13 +105,13 @@ describe('the drawing of sheets', () => {
 describe('a label', () => {
   const lines = [{ text: '12' }, { text: 'Sea chart of the harbour' }, { text: '16 x 20 in', isSize: true }];
 
-  it('is shortened in its names and never in its numbers', () => {
+  it('has its names whole or not at all, and all of its numbers that there is room for', () => {
     expect(linesThatFit(lines, { width: 300, height: 60 }, 12)).toEqual(lines.map(({ text }) => text));
     // (80 - 7.2) / 6.72 = 10.8 letters.
-    expect(linesThatFit(lines, { width: 80, height: 60 }, 12)).toEqual(['12', 'Sea chart…', '16 x 20 in']);
+    expect(linesThatFit(lines, { width: 80, height: 60 }, 12)).toEqual(['12', '16 x 20 in']);
     // 6 letters: the size goes on two lines, of which there is room for both or for none.
-    expect(linesThatFit(lines, { width: 50, height: 80 }, 12)).toEqual(['12', 'Sea c…', '16 x', '20 in']);
-    expect(linesThatFit(lines, { width: 50, height: 55 }, 12)).toEqual(['12', 'Sea c…']);
+    expect(linesThatFit(lines, { width: 50, height: 80 }, 12)).toEqual(['12', '16 x', '20 in']);
+    expect(linesThatFit(lines, { width: 50, height: 55 }, 12)).toEqual(['12', '16 x', '20 in']);
     expect(linesThatFit(lines, { width: 300, height: 10 }, 12)).toEqual([]);
   });
 });

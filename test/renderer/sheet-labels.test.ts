@@ -33,8 +33,10 @@ describe('the words of a piece', () => {
         there.forEach((one, index) => there.slice(index + 1).forEach((other) => expect(overlap(one, other)).toBe(false)));
         if (letter) expect(within(letter, window)).toBe(true);
       }),
+      { numRuns: 500 },
     ); // prettier-ignore
-    expect(both).toBeGreaterThan(10);
+    // In one of fifteen, as a rule.
+    expect(both).toBeGreaterThan(5);
   });
 
   it('point to the edge that hangs at the top', () => {
