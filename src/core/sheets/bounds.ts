@@ -1,13 +1,14 @@
 /** What no plan can do without: the least that all sheets together must cost. */
 import { holds, sidesOf, type Field, type FieldPiece, type FieldStock } from './field';
-import { exactCost } from './few-pieces';
+import { exactPlan } from './few-pieces';
 
 /** In units of cost; a plan that costs as much is proven best. */
-export function leastCost({ pieces, stock }: Field): number {
+export function leastCost(field: Field): number {
+  const { pieces, stock } = field;
   if (pieces.length === 0) return 0;
   const kinds = stock.filter(({ count }) => count > 0);
-  const exact = exactCost(pieces, kinds);
-  if (exact !== undefined && exact < Infinity) return exact;
+  const exact = exactPlan(field);
+  if (exact) return exact.cost;
   const step = stepOf(kinds.map(({ cost }) => cost));
   const only = kinds.length === 1 ? kinds[0] : undefined;
   const bySheets = only ? sheetBound(pieces, only) * only.cost : shareBound(pieces, kinds);

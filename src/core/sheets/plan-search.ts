@@ -5,6 +5,7 @@
  * has a place and the goal is set lower.
  */
 import { leastCost, stepOf } from './bounds';
+import { exactPlan } from './few-pieces';
 import type { Field } from './field';
 import type { Found } from './climb';
 import { BETWEEN, Contest } from './contest';
@@ -32,7 +33,7 @@ export function* searchSheets(field: Field, seed: number): Generator<Progress, P
   const progress = (): Progress => ({ field, best, bound, rounds });
   // So that there is something to see at once.
   if (best) yield progress();
-  best = orderPlan(field, random, best);
+  best = fewPieces(field, orderPlan(field, random, best));
   yield progress();
   if (!best) return progress();
   const step = stepOf(field.stock.map(({ cost }) => cost));
@@ -58,6 +59,13 @@ export function* searchSheets(field: Field, seed: number): Generator<Progress, P
     yield progress();
   }
   return progress();
+}
+
+/** Of few pieces the best that can be, where no limit of the cutter stands against it. */
+function fewPieces(field: Field, best: Found | undefined): Found | undefined {
+  if (field.stages < Infinity || field.longest < Infinity) return best;
+  const exact = exactPlan(field);
+  return exact && !(best && best.cost <= exact.cost + 1e-9) ? exact : best;
 }
 
 /** The best in strips; undefined where some piece is always left. */

@@ -12,8 +12,11 @@ export function tightened(tree: Tree, trees: Trees): Tree {
 }
 
 /** A cut of these parts and of what they leave free; cuts of one way in one another are one. */
-function gathered(cut: Cut, parts: readonly Tree[], trees: Trees): Tree {
-  const { way, width, height } = cut;
+export function gathered(
+  { way, width, height }: Pick<Cut, 'way' | 'width' | 'height'>,
+  parts: readonly Tree[],
+  trees: Trees,
+): Tree {
   const flat = parts.flatMap((part) =>
     part.kind === 'cut' && part.way === way && !part.inOrder ? part.parts : [part],
   );

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { leastCost } from '../../../src/core/sheets/bounds';
-import { exactCost } from '../../../src/core/sheets/few-pieces';
+import { exactPlan } from '../../../src/core/sheets/few-pieces';
 import { fieldOf } from '../../../src/core/sheets/field';
 import { askOf, piece, planned, sheet } from './sheet-asks';
 
@@ -46,7 +46,7 @@ describe('a bound', () => {
 
   it('is not exact of many pieces', () => {
     const nine = fieldOf(askOf([piece(16, 20, 9)], [sheet(37, 39)]));
-    expect(exactCost(nine.pieces, nine.stock)).toBeUndefined();
+    expect(exactPlan(nine)).toBeUndefined();
   });
 });
 
@@ -63,7 +63,7 @@ describe('plans of few pieces', () => {
           { kerf },
         );
         const field = fieldOf(ask);
-        const exact = exactCost(field.pieces, field.stock);
+        const exact = exactPlan(field)?.cost;
         const found = planned(ask, 3000);
         if (exact === undefined || !found) return;
         held += 1;

@@ -158,4 +158,10 @@ describe('small plans', () => {
       { numRuns: 40 },
     );
   });
+
+  it('are made of the exact partings where a search goes round them', () => {
+    const sizes = [[5, 5], [6, 5], [8, 2], [4, 6], [8, 6]] as const; // prettier-ignore
+    const asked = drawn(sizes.map(([width, height]) => ({ width, height, count: 1, mayTurn: true })), [{ width: 10, height: 9, cost: 1 }]); // prettier-ignore
+    expect(plan(asked, 2000)?.cost).toBe(fewestByTrying(sizes, 10, 9, true));
+  });
 });
