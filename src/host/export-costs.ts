@@ -1,5 +1,5 @@
 /** Puts what jobs cost on paper: reckons it from their texts, the shelf and the price list, then writes all files or none. */
-import type { HostCalls, Progress, Reply } from '../bridge';
+import type { HostCalls, Reply } from '../bridge';
 import { boardsFrom } from '../core/cost/boards-used';
 import { countProblems } from '../core/cost/compare';
 import { makeCosts, type CostsAsk, type CostsMade } from '../core/cost/make-costs';
@@ -11,46 +11,29 @@ import type { Shelf } from '../core/shelf/shelf';
 import { costPaperName, makeCostPapers } from '../outputs/cost/cost-papers';
 import { checkBaseName } from './base-name';
 import { done, failed } from './failure';
-import { readFonts } from './fonts';
 import { layJob } from './laid-job';
-import { checkFree, writeTogether } from './write-together';
+import { writePapers, type PaperHooks } from './write-papers';
+import { checkFree } from './write-together';
 
 type Call = HostCalls['exportCosts'];
 export type CostsRequest = Omit<Call['request'], 'id'>;
 
-interface Hooks {
-  readonly resources: string;
-  readonly onProgress?: ((progress: Progress) => void) | undefined;
-  readonly signal?: AbortSignal | undefined;
-}
-
-/** Writing the files is the last twentieth. */
-const MAKING = 0.95;
-
 /** The files made, or the problems of jobs and price list, or why they could not be written. */
-export async function exportCosts(request: CostsRequest, hooks: Hooks): Promise<Reply<Call['reply']>> {
+export async function exportCosts(request: CostsRequest, hooks: PaperHooks): Promise<Reply<Call['reply']>> {
   const { options, folder, baseName, replace } = request;
   const name = checkBaseName(baseName);
   if (!name.ok) return name;
   const names = options.only.map((kind) => costPaperName(kind, baseName));
   const free = await checkFree(folder, names, replace);
   if (!free.ok) return free;
-  const { signal, onProgress } = hooks;
   const costs = reckon(request);
   if (!costs.ok) return costs;
-  const papers = await makePapers(costs.value, request, hooks);
-  if (!papers) return failed('cancelled', 'The export was cancelled; nothing was written.');
-  if (!papers.ok) return failed('failed', firstOf(papers.problems));
-  onProgress?.({ done: MAKING, step: 'Writing the files' });
-  const written = await writeTogether(folder, papers.value, { replace, signal });
-  if (!written.ok) return written;
-  onProgress?.({ done: 1, step: 'Done' });
-  const files = papers.value.map(({ kind, bytes }, index) => ({
-    kind,
-    path: written.value[index]!,
-    bytes: bytes.length,
-  }));
-  return done({ files, problems: [...costs.value.problems, ...papers.problems] });
+  const { only, paper, showing } = options;
+  return writePapers({ folder, replace }, hooks, async (setup) => {
+    const papers = await makeCostPapers(costs.value, { only, paper, showing, baseName }, setup);
+    if (!papers.ok) return failed('failed', firstOf(papers.problems));
+    return done({ files: papers.value, problems: [...costs.value.problems, ...papers.problems] });
+  });
 }
 
 type Reckoned = CostsMade & { readonly problems: readonly Problem[] };
@@ -92,25 +75,4 @@ function withErrors(what: string, problems: readonly Problem[]): Reply<never> {
 
 function firstOf(problems: readonly Problem[]): string {
   return problems.find(isError)?.message ?? '';
-}
-
-/** Undefined when it was stopped on the way. */
-async function makePapers(costs: CostsMade, { options, baseName }: CostsRequest, hooks: Hooks) {
-  const { resources, onProgress, signal } = hooks;
-  const { only, paper, showing } = options;
-  const fonts = await readFonts(resources);
-  try {
-    return await makeCostPapers(
-      costs,
-      { only, paper, showing, baseName },
-      {
-        fonts,
-        onProgress: ({ done: part, step }) => onProgress?.({ done: part * MAKING, step }),
-        ...(signal ? { signal } : {}),
-      },
-    );
-  } catch (error) {
-    if (signal?.aborted) return undefined;
-    throw error;
-  }
 }
