@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import type { SheetPapersOptions, SheetPlans } from '../bridge';
 import { LARGEST } from '../core/job/reader';
-import type { Box, Size } from '../core/geometry/box';
+import type { Box, Point, Size } from '../core/geometry/box';
 import type { PieceKind } from '../core/pieces/piece';
 import {
   SHEET_AIMS,
@@ -71,6 +71,13 @@ const piece = z.strictObject({
   from: source.optional(),
 } satisfies Fields<WantedPiece>);
 
+const fallout = z.strictObject({
+  piece: whole,
+  name: words,
+  run: length,
+  within: z.strictObject({ x: length, y: length } satisfies Fields<Point>).optional(),
+} satisfies Fields<FalloutWindow>);
+
 const stock = z.strictObject({
   id: words,
   kind: z.enum(['sheet', 'remnant', 'fallout']),
@@ -79,7 +86,7 @@ const stock = z.strictObject({
   cost,
   count: whole.optional(),
   listed: words.optional(),
-  window: z.strictObject({ piece: whole, name: words, run: length } satisfies Fields<FalloutWindow>).optional(),
+  window: fallout.optional(),
 } satisfies Fields<Stock>);
 
 const pin = z.strictObject({

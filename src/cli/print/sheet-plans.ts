@@ -36,7 +36,7 @@ export function boardText(planned: PlannedBoard, rule: KeepRule, showing: Showin
   const { board, plan } = planned;
   const lines = plan.sheets.flatMap((sheet, index) => [
     ...paragraph(sheetTitle(sheet, index, showing), 2, width),
-    ...[cutFirstWords(planned, [index]), keepDropWords(planned, [index])].flatMap((words) =>
+    ...[cutFirstWords(planned, [index], showing), keepDropWords(planned, [index])].flatMap((words) =>
       words === '' ? [] : paragraph(words, 4, width),
     ),
     ...columns(pieceRows(sheet, showing), { indent: 6, width, wraps: 1 }),

@@ -1,4 +1,5 @@
 /** What is asked of a sheet plan: the pieces of one material, what they may be cut from, and how it is cut. */
+import type { Point } from '../geometry/box';
 import type { PieceSource } from './piece-source';
 import type { KeepRule } from './remnants';
 
@@ -37,8 +38,13 @@ export interface FalloutWindow {
   /** Into the wanted pieces: the mat, which is cut first. */
   readonly piece: number;
   readonly name: string;
-  /** How far the bevel runs beyond the part that is of full thickness, on every side, mm. */
+  /** How far the bevel runs beyond the part that is of full thickness, on every side, mm; 0 where that is cut out of a shape. */
   readonly run: number;
+  /**
+   * Of a shape that is no rectangle: where the part, the largest rectangle in it, is cut out of what falls out. Its lower left
+   * corner from the furthest left and the lowest point of that, mm, as seen from the front.
+   */
+  readonly within?: Point;
 }
 
 /**

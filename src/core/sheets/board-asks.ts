@@ -151,8 +151,10 @@ function addPiece(
 ): void {
   const id = before + piece.name;
   const layer = piece.kind === 'mat' ? (piece.layer ?? 1) : undefined;
-  if (layer !== undefined && fallouts)
-    lot.fallouts.push(...falloutsOf(layout, layer, lot.pieces.length, id).map((one) => ({ ...one, count: copies })));
+  if (layer !== undefined && fallouts) {
+    const which = { layer, piece: lot.pieces.length, from: id, showing: showingOf(job) };
+    lot.fallouts.push(...falloutsOf(layout, which).map((one) => ({ ...one, count: copies })));
+  }
   lot.pieces.push({
     id,
     width: piece.cut.width,

@@ -1,5 +1,8 @@
 /** What falls out of windows, in words: what has to be cut before such a part is there, and what of a mat is cut further. */
+import type { Point, Size } from '../geometry/box';
 import { counted, listed } from '../phrases';
+import { lengthText, sizeText, type Showing } from '../units';
+import type { Stock } from './ask';
 import type { PlannedBoard } from './planned-board';
 
 type Planned = Pick<PlannedBoard, 'ask' | 'plan'>;
@@ -12,21 +15,32 @@ interface Drop {
   /** The mat's own number and name. */
   readonly number: number;
   readonly name: string;
+  readonly stock: Stock;
 }
 
 /**
- * What is done before a sheet is there: `Cut window A of piece 3 (Mat layer 1) first; what falls out is this part.` Empty
- * of what is fetched.
+ * What is done before a sheet is there: `Cut window A of piece 3 (Mat layer 1) first; what falls out is this part.` Of a
+ * shape, also what is cut out of that. Empty of what is fetched.
  *
  * @param places of sheets that are told together, from 0.
  */
-export function cutFirstWords(board: Planned, places: readonly number[]): string {
+export function cutFirstWords(board: Planned, places: readonly number[], showing: Showing): string {
   const drops = dropsOf(board).filter(({ place }) => places.includes(place));
   const [first] = drops;
   if (!first) return '';
   const pieces = drops.length === 1 ? `piece ${first.number}` : `pieces ${listed(drops.map(({ number }) => `${number}`))}`; // prettier-ignore
+  const cutting = `Cut window ${first.window} of ${pieces} (${first.name}) first`;
+  const { stock } = first;
+  if (stock.window?.within) return `${cutting}. ${squaringWords(stock, stock.window.within, drops.length, showing)}`;
   const parts = drops.length === 1 ? 'is this part' : `are these ${counted(drops.length, 'part')}`;
-  return `Cut window ${first.window} of ${pieces} (${first.name}) first; what falls out ${parts}.`;
+  return `${cutting}; what falls out ${parts}.`;
+}
+
+/** How a shape that falls out is made a rectangle. */
+function squaringWords(size: Size, { x, y }: Point, count: number, showing: Showing): string {
+  const each = count === 1 ? 'what falls out' : 'each that falls out';
+  const [left, bottom] = [x, y].map((far) => lengthText(far, showing));
+  return `Out of ${each} cut a rectangle of ${sizeText(size, showing)}: seen from the front it begins ${left} from the furthest left of it and ${bottom} from its lowest point.`;
 }
 
 /** Which windows of a sheet's mats give later sheets: `Keep what falls out of window A of piece 3: it is sheet 5.` */
@@ -43,13 +57,14 @@ export function keepDropWords(board: Planned, places: readonly number[]): string
 function dropsOf({ ask, plan: { sheets } }: Planned): Drop[] {
   const pieces = sheets.flatMap((sheet) => sheet.pieces);
   const taken = new Map<string, number>();
-  return sheets.flatMap(({ stock: { id, window } }, place): Drop[] => {
+  return sheets.flatMap(({ stock }, place): Drop[] => {
+    const { id, window } = stock;
     const mat = window && ask.pieces[window.piece];
     if (!mat) return [];
     const nth = taken.get(id) ?? 0;
     taken.set(id, nth + 1);
     // By what it is called, since a plan that was sent elsewhere holds copies of what was asked.
     const copy = pieces.filter(({ piece }) => piece.id === mat.id)[nth];
-    return copy ? [{ place, window: window.name, number: copy.number, name: mat.id }] : [];
+    return copy ? [{ place, window: window.name, number: copy.number, name: mat.id, stock }] : [];
   });
 }

@@ -70,8 +70,13 @@ export function sheetTitle(sheet: PlannedSheet, index: number, showing: Showing)
 export function sheetWords(sheet: PlannedSheet, showing: Showing): string {
   const { stock, pieces } = sheet;
   const { sheet: whole, pieces: used } = accountOf({ ...sheet, pieces, left: [] });
-  const what = stock.kind === 'fallout' ? `what falls out of ${stock.id}` : stock.kind === 'sheet' ? 'new sheet' : stock.kind; // prettier-ignore
+  const what = stock.kind === 'fallout' ? `${inShape(stock)}what falls out of ${stock.id}` : stock.kind === 'sheet' ? 'new sheet' : stock.kind; // prettier-ignore
   return `${what}, ${sizeText(stock, showing)}, ${Math.round(100 * shareOf(used, whole))} % used`;
+}
+
+/** Said before what falls out of a window that is no rectangle. */
+function inShape({ window }: Stock): string {
+  return window?.within ? 'a rectangle in ' : '';
 }
 
 /** Numbers, what, size, and whether it lies turned. */
@@ -164,7 +169,7 @@ export function falloutWords(planned: PlannedBoard, showing: Showing, rule: Keep
   if (kept.length === 0) return '';
   const told = kept.map(({ stock, count }) => {
     const many = count === 1 ? '' : `${count} of `;
-    return `${many}${sizeText(stock, showing)} (${stock.id})`;
+    return `${many}${sizeText(stock, showing)} (${inShape(stock)}${stock.id})`;
   });
   return `Falls out of windows and is kept: ${told.join('; ')}.`;
 }

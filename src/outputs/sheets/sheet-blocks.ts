@@ -82,7 +82,11 @@ export function withoutEmpty(heads: readonly string[], rows: readonly (readonly 
 function headBlocks(board: PlannedBoard, alike: AlikeSheets, setting: Setting, { showing }: PapersContext): Block[] {
   const title = `${board.board}, sheet ${(alike.places[0] ?? 0) + 1}: ${sheetWords(alike.sheet, showing)}`;
   const { places } = alike;
-  const told = [alikeWords(board.plan.sheets, alike), cutFirstWords(board, places), keepDropWords(board, places)];
+  const told = [
+    alikeWords(board.plan.sheets, alike),
+    cutFirstWords(board, places, showing),
+    keepDropWords(board, places),
+  ];
   return [
     { ...paragraphBlock(title, setting, { size: 11, weight: 'bold' }), withNext: true },
     ...told.filter((words) => words !== '').map((words) => ({ ...paragraphBlock(words, setting), withNext: true })),

@@ -44,7 +44,7 @@ export function sheetSvg(context: PapersContext, board: number, index: number): 
         {},
         [
           `${context.title}. Millimetres at full size, seen from the front.`,
-          cutFirstWords(planned, [index]),
+          cutFirstWords(planned, [index], context.showing),
           keepDropWords(planned, [index]),
         ]
           .filter((words) => words !== '')

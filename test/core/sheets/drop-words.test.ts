@@ -5,22 +5,24 @@ import { cutLines } from '../../../src/core/sheets/cut-lines';
 import { cutFirstWords, keepDropWords } from '../../../src/core/sheets/drop-words';
 import { planBoard } from '../../../src/core/sheets/planned-board';
 import { readStock } from '../../../src/core/sheets/read-stock';
-import { stepRows } from '../../../src/core/sheets/sheet-words';
+import { sheetWords, stepRows } from '../../../src/core/sheets/sheet-words';
+import { lengthText, sizeText } from '../../../src/core/units';
 import { planned } from '../open';
 
+const IN = 25.4;
 const SHOWING = { unit: 'in', inchStep: 16, metricStep: 0.5 } as const;
 const CHOICE: SheetsChoice = { stock: [], shelf: [], kerf: 0, trim: 0, upright: new Set(), fallouts: true, aim: 'cost', seed: 1 }; // prettier-ignore
 
-const mat = (title: string, frame: string, picture: string) =>
-  planned({ title, pictures: [{ size: picture }], frame: { size: frame }, mat: { layers: [{ board: 'Moss', thickness: '1/16 in' }] }, package: { mountBoard: { without: true } } }); // prettier-ignore
+const mat = (title: string, frame: string, picture: string, shape = 'rectangle') =>
+  planned({ title, pictures: [{ size: picture }], frame: { size: frame }, mat: { layers: [{ board: 'Moss', thickness: '1/16 in' }] }, windows: { kind: 'window', picture: 1, shape }, package: { mountBoard: { without: true } } }); // prettier-ignore
 
 /** Two large mats that are a sheet each, and two small ones that come out of their windows. */
-function drops() {
+function drops(shape = 'rectangle') {
   const list = readStock('board,width,height\nMoss,20 in,24 in\n');
   const stock = list.ok ? list.value : [];
   const jobs = [
-    { ...mat('Chart', '20 x 24 in', '12 x 16 in'), copies: 2 },
-    { ...mat('Shell', '8 x 10 in', '4 x 5 in'), copies: 2 },
+    { ...mat('Chart', '20 x 24 in', '12 x 16 in', shape), copies: 2 },
+    { ...mat('Shell', shape === 'oval' ? '7 x 9 in' : '8 x 10 in', '4 x 5 in'), copies: 2 },
   ];
   const { asks } = boardAsks(jobs, { ...CHOICE, stock });
   return planBoard(
@@ -34,13 +36,13 @@ describe('what falls out of a window', () => {
     const board = drops();
     const kinds = board.plan.sheets.map(({ stock }) => stock.kind);
     expect(kinds).toEqual(['sheet', 'sheet', 'fallout', 'fallout']);
-    expect(board.plan.sheets.map((_, place) => cutFirstWords(board, [place]))).toEqual([
+    expect(board.plan.sheets.map((_, place) => cutFirstWords(board, [place], SHOWING))).toEqual([
       '',
       '',
       'Cut window A of piece 1 (1 Chart: Mat layer 1) first; what falls out is this part.',
       'Cut window A of piece 2 (1 Chart: Mat layer 1) first; what falls out is this part.',
     ]);
-    expect(cutFirstWords(board, [2, 3])).toBe('Cut window A of pieces 1 and 2 (1 Chart: Mat layer 1) first; what falls out are these 2 parts.'); // prettier-ignore
+    expect(cutFirstWords(board, [2, 3], SHOWING)).toBe('Cut window A of pieces 1 and 2 (1 Chart: Mat layer 1) first; what falls out are these 2 parts.'); // prettier-ignore
   });
 
   it('is kept, as the sheet of its mat says, though nothing is cut off that', () => {
@@ -56,7 +58,7 @@ describe('what falls out of a window', () => {
 
   it('is told the same of a plan that was sent elsewhere', () => {
     const sent = JSON.parse(JSON.stringify(drops())) as ReturnType<typeof drops>;
-    expect(cutFirstWords(sent, [3])).toBe(cutFirstWords(drops(), [3]));
+    expect(cutFirstWords(sent, [3], SHOWING)).toBe(cutFirstWords(drops(), [3], SHOWING));
   });
 
   it('is a drop with its bevels round it until they are off', () => {
@@ -72,5 +74,29 @@ describe('what falls out of a window', () => {
     near(right![0].x, width);
     near(bottom![0].y, 0);
     near(top![0].y, height);
+  });
+
+  it('of an oval is the largest rectangle in it, in whole steps of the rule, and told where it lies', () => {
+    const board = drops('oval');
+    expect(board.plan.sheets.map(({ stock }) => stock.kind)).toEqual(['sheet', 'sheet', 'fallout', 'fallout']);
+    const { stock, steps } = board.plan.sheets[2]!;
+    const { x, y } = stock.window!.within!;
+    // The opening is an ellipse of 11 3/4 x 15 3/4 in, round the middle of a drop that is larger by its bevel of 1/16 in.
+    const [a, b] = [(11.75 / 2) * IN, (15.75 / 2) * IN];
+    const middle = { x: a + IN / 16, y: b + IN / 16 };
+    const far = [x, x + stock.width].map((at) => Math.abs(at - middle.x) / a);
+    const high = [y, y + stock.height].map((at) => Math.abs(at - middle.y) / b);
+    expect(Math.max(...far) ** 2 + Math.max(...high) ** 2).toBeLessThan(1);
+    // The largest rectangle in an ellipse has half the area of the box round it.
+    expect((stock.width * stock.height) / (2 * a * b)).toBeGreaterThan(0.97);
+    for (const length of [x, y, stock.width, stock.height]) expect((length / IN) * 16).toBeCloseTo(Math.round((length / IN) * 16), 9); // prettier-ignore
+    expect(steps.every(({ kind }) => kind === 'cut')).toBe(true);
+    const words = cutFirstWords(board, [2], SHOWING);
+    expect(words).toMatch(
+      /^Cut window A of piece 1 \(1 Chart: Mat layer 1\) first\. Out of what falls out cut a rectangle of /,
+    );
+    expect(words).toContain(`${sizeText(stock, SHOWING)}: seen from the front it begins ${lengthText(x, SHOWING)} from the furthest left of it and ${lengthText(y, SHOWING)} from its lowest point.`); // prettier-ignore
+    expect(words).not.toContain('≈');
+    expect(sheetWords(board.plan.sheets[2]!, SHOWING)).toMatch(/^a rectangle in what falls out of window A/);
   });
 });
