@@ -2,7 +2,7 @@
 import type { SheetsAsk } from './ask';
 import { Trees } from './cut-tree';
 import { toGrid } from './grid';
-import { USUAL_KEEP, type KeepRule } from './remnants';
+import { keepingOf, USUAL_KEEP, type KeepRule } from './remnants';
 
 export interface FieldPiece {
   /** Into the wanted pieces. */
@@ -22,6 +22,8 @@ export interface FieldStock {
   readonly count: number;
   /** Changes of direction that it took to have it in hand; 0 of a whole sheet. */
   readonly depth: number;
+  /** Costs nothing, and is kept as it is where nothing is cut from it. */
+  readonly isThere: boolean;
 }
 
 export interface Field {
@@ -49,12 +51,16 @@ export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, pe
   const saw = toGrid(kerf);
   const sheets = stock.map(({ width, height, cost, count, kind }): FieldStock => {
     const off = kind === 'sheet' ? 2 * toGrid(trim) : 0;
+    const box = { left: 0, bottom: 0, right: width, top: height };
+    const isKept = kind !== 'fallout' || keepingOf(box, keep) !== 'waste';
+    const price = aim === 'sheets' ? (kind === 'sheet' ? 1 : 0) : cost + (kind === 'sheet' ? perSheet : 0);
     return {
       width: toGrid(width) - off + saw,
       height: toGrid(height) - off + saw,
-      cost: aim === 'sheets' ? (kind === 'sheet' ? 1 : 0) : cost + (kind === 'sheet' ? perSheet : 0),
+      cost: price,
       count: count ?? Infinity,
       depth: 0,
+      isThere: price === 0 && count !== undefined && isKept,
     };
   });
   const largest = Math.max(1, ...sheets.map(({ width, height }) => width * height));

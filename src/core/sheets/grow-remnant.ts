@@ -8,6 +8,7 @@ import { withoutPiece } from './cut-tree';
 import type { Field, FieldPiece } from './field';
 import { mixesWithin, type Mix } from './mixes';
 import type { Judged, Objective } from './objective';
+import { ontoFree } from './onto-free';
 import { OpenSheet } from './open-sheet';
 import { ordersOf } from './orders';
 import type { Random } from './random';
@@ -39,7 +40,8 @@ export function* growRemnant(
   objective: Objective,
   start: Judged,
 ): Generator<Judged, Judged> {
-  let best = yield* tidied(field, random, objective, yield* onFewer(field, random, objective, start));
+  const fewer = yield* onFewer(field, random, objective, start);
+  let best = yield* tidied(field, random, objective, yield* ontoFree(field, random, objective, fewer));
   let step = 0;
   while (step < STEPS.length) {
     let grown: Judged | undefined;

@@ -1,4 +1,4 @@
-/** What a plan is judged by: its cost, what its largest remnant is worth of that, and among equals on how few sheets it lies and how well the rest can be used. */
+/** What a plan is judged by: its cost, what its largest remnant is worth of that, and among equals how much is left that is worth keeping. */
 import type { Found } from './climb';
 import type { Field } from './field';
 import { freeParts, type FreePart } from './free-parts';
@@ -13,6 +13,8 @@ export interface Judged {
   readonly whole: number;
   /** The more, the fewer and larger the parts that are left. */
   readonly order: number;
+  /** The same of what is kept alone, and of sheets that are there anyway and stay whole. */
+  readonly keeps: number;
 }
 
 export class Objective {
@@ -26,14 +28,19 @@ export class Objective {
     const parts = freeParts(found, this.field);
     const valued = parts.map((part) => ({ part, credit: this.#creditOf(part) }));
     const [most] = valued.toSorted((a, b) => b.credit - a.credit || b.part.kept - a.part.kept);
-    const order = parts.reduce((sum, { area }) => sum + (area / this.field.largest) ** 1.5, 0);
-    return { found, cost: found.cost - (most?.credit ?? 0), remnant: most?.part, whole: this.#wholeLeft(found), order };
+    const order = parts.reduce((sum, { area }) => sum + this.#useOf(area), 0);
+    const kept = parts.reduce((sum, part) => sum + (part.kept < part.area ? 0 : this.#useOf(part.area)), 0);
+    const wholes = freeStock(this.field, found).map((stock) => ({ area: this.#areaOf(stock), count: this.#spareOf(found, stock) })); // prettier-ignore
+    const keeps = wholes.reduce((sum, { area, count }) => sum + count * this.#useOf(area), kept);
+    const whole = Math.max(0, ...wholes.map(({ area }) => area));
+    return { found, cost: found.cost - (most?.credit ?? 0), remnant: most?.part, whole, order, keeps };
   }
 
   isBetter(one: Judged, other: Judged): boolean {
     const less =
       compare(one.cost, other.cost) ||
       compare(Math.max(other.whole, keptIn(other)), Math.max(one.whole, keptIn(one))) ||
+      compare(other.keeps, one.keeps) ||
       one.found.sheets.length - other.found.sheets.length ||
       compare(keptIn(other), keptIn(one)) ||
       compare(other.order, one.order);
@@ -49,12 +56,13 @@ export class Objective {
     return lacking < -1e-9 ? 0 : keptIn(than);
   }
 
-  #wholeLeft({ sheets }: Found): number {
-    const used = (stock: number) => sheets.filter((sheet) => sheet.stock === stock).length;
-    const areas = this.field.stock.flatMap(({ cost, count }, stock) =>
-      cost === 0 && count < Infinity && used(stock) < count ? [this.#areaOf(stock)] : [],
-    );
-    return Math.max(0, ...areas);
+  #spareOf(found: Found, stock: number): number {
+    return this.field.stock[stock]!.count - usedOf(found, stock);
+  }
+
+  /** One part is of more use than two that are half as large. */
+  #useOf(area: number): number {
+    return (area / this.field.largest) ** 1.5;
   }
 
   #creditOf({ kept, area, stock }: FreePart): number {
@@ -65,6 +73,15 @@ export class Objective {
     const { width, height } = this.field.stock[stock]!;
     return (width - this.field.saw) * (height - this.field.saw);
   }
+}
+
+/** Which of the stock is there anyway, and not all used. */
+export function freeStock({ stock }: Field, found: Found): number[] {
+  return stock.flatMap(({ isThere, count }, index) => (isThere && usedOf(found, index) < count ? [index] : []));
+}
+
+function usedOf({ sheets }: Found, stock: number): number {
+  return sheets.reduce((sum, sheet) => sum + (sheet.stock === stock ? 1 : 0), 0);
 }
 
 function keptIn({ remnant }: Judged): number {

@@ -20,7 +20,8 @@ export function* tidied(field: Field, random: Random, objective: Objective, star
   for (const index of start.found.sheets.keys()) {
     best = better(objective, best, index, tightenedSheet(best.found.sheets[index]!, each));
     for (let time = 0; time < TRIES; time++) {
-      const laid = laidAnew(each, random, best.found.sheets[index]!, time);
+      const { stock, tree } = best.found.sheets[index]!;
+      const laid = laidAnew(each, random, { stock, pieces: piecesIn(tree) }, time);
       for (const sheet of laid ? [laid, tightenedSheet(laid, each)] : []) best = better(objective, best, index, sheet);
     }
     yield best;
@@ -39,11 +40,16 @@ function tightenedSheet({ stock, tree }: OpenSheet, { trees }: Field): OpenSheet
   return new OpenSheet(stock, tightened(tree, trees));
 }
 
-/** The largest first at the first try, then in any order; undefined where one finds no place. */
-function laidAnew(field: Field, random: Random, { stock, tree }: OpenSheet, time: number): OpenSheet | undefined {
+/** Pieces on one sheet: the largest first at the first try, then in any order; undefined where one finds no place. */
+export function laidAnew(
+  field: Field,
+  random: Random,
+  { stock, pieces: all }: { readonly stock: number; readonly pieces: readonly number[] },
+  time: number,
+): OpenSheet | undefined {
   const { width, height, depth } = field.stock[stock]!;
   const rank = (piece: number) => field.pieces[piece]!.area * (time === 0 ? 1 : random());
-  const pieces = piecesIn(tree)
+  const pieces = all
     .map((piece) => ({ piece, rank: rank(piece) }))
     .sort((a, b) => b.rank - a.rank || a.piece - b.piece)
     .map(({ piece }) => piece);

@@ -97,6 +97,31 @@ describe('of plans that cost as much', () => {
   });
 });
 
+describe('what is there anyway', () => {
+  const remnant = (count: number) => sheet(16, 20, { kind: 'remnant', cost: 0, count });
+  const largest = (plan: SheetPlan | undefined) => Math.max(0, ...areas(plan)) / 25.4 ** 2;
+
+  it('is used where a larger part of a new sheet is left by that', () => {
+    // Both out of the new sheet leave 16 x 40 in, one out of the remnant 32 x 24 in.
+    for (const aim of ['cost', 'remnant'] as const) {
+      const plan = planned(askOf([piece(16, 20, 2)], [sheet(32, 40), remnant(1)], { aim }));
+      expect(sizesOf(plan)).toEqual(['16 x 20', '32 x 40']);
+      expect(largest(plan)).toBeCloseTo(32 * 24, 6);
+    }
+  });
+
+  it('is used up before a new sheet is, where as much is left', () => {
+    const plan = planned(askOf([piece(16, 20, 4)], [sheet(32, 40), remnant(3)]));
+    expect(sizesOf(plan)).toEqual(['16 x 20', '16 x 20', '16 x 20', '32 x 40']);
+  });
+
+  it('stays whole where nothing is left by using it', () => {
+    // Four of 16 x 20 in are one sheet of 32 x 40 in.
+    const plan = planned(askOf([piece(16, 20, 4)], [sheet(32, 40), remnant(1)]));
+    expect(sizesOf(plan)).toEqual(['32 x 40']);
+  });
+});
+
 describe('a cutter of a certain length', () => {
   it('cuts a sheet that is longer across first', () => {
     const ask = askOf([piece(36, 20, 2)], [sheet(40, 60)], { longestCut: inches(48) });
