@@ -85,6 +85,7 @@ const stock = z.strictObject({
   height: side,
   cost,
   count: whole.optional(),
+  trim: length.optional(),
   listed: words.optional(),
   window: fallout.optional(),
 } satisfies Fields<Stock>);

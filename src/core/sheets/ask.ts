@@ -28,6 +28,8 @@ export interface Stock {
   readonly cost: number;
   /** Undefined: as many as are wanted. */
   readonly count?: number;
+  /** Taken off a new sheet all round, mm; undefined: as is asked for all. */
+  readonly trim?: number;
   /** Of the row in the list of stock that it is taken from: see `stockName`. */
   readonly listed?: string;
   /** Of a fallout: what it falls out of. */
@@ -73,7 +75,7 @@ export interface SheetsAsk {
   readonly stock: readonly Stock[];
   /** What one cut takes away, mm: 0 for a knife. */
   readonly kerf: number;
-  /** Taken off all round a new sheet before it is used, mm. */
+  /** Taken off all round a new sheet before it is used, where its stock says nothing else, mm. */
   readonly trim: number;
   /** Changes of direction between cuts at most; undefined: as many as it takes. The first cuts are stage 1. */
   readonly stages?: number;
@@ -92,4 +94,9 @@ export interface SheetsAsk {
   readonly pins?: readonly Pin[];
   /** The same seed and the same number of rounds give the same plan. */
   readonly seed: number;
+}
+
+/** How much is taken off all round a sheet before it is used, mm: remnants and what falls out of windows are not trimmed. */
+export function trimOf({ kind, trim }: Pick<Stock, 'kind' | 'trim'>, ask: Pick<SheetsAsk, 'trim'>): number {
+  return kind === 'sheet' ? (trim ?? ask.trim) : 0;
 }

@@ -114,7 +114,7 @@ function askOf(
     pieces: known.hasGrain ? pieces.map((piece) => ({ ...piece, mayTurn: false })) : pieces,
     stock: [...known.stock, ...fallouts],
     kerf: known.kerf ?? choice.kerf,
-    trim: known.trim ?? choice.trim,
+    trim: choice.trim,
     aim,
     seed,
     ...(stages === undefined ? {} : { stages }),

@@ -19,7 +19,6 @@ export interface BoardStock {
   readonly hasGrain: boolean;
   /** Undefined: as is said for all. */
   readonly kerf?: number;
-  readonly trim?: number;
 }
 
 /** Of the list, and where that has no new sheets of the board, of the shelf; of neither a usual sheet. */
@@ -32,7 +31,6 @@ export function boardStock(
   const news = rows.filter(({ sheet: { kind } }) => kind === 'sheet');
   const isPriced = news.length > 0 && news.every(({ sheet: { price } }) => price !== undefined);
   const kerf = listed.find((sheet) => sheet.kerf !== undefined)?.kerf;
-  const trim = listed.find((sheet) => sheet.kind === 'sheet' && sheet.trim !== undefined)?.trim;
   // Remnants alone say nothing of new sheets; a sheet that is counted as none says that there are none.
   const isTaken = news.length === 0;
   return {
@@ -44,7 +42,6 @@ export function boardStock(
     isTaken,
     hasGrain: listed.some(hasGrain),
     ...(kerf === undefined ? {} : { kerf }),
-    ...(trim === undefined ? {} : { trim }),
   };
 }
 
@@ -74,7 +71,7 @@ function priceOfSheet(price: Price, { width, height }: Size): Money | undefined 
 
 /** Money only where every new sheet has a price: areas and amounts can't be held against one another. */
 function stockOf({ sheet, listed }: Row, index: number, inMoney: boolean): Stock {
-  const { kind, price, count } = sheet;
+  const { kind, price, count, trim } = sheet;
   const { width, height } = grainUp(sheet);
   // What is there anyway costs nothing; new sheets of no known price count by their area.
   const cost = inMoney && price ? inParts(price, COST_PLACES) : kind === 'remnant' ? 0 : costByArea({ width, height });
@@ -85,6 +82,7 @@ function stockOf({ sheet, listed }: Row, index: number, inMoney: boolean): Stock
     height,
     cost,
     ...(count === undefined ? {} : { count }),
+    ...(trim === undefined || kind !== 'sheet' ? {} : { trim }),
     ...(listed === undefined ? {} : { listed }),
   };
 }

@@ -1,6 +1,6 @@
 /** Whether pieces can stay where the user has put them: on their sheet, clear of each other, and parted by straight cuts. */
 import type { Problem } from '../problem';
-import type { Pin, SheetsAsk } from './ask';
+import { trimOf, type Pin, type SheetsAsk } from './ask';
 import { partingsOf } from './pinned';
 
 /** What doubles lose on their way, mm. */
@@ -31,7 +31,7 @@ function fault({ pieces }: SheetsAsk, { piece }: Pin, index: number, why: string
 }
 
 function wrongWith(ask: SheetsAsk, pin: Pin, index: number): string | undefined {
-  const { pins = [], pieces, stock, kerf, trim } = ask;
+  const { pins = [], pieces, stock, kerf } = ask;
   const [wanted, sheet] = [pieces[pin.piece], stock[pin.stock]];
   if (!wanted || !sheet) return 'is no longer asked for, or its sheet is not';
   if (pins.slice(0, index + 1).filter(({ piece }) => piece === pin.piece).length > wanted.count)
@@ -43,7 +43,7 @@ function wrongWith(ask: SheetsAsk, pin: Pin, index: number): string | undefined 
     return 'needs more sheets of this size than there are';
   if (pin.turned && !wanted.mayTurn) return 'may not be turned: grain or pattern runs one way';
   const box = boxOf(ask, pin);
-  const edge = sheet.kind === 'sheet' ? trim : 0;
+  const edge = trimOf(sheet, ask);
   if (
     box.left < edge - LAST_BITS ||
     box.bottom < edge - LAST_BITS ||

@@ -1,7 +1,7 @@
 /** Gives the trees of a search their places on sheets, their cuts an order, and pieces and parts in hand their names. */
 import type { Box } from '../geometry/box';
 import { lettersOf } from '../letters';
-import type { SheetsAsk, Stock } from './ask';
+import { trimOf, type SheetsAsk, type Stock } from './ask';
 import { orderCuts, type OrderedCut } from './cut-order';
 import type { Found } from './climb';
 import type { Cut, Tree } from './cut-tree';
@@ -39,7 +39,7 @@ interface Names {
 
 function drawSheet(ask: SheetsAsk, { stock, tree }: OpenSheet, names: Names): PlannedSheet {
   const from = ask.stock[stock]!;
-  const corner = from.kind === 'sheet' ? toGrid(ask.trim) : 0;
+  const corner = toGrid(trimOf(from, ask));
   const drawing = new Drawing(ask, names);
   drawing.put(tree, corner, corner, 0);
   for (const cut of orderCuts(tree, toGrid(ask.kerf))) drawing.cut(cut);
@@ -48,8 +48,9 @@ function drawSheet(ask: SheetsAsk, { stock, tree }: OpenSheet, names: Names): Pl
 }
 
 /** What makes a sheet square and clean before its first cut. */
-function firstSteps({ trim }: SheetsAsk, { kind, width, height, window }: Stock): CutStep[] {
-  const setting = kind === 'sheet' ? trim : (window?.run ?? 0);
+function firstSteps(ask: SheetsAsk, stock: Stock): CutStep[] {
+  const { kind, width, height, window } = stock;
+  const setting = trimOf(stock, ask) || (window?.run ?? 0);
   if (setting === 0) return [];
   const part: Box = { left: 0, bottom: 0, right: width, top: height };
   const what = kind === 'sheet' ? 'trim' : 'square';

@@ -1,5 +1,5 @@
 /** What the search works on: pieces each by itself and sheets, in grid units with the kerf added on both. */
-import type { SheetsAsk } from './ask';
+import { trimOf, type SheetsAsk } from './ask';
 import { Trees } from './cut-tree';
 import { toGrid } from './grid';
 import { keepingOf, USUAL_KEEP, type KeepRule } from './remnants';
@@ -47,10 +47,12 @@ export interface Field {
  * A cut between two pieces takes one kerf, and none is taken at the far edges: every piece and every sheet a kerf larger
  * comes to the same. New sheets are trimmed all round, remnants and what falls out of windows are not.
  */
-export function fieldOf({ pieces, stock, kerf, trim, stages, longestCut, aim, perSheet = 0, keep }: SheetsAsk): Field {
+export function fieldOf(ask: SheetsAsk): Field {
+  const { pieces, stock, kerf, stages, longestCut, aim, perSheet = 0, keep } = ask;
   const saw = toGrid(kerf);
-  const sheets = stock.map(({ width, height, cost, count, kind }): FieldStock => {
-    const off = kind === 'sheet' ? 2 * toGrid(trim) : 0;
+  const sheets = stock.map((one): FieldStock => {
+    const { width, height, cost, count, kind } = one;
+    const off = 2 * toGrid(trimOf(one, ask));
     const box = { left: 0, bottom: 0, right: width, top: height };
     const isKept = kind !== 'fallout' || keepingOf(box, keep) !== 'waste';
     const price = aim === 'sheets' ? (kind === 'sheet' ? 1 : 0) : cost + (kind === 'sheet' ? perSheet : 0);

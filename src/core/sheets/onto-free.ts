@@ -1,6 +1,6 @@
 /**
- * Moves pieces from sheets that cost something onto those that are there anyway and stay whole (remnants, what falls out of
- * windows), as long as more worth keeping is left by that: the search for the least cost has no reason to.
+ * Moves pieces onto sheets that are there anyway and stay whole (remnants, what falls out of windows), as long as more worth
+ * keeping is left by that: the search for the least cost has no reason to.
  */
 import type { Found } from './climb';
 import { piecesIn, Trees, withoutPiece, type Tree } from './cut-tree';
@@ -45,7 +45,6 @@ export function* ontoFree(
 /** Each kind of piece of that sheet first onto a new one of that stock, with what else of it has room there. */
 function movesFrom(field: Field, random: Random, { sheets, cost }: Found, index: number, stock: number): Found[] {
   const from = sheets[index]!;
-  if (field.stock[from.stock]!.cost === 0) return [];
   const there = piecesIn(from.tree);
   const kinds = new Map(there.map((piece) => [field.pieces[piece]!.wanted, piece]));
   return [...kinds.values()].flatMap((first) => {
@@ -55,11 +54,9 @@ function movesFrom(field: Field, random: Random, { sheets, cost }: Found, index:
       .sort((a, b) => field.pieces[b]!.area - field.pieces[a]!.area);
     const { taken, left } = filled(field, random, stock, [first, ...others]);
     if (left.length === there.length) return [];
-    // A sheet that is empty now would make a plan that costs less, which is found elsewhere.
-    return staying(field, random, from, left).map((stays) => {
-      const rest = sheets.filter((_, at) => at !== index);
-      return { cost, sheets: [...rest, ...(stays.isEmpty ? [] : [stays]), taken] };
-    });
+    const rest = sheets.filter((_, at) => at !== index);
+    if (left.length === 0) return [{ cost: cost - field.stock[from.stock]!.cost, sheets: [...rest, taken] }];
+    return staying(field, random, from, left).map((stays) => ({ cost, sheets: [...rest, stays, taken] }));
   });
 }
 
@@ -83,7 +80,7 @@ function staying(field: Field, random: Random, from: OpenSheet, left: readonly n
   const gone = piecesIn(from.tree).filter((piece) => !left.includes(piece));
   const tree = gone.reduce((rest: Tree, piece) => withoutPiece(rest, piece, field.trees), from.tree);
   const trees = [tree];
-  for (let time = 0; time < TRIES && left.length > 0; time++) {
+  for (let time = 0; time < TRIES; time++) {
     const laid = laidAnew(field, random, { stock: from.stock, pieces: left }, time);
     if (laid) trees.push(laid.tree);
   }

@@ -2,7 +2,7 @@
  * Sheets with pieces that stay where the user has put them: cuts that part these pieces from what is free round them come
  * first and in their places, and what is free is planned like any other part. There are several ways to part it.
  */
-import type { Pin, SheetsAsk } from './ask';
+import { trimOf, type Pin, type SheetsAsk } from './ask';
 import { cutOf, type Cut, type Free, type Tree, type Way } from './cut-tree';
 import { toGrid } from './grid';
 
@@ -62,8 +62,8 @@ function waysOf(
 ): { readonly stock: number; readonly trees: readonly Tree[] } {
   const pins = (ask.pins ?? []).flatMap((pin, index) => (pin.sheet === sheet ? [{ pin, index }] : []));
   const stock = pins[0]!.pin.stock;
-  const { kind, width, height } = ask.stock[stock]!;
-  const [saw, trim] = [toGrid(ask.kerf), kind === 'sheet' ? toGrid(ask.trim) : 0];
+  const { width, height } = ask.stock[stock]!;
+  const [saw, trim] = [toGrid(ask.kerf), toGrid(trimOf(ask.stock[stock]!, ask))];
   const room: Room = { x: 0, y: 0, width: toGrid(width) - 2 * trim + saw, height: toGrid(height) - 2 * trim + saw };
   const placed = pins.map(({ pin, index }) => placedAt(ask, pin, firstPin + index, saw, trim));
   return { stock, trees: new Parter(ask).part(room, placed) };

@@ -1,10 +1,11 @@
 /** Putting a piece on a sheet by hand: where edges pull it. Whether it can stay there is for `check-pins.ts` to say. */
 import type { Box, Point, Size } from '../geometry/box';
-import type { SheetsAsk, Stock } from './ask';
+import { trimOf, type SheetsAsk, type Stock } from './ask';
 
 /** What may be cut of a sheet: all of it but the margin that is trimmed off, mm. */
-export function usablePart({ kind, width, height }: Stock, { trim }: Pick<SheetsAsk, 'trim'>): Box {
-  const off = kind === 'sheet' ? trim : 0;
+export function usablePart(stock: Stock, ask: Pick<SheetsAsk, 'trim'>): Box {
+  const { width, height } = stock;
+  const off = trimOf(stock, ask);
   return { left: off, bottom: off, right: width - off, top: height - off };
 }
 

@@ -1,7 +1,7 @@
 /** The whole search: for plans that cost less, and for a large remnant in those that cost as little, in turn. */
 import type { SheetsAsk } from './ask';
 import { BETWEEN } from './contest';
-import { fieldOf } from './field';
+import { fieldOf, type Field } from './field';
 import { growRemnant } from './grow-remnant';
 import { Objective, type Judged } from './objective';
 import { searchSheets, type Progress } from './plan-search';
@@ -11,11 +11,18 @@ import { randomFrom } from './random';
 const QUIET = 20 * BETWEEN;
 const EVERY = 6;
 
-/** Ends when the least cost is proven and no larger remnant is found. */
-export function* searchAll(ask: SheetsAsk): Generator<Progress, Progress> {
-  const field = fieldOf(ask);
-  const objective = new Objective(field, worthIn(ask));
-  const cheaper = searchSheets(field, ask.seed);
+export function searchAll(ask: SheetsAsk): Generator<Progress, Progress> {
+  return searchField(fieldOf(ask), worthIn(ask), ask.seed);
+}
+
+/**
+ * Ends when the least cost is proven and no larger remnant is found.
+ *
+ * @param worth of what the largest remnant cost, from 0 to 1.
+ */
+export function* searchField(field: Field, worth: number, seed: number): Generator<Progress, Progress> {
+  const objective = new Objective(field, worth);
+  const cheaper = searchSheets(field, seed);
   let step = cheaper.next();
   let best: Judged | undefined = step.value.best && objective.judge(step.value.best);
   let [seen, quietSince, grownRounds, turn] = [step.value.best, 0, 0, 0];
@@ -42,7 +49,7 @@ export function* searchAll(ask: SheetsAsk): Generator<Progress, Progress> {
     }
     turn += 1;
     if (!isGrown && (step.done || (turn % EVERY === 0 && step.value.rounds - quietSince >= QUIET))) {
-      growth ??= growRemnant(field, randomFrom(ask.seed), objective, best);
+      growth ??= growRemnant(field, randomFrom(seed), objective, best);
       const grown: IteratorResult<Judged, Judged> = growth.next();
       isGrown = grown.done ?? false;
       best = grown.value;
@@ -54,6 +61,6 @@ export function* searchAll(ask: SheetsAsk): Generator<Progress, Progress> {
 }
 
 /** With the largest remnant as the aim all that it cost counts. */
-function worthIn({ aim, remnantWorth }: SheetsAsk): number {
+export function worthIn({ aim, remnantWorth }: SheetsAsk): number {
   return remnantWorth ?? (aim === 'remnant' ? 1 : 0);
 }

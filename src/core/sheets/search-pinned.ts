@@ -1,4 +1,4 @@
-/** The search with pins: each way to part the pinned sheets is searched by itself, all of them in turn. */
+/** The search with pins: each way to part the pinned sheets is searched by itself, all of them in turn. Parts beside pins are like what falls out: there anyway, and not trimmed. */
 import type { SheetsAsk, Stock, WantedPiece } from './ask';
 import { leastCost } from './bounds';
 import type { Found } from './climb';
@@ -6,7 +6,9 @@ import { fieldOf, type Field } from './field';
 import { toMm } from './grid';
 import { OpenSheet } from './open-sheet';
 import { filled, partingsOf, type Parting } from './pinned';
-import { searchSheets, type Progress } from './plan-search';
+import { Objective, type Judged } from './objective';
+import type { Progress } from './plan-search';
+import { searchField, worthIn } from './search-all';
 
 /** Its best is made of sheets of the ask itself; ends when each way is proven, or there is no way. */
 export function* searchPinned(ask: SheetsAsk): Generator<Progress, Progress> {
@@ -23,14 +25,22 @@ export function* searchPinned(ask: SheetsAsk): Generator<Progress, Progress> {
   const bound =
     paid +
     leastCost(fieldOf({ ...rest, stock: [...rest.stock, ...used.map((stock) => asRemnant(ask.stock[stock]!))] }));
-  let best: Found | undefined;
+  // With all sheets that are there, pinned or not.
+  const objective = new Objective({ ...field, stock: fieldOf(ask).stock }, worthIn(ask));
+  let best: Judged | undefined;
   let rounds = 0;
-  const progress = (): Progress => ({ field, best, bound: Math.min(bound, best?.cost ?? bound), rounds });
+  const progress = (): Progress => ({
+    field,
+    best: best?.found,
+    bound: Math.min(bound, best?.found.cost ?? bound),
+    rounds,
+  });
   const searches = partings.map((parting) => ({
     parting,
     search: searchParting(rest, parting),
     rounds: 0,
     isDone: false,
+    found: undefined as Found | undefined,
   }));
   while (searches.some(({ isDone }) => !isDone)) {
     for (const one of searches.filter(({ isDone }) => !isDone)) {
@@ -38,13 +48,17 @@ export function* searchPinned(ask: SheetsAsk): Generator<Progress, Progress> {
       one.isDone = done;
       rounds += value.rounds - one.rounds;
       one.rounds = value.rounds;
-      const cost = paid + (value.best?.cost ?? Infinity);
-      if (value.best && cost < (best?.cost ?? Infinity)) {
-        best = { cost, sheets: composed(one.parting, value.best, rest) };
-      }
+      if (!value.best || value.best === one.found) continue;
+      one.found = value.best;
+      const whole = { cost: paid + value.best.cost, sheets: composed(one.parting, value.best, rest) };
+      const judged: Judged = objective.judge(whole);
+      if (!best || objective.isBetter(judged, best)) best = judged;
     }
     yield progress();
-    if (best && best.cost <= bound + 1e-9) break;
+    const least = best?.found.cost ?? Infinity;
+    // Ways that cost as little may still leave larger parts.
+    const isOpen = ({ isDone, found }: (typeof searches)[number]) => !isDone && found !== undefined && paid + found.cost <= least + 1e-9; // prettier-ignore
+    if (least <= bound + 1e-9 && !searches.some(isOpen)) break;
   }
   return progress();
 }
@@ -65,11 +79,11 @@ function asRemnant(stock: Stock): Stock {
 
 function searchParting(rest: SheetsAsk, { slots }: Parting): Generator<Progress, Progress> {
   const saw = rest.kerf;
-  const parts = slots.map(({ free, depth }, index) => ({ id: `part ${index}`, kind: 'remnant' as const, width: toMm(free.width) - saw, height: toMm(free.height) - saw, cost: 0, count: 1, depth })); // prettier-ignore
+  const parts = slots.map(({ free, depth }, index) => ({ id: `part ${index}`, kind: 'fallout' as const, width: toMm(free.width) - saw, height: toMm(free.height) - saw, cost: 0, count: 1, depth })); // prettier-ignore
   const field = fieldOf({ ...rest, stock: [...rest.stock, ...parts] });
   const depths = [...rest.stock.map(() => 0), ...parts.map(({ depth }) => depth)];
   const stock = field.stock.map((one, index) => ({ ...one, depth: depths[index] ?? 0 }));
-  return searchSheets({ ...field, stock }, rest.seed);
+  return searchField({ ...field, stock }, worthIn(rest), rest.seed);
 }
 
 /** Pinned sheets first, each with what was planned for its parts. */

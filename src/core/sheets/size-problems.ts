@@ -2,7 +2,7 @@
 import type { Size } from '../geometry/box';
 import type { Problem } from '../problem';
 import { lengthText, sizeText, type Showing } from '../units';
-import type { SheetsAsk, Stock, WantedPiece } from './ask';
+import { trimOf, type SheetsAsk, type Stock, type WantedPiece } from './ask';
 import { usualSheet } from './board-stock';
 import { grainUp, type StockSheet } from './stock-sheet';
 
@@ -49,8 +49,9 @@ export function tooLarge(
 }
 
 /** What trimming leaves of a sheet. */
-function roomOf({ kind, width, height }: Stock, { trim }: SheetsAsk): Size {
-  const off = kind === 'sheet' ? 2 * trim : 0;
+function roomOf(stock: Stock, ask: SheetsAsk): Size {
+  const { width, height } = stock;
+  const off = 2 * trimOf(stock, ask);
   return { width: width - off, height: height - off };
 }
 

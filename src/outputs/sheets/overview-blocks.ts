@@ -1,5 +1,6 @@
 /** The first page of a plan of sheets: what to fetch, what it costs, how good the plan is, and how it is cut. */
 import { capital } from '../../core/phrases';
+import { trimOf } from '../../core/sheets/ask';
 import { jobTitles, jobWords } from '../../core/sheets/job-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { BLADE_CAUTION, GLASS_CAUTION } from '../../core/sheets/sheet-cautions';
@@ -74,9 +75,11 @@ function inParts(items: readonly string[]): string[] {
   return parts;
 }
 
-function kerfWords({ ask: { kerf, trim } }: PlannedBoard, { showing }: PapersContext): string {
+function kerfWords({ ask, plan }: PlannedBoard, { showing }: PapersContext): string {
+  const { kerf } = ask;
+  const trims = [...new Set(plan.sheets.map(({ stock }) => trimOf(stock, ask)))].filter((trim) => trim > 0);
   const parts = [
-    ...(trim > 0 ? [`trim ${lengthText(trim, showing)} all round`] : []),
+    ...(trims.length > 0 ? [`trim ${trims.map((trim) => lengthText(trim, showing)).join(' or ')} all round`] : []),
     ...(kerf > 0 ? [`a cut takes ${lengthText(kerf, showing)}`] : []),
   ];
   return capital(parts.join('; '));

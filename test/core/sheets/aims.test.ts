@@ -115,6 +115,12 @@ describe('what is there anyway', () => {
     expect(sizesOf(plan)).toEqual(['16 x 20', '16 x 20', '16 x 20', '32 x 40']);
   });
 
+  it('is the smallest that will do, however the list is ordered', () => {
+    const stock = [sheet(32, 40), sheet(24, 36, { kind: 'remnant', cost: 0, count: 1 }), sheet(16, 40, { kind: 'remnant', cost: 0, count: 1 }), remnant(1)]; // prettier-ignore
+    for (const list of [stock, stock.toReversed()])
+      expect(sizesOf(planned(askOf([piece(16, 20, 1)], list)))).toEqual(['16 x 20']);
+  });
+
   it('stays whole where nothing is left by using it', () => {
     // Four of 16 x 20 in are one sheet of 32 x 40 in.
     const plan = planned(askOf([piece(16, 20, 4)], [sheet(32, 40), remnant(1)]));

@@ -68,7 +68,7 @@ function orderWrong(ask: SheetsAsk, { sheets }: SheetPlan): string[] {
 
 function sheetWrong(ask: SheetsAsk, { stock, pieces, left, steps }: PlannedSheet): string[] {
   const wrong: string[] = [];
-  const trim = stock.kind === 'sheet' ? ask.trim : 0;
+  const trim = stock.kind === 'sheet' ? (stock.trim ?? ask.trim) : 0;
   const room: Box = { left: trim, bottom: trim, right: stock.width - trim, top: stock.height - trim };
   const all = [...pieces.map(({ box }) => box), ...left];
   for (const { piece, box, turned } of pieces) {
@@ -99,7 +99,11 @@ function sheetWrong(ask: SheetsAsk, { stock, pieces, left, steps }: PlannedSheet
 }
 
 /** A new sheet is trimmed and a fallout made square before anything else, and nothing else is. */
-function firstStepsWrong({ trim }: SheetsAsk, { kind, window }: Stock, steps: readonly CutStep[]): string[] {
+function firstStepsWrong(
+  ask: SheetsAsk,
+  { kind, trim = ask.trim, window }: Stock,
+  steps: readonly CutStep[],
+): string[] {
   const wanted = kind === 'sheet' ? trim : (window?.run ?? 0);
   const first = steps.filter((step) => step.kind !== 'cut');
   if (wanted === 0) return first.length === 0 ? [] : ['is trimmed though nothing comes off'];

@@ -39,6 +39,16 @@ describe('a pinned piece', () => {
     expect(planned(one([pin({ left: inches(16), bottom: inches(20) })]), 800)?.cost).toBe(planned(one([]), 800)?.cost);
   });
 
+  it('leaves what is there anyway as whole as the best plan does', () => {
+    const halves = sheet(16, 40, { kind: 'remnant', cost: 0, count: 2 });
+    for (const bottom of [0, 20]) {
+      const ask = askOf([piece(16, 20, 2)], [sheet(32, 40), halves], {
+        pins: [pin({ stock: 1, bottom: inches(bottom) })],
+      });
+      expect(planned(ask, 800)?.sheets).toHaveLength(1);
+    }
+  });
+
   it('in the middle of a sheet costs another sheet', () => {
     const one = askOf([piece(16, 20, 4)], [sheet(32, 40)], { pins: [pin({ left: inches(8), bottom: inches(10) })] });
     expect(planned(one, 800)?.sheets).toHaveLength(2);

@@ -180,7 +180,7 @@ function planned(
 ): PlannedBoard | undefined {
   // prettier-ignore
   const known = boardStock(list, [], 'in');
-  const ask: SheetsAsk = { pieces: known.hasGrain ? pieces.map((one) => ({ ...one, mayTurn: false })) : pieces, stock: known.stock, kerf: known.kerf ?? 0, trim: known.trim ?? 0, aim: 'cost', seed: 1, ...more }; // prettier-ignore
+  const ask: SheetsAsk = { pieces: known.hasGrain ? pieces.map((one) => ({ ...one, mayTurn: false })) : pieces, stock: known.stock, kerf: known.kerf ?? 0, trim: 0, aim: 'cost', seed: 1, ...more }; // prettier-ignore
   return planBoard({ board: 'Warm white', isPriced: known.isPriced, ask }, { goOn: (rounds) => rounds < 100 });
 }
 
