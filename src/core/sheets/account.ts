@@ -4,7 +4,7 @@ import { toGrid } from './grid';
 import type { PlannedSheet } from './plan';
 import { keepingOf, USUAL_KEEP, type KeepRule } from './remnants';
 
-/** Areas in whole square millionths of a millimetre, which no double holds exactly. */
+/** Areas in whole squares of the grid, which no double holds exactly. */
 export interface SheetAccount {
   readonly sheet: bigint;
   readonly pieces: bigint;

@@ -1,7 +1,7 @@
-/** Lengths in whole millionths of a millimetre, so that what fills a sheet exactly is known to. */
+/** Lengths in whole parts of a millimetre, finer than a millionth, so that what fills a sheet exactly is known to. */
 
-/** Units to a millimetre: every 1/64 in is a whole number of them. */
-export const GRID = 1e6;
+/** Units to a millimetre: every 1/64 in, thirds, sevenths and ninths of an inch and of a tenth of a millimetre are whole numbers of them. */
+export const GRID = 63e6;
 
 export function toGrid(mm: number): number {
   return Math.round(mm * GRID);

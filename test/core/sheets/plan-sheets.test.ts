@@ -29,6 +29,16 @@ describe('what is asked is kept to', () => {
     expect(plan(ask([piece(16, 20, 2)], [sheet(32, 20)], { kerf: inches(1 / 8) }))?.sheets).toHaveLength(2);
   });
 
+  it('what fills a sheet exactly does so in parts of an inch that no rule has', () => {
+    for (const parts of [3, 6, 7, 9])
+      for (const trim of [0, inches(1 / 8)]) {
+        const [wide, high] = [32 - 2 * (trim / 25.4), 40 - 2 * (trim / 25.4)];
+        expect(plan(ask([piece(wide / parts, high / 3, 3 * parts)], [sheet(32, 40)], { trim }))?.sheets).toHaveLength(
+          1,
+        );
+      }
+  });
+
   it('a trimmed sheet is smaller all round, a remnant is not', () => {
     const one = [piece(16, 20, 1)];
     expect(plan(ask(one, [sheet(16, 20)], { trim: inches(1 / 4) }))).toBeUndefined();
