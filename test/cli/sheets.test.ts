@@ -47,6 +47,31 @@ describe('the plan', () => {
     expect(ran.out).toContain('Left: keep as strips 4 x 24 in; waste 16 x 4 in');
   });
 
+  it('makes a job as often as it is named, or as its list says', async () => {
+    const heron = await file('heron.json', mat('Moss', '8 x 10 in'));
+    const owl = await file('owl.json', mat('Moss', '9 x 12 in'));
+    // Rows of one job count together, as the list of a show has them; another column is no matter.
+    const list = await file(
+      'list.csv',
+      'title,job,copies\nHeron,heron.json,2\nOwl,owl.json,\nHeron once more,heron.json,3\nNone,,\n',
+    );
+    const counts = async (words: readonly string[]) => {
+      const ids = (await data(words)).boards.flatMap(({ sheets }) => sheets).flatMap(({ pieces }) => pieces.map(({ piece }) => piece.id)); // prettier-ignore
+      return [...new Set(ids)].sort().map((id) => [id, ids.filter((one) => one === id).length]);
+    };
+    expect(await counts([list])).toEqual([['1 Heron: Mat layer 1', 5], ['2 Heron: Mat layer 1', 1]]); // prettier-ignore
+    expect(await counts([heron, heron, owl])).toEqual([['1 Heron: Mat layer 1', 2], ['2 Heron: Mat layer 1', 1]]); // prettier-ignore
+    expect(await counts([heron, list])).toEqual([['1 Heron: Mat layer 1', 6], ['2 Heron: Mat layer 1', 1]]); // prettier-ignore
+  });
+
+  it('tells what is wrong with a list of jobs by its line', async () => {
+    const wrong = async (text: string) => (await data([await file('wrong.csv', text)], 2)).problems.map(({ at, message }) => `${at.replace(/^.*wrong\.csv /, '')}: ${message}`); // prettier-ignore
+    expect(await wrong('title,job\nHeron,\n')).toEqual(['line 1: No row of the list names a job; its column “job” holds the names of their files.']); // prettier-ignore
+    expect((await wrong('job,copies\nheron.json,2\nowl.json,none\n'))[0]).toMatch(/^line 3, column copies: .*whole number from 1 to 999/); // prettier-ignore
+    expect((await wrong('title\nHeron\n'))[0]).toMatch(/column.*job/);
+    expect((await wrong('job\nnowhere.json\n'))[0]).toContain('nowhere.json');
+  });
+
   it('names a board that is to stay upright and that no job has, with the one that is meant', async () => {
     const { code, err } = await runHere(['sheets', CHART, ...SHELF, '--upright', 'Warm wite', 'MOUNT BOARD']);
     expect(code).toBe(0);

@@ -4,7 +4,7 @@ import { makeCosts, type CostsAsk, type CostsMade } from '../../core/cost/make-c
 import { good, type Problem } from '../../core/problem';
 import type { CostOptions } from './cost-options';
 import { understandJob, type NoJob } from '../read-job';
-import { findJobs } from '../read-jobs';
+import { findJobs, oneByOne } from '../read-jobs';
 import { findShelf } from '../shelf-option';
 import type { World } from '../world';
 import { findPrices } from './prices-option';
@@ -49,5 +49,5 @@ async function findSubject(
     return opened.ok ? { ok: true, subject: { how, job: opened.job }, problems: opened.problems } : opened;
   }
   const found = await findJobs(names, world);
-  return found.ok ? { ok: true, subject: { how, jobs: found.jobs }, problems: found.problems } : found;
+  return found.ok ? { ok: true, subject: { how, jobs: oneByOne(found.jobs) }, problems: found.problems } : found;
 }

@@ -10,7 +10,7 @@ import { jsonOption } from '../options';
 import { piecesText } from '../print/pieces';
 import { jsonText, problemsText } from '../print/problems';
 import type { FoundJob } from '../read-job';
-import { findJobs } from '../read-jobs';
+import { findJobs, oneByOne } from '../read-jobs';
 import { refuse } from '../refuse';
 import { findShelf, shelfOption } from '../shelf-option';
 import type { Verb } from '../verb';
@@ -54,12 +54,13 @@ Lengths have to say their unit.`,
     if (!asked.ok) return refuse({ code: 2, problems: asked.problems }, json, world);
     const found = await findJobs([first, ...more], world);
     if (!found.ok) return refuse(found, json, world);
-    const made = piecesOf({ jobs: found.jobs, ...asked.value });
+    const jobs = oneByOne(found.jobs);
+    const made = piecesOf({ jobs, ...asked.value });
     if (!made.ok) return refuse({ code: 2, problems: made.problems }, json, world);
     const problems = [...asked.problems, ...found.problems, ...made.problems];
     const told = problems.filter(({ severity }) => severity !== 'note');
     if (told.length > 0) world.tell(`${problemsText(told, world.columns)}\n`);
-    await world.say(answer({ made: made.value, notes: made.problems }, found.jobs, options, problems, world.columns));
+    await world.say(answer({ made: made.value, notes: made.problems }, jobs, options, problems, world.columns));
     return 0;
   },
 };

@@ -28,7 +28,9 @@ export const sheets: Verb<Options> = {
 the shelf has sheets of. The list (resources/stock.md) gives sheets and remnants; of a board that it
 has no sheets of, the shelf's are taken. What falls out of the windows of these very mats counts as
 stock too. The same seed and rounds give the same plan. Without prices the area of new sheets is what
-costs. --use takes the sheets from the stock's file and puts back what is kept of them, where others
+costs. A job that is named twice is made twice; in place of a job a list of jobs may be named, a
+file.csv with a column "job" and, if you like, one "copies": show-list.csv, which "show --out" writes, is one.
+--use takes the sheets from the stock's file and puts back what is kept of them, where others
 have not used them meanwhile; “stock FILE --take-back” undoes it.
 
 ${PAPERS_HELP}`,
