@@ -37,9 +37,10 @@ export function sheetOptions(): Option[] {
     ...keepOptions(),
     new Option('--kerf <length>', 'what one cut takes away (default: 0, a knife)'),
     new Option('--trim <length>', 'taken off new sheets all round before they are used (default: 0)'),
-    new Option('--stages <count>', 'how often cuts may change direction (default: as often as it takes)').argParser(
-      wholeFrom(1, 9),
-    ),
+    new Option(
+      '--stages <count>',
+      'directions of cuts one after another at most: 1 all one way, 2 strips and pieces out of them (default: as many as it takes)',
+    ).argParser(wholeFrom(1, 9)),
     new Option('--upright <boards...>', 'boards whose grain or pattern keeps pieces from being turned'),
     new Option('--no-windows', 'cut nothing from what falls out of windows'),
     new Option('--longest-cut <length>', 'the longest cut that the cutter makes (default: any)'),

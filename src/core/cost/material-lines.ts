@@ -4,7 +4,7 @@ import { priceOfArea, priceOfLength, type Money } from '../money';
 import { costsOf, type CostLine } from '../pieces/cost';
 import type { FrameMoulding } from '../pieces/moulding';
 import { stickSum } from '../pieces/moulding-words';
-import type { Piece } from '../pieces/piece';
+import { isBoard, type Piece } from '../pieces/piece';
 import { ofKind } from '../shelf/shelf';
 import { lengthText, showLength, sizeText } from '../units';
 import { boardLines } from './board-lines';
@@ -22,8 +22,8 @@ export function materialLines(ask: LinesAsk): Line[] {
   const sold = backings.filter(({ material }) => isOnShelf(ask, material));
   return [
     ...of('glazing').map((piece) => pieceLine(ask, piece, 'glazing')),
-    ...(of('spacer').length > 0 ? [partLine(ask, 'spacer', 'spacer', 'Spacer')] : []),
-    ...boardLines(ask, [...of('mat'), ...of('mount board')]),
+    ...(of('spacer').some((piece) => !isBoard(piece)) ? [partLine(ask, 'spacer', 'spacer', 'Spacer')] : []),
+    ...boardLines(ask, pieces.filter(isBoard)),
     ...sold.map((piece) => pieceLine(ask, piece, 'backing')),
     ...backings
       .filter((piece) => !sold.includes(piece))

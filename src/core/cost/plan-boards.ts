@@ -1,7 +1,7 @@
 /** Plans the sheets of several jobs together, and tells what of each board that takes. */
 import { jobPieces } from '../pieces/job-pieces';
 import type { LaidJob } from '../pieces/pieces';
-import type { Piece } from '../pieces/piece';
+import { isBoard, type Piece } from '../pieces/piece';
 import { boardAsks } from '../sheets/board-asks';
 import type { SheetPlan } from '../sheets/plan';
 import { planSheets } from '../sheets/plan-sheets';
@@ -36,8 +36,8 @@ function usedSheets({ sheets }: SheetPlan, board: string, shelf: Shelf): UsedShe
 
 /** Of all pieces of a job that are cut from a board, mm². */
 export function areaOfBoard({ job, layout }: LaidJob, board: string): number {
-  const isOf = ({ kind, material, comesWithFrame }: Piece) =>
-    !comesWithFrame && (kind === 'mat' || kind === 'mount board') && material.toLowerCase() === board.toLowerCase();
+  const isOf = (piece: Piece) =>
+    !piece.comesWithFrame && isBoard(piece) && piece.material.toLowerCase() === board.toLowerCase();
   return jobPieces(job, layout)
     .pieces.filter(isOf)
     .reduce((sum, piece) => sum + piece.count * piece.area.full, 0);

@@ -40,7 +40,8 @@ export interface Package {
     readonly uvFilter: boolean;
     readonly antistatic: boolean;
   };
-  readonly spacer?: Item;
+  /** A board: what it is cut from; none: strips that are bought. */
+  readonly spacer?: Item & { readonly board?: string };
   readonly hinging: {
     /** Undefined: unknown. */
     readonly method?: Hinging;

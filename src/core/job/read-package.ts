@@ -25,7 +25,7 @@ export function readPackage(written: WrittenPackage, { frame, inside, bare }: Ar
   const spacer = written.spacer && readThickness(written.spacer, { at: at('spacer'), what: 'the spacer' }, NaN, reader);
   const held = {
     ...readGlazing(written, bare, reader),
-    ...(spacer ? { spacer: { thickness: spacer } } : {}),
+    ...(spacer ? { spacer: { thickness: spacer, ...boardOf(written.spacer) } } : {}),
     hinging: readHinging(written.hinging ?? {}, bare, reader),
     ...readMountBoard(written, bare, reader),
     ...readBacking(written, bare, reader),
@@ -33,6 +33,12 @@ export function readPackage(written: WrittenPackage, { frame, inside, bare }: Ar
     sealed: written.sealed ?? false,
   };
   return { ...held, dustCover: written.dustCover ?? usualDustCover(frame, held, inside) };
+}
+
+/** A name of blanks is none. */
+function boardOf(spacer: WrittenPackage['spacer']): { readonly board?: string } {
+  const board = spacer?.board?.trim() ?? '';
+  return board === '' ? {} : { board };
 }
 
 function at(key: keyof WrittenPackage): string {

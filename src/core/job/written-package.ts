@@ -32,7 +32,15 @@ export const framePackage = z
       })
       .optional(),
     spacer: z
-      .strictObject({ ...item, thickness: length.describe('How far it holds the glazing off.') })
+      .strictObject({
+        board: z
+          .string()
+          .max(200)
+          .optional()
+          .describe('Mat board that it is cut from. Default strips that are bought.'),
+        ...item,
+        thickness: length.describe('How far it holds the glazing off.'),
+      })
       .optional()
       .describe('A strip round the edge that holds the glazing off. Default none.'),
     hinging: z

@@ -5,7 +5,7 @@ import { moneyText, NO_MONEY, priceOfLength, sumOf, type Money } from '../money'
 import { ofKind, type Moulding, type Shelf, type ShelfBoard, type ShelfGlazing } from '../shelf/shelf';
 import { lengthText, type Showing } from '../units';
 import type { FrameMoulding } from './moulding';
-import type { Piece } from './piece';
+import { isBoard, type Piece } from './piece';
 import { sheetCost } from './sheet-cost';
 
 export interface CostLine {
@@ -63,8 +63,7 @@ export function costsOf(
 function groups(pieces: readonly Piece[]): Piece[][] {
   const found = new Map<string, Piece[]>();
   for (const piece of pieces) {
-    const isBoard = piece.kind === 'mat' || piece.kind === 'mount board';
-    const key = isBoard ? `board ${piece.material.toLowerCase()}` : piece.kind;
+    const key = isBoard(piece) ? `board ${piece.material.toLowerCase()}` : piece.kind;
     found.set(key, [...(found.get(key) ?? []), piece]);
   }
   return [...found.values()];
@@ -84,10 +83,11 @@ function dearness(amount: Money | undefined): Money {
 }
 
 /** What of the shelf a piece can be cut from. */
-export function sold(job: Job, shelf: Shelf, { kind, material }: Piece): (ShelfBoard | ShelfGlazing)[] {
+export function sold(job: Job, shelf: Shelf, piece: Piece): (ShelfBoard | ShelfGlazing)[] {
+  const { kind, material } = piece;
   if (kind === 'glazing') return ofKind(shelf, 'glazing').filter((item) => isSuch(item, job));
   const name = material.toLowerCase();
-  return kind === 'spacer' || kind === 'dust cover'
+  return (kind === 'spacer' && !isBoard(piece)) || kind === 'dust cover'
     ? []
     : ofKind(shelf, 'board').filter((board) => board.name.toLowerCase() === name);
 }
@@ -106,7 +106,8 @@ function isSuch({ material, uvFilter, thickness }: ShelfGlazing, { package: { gl
 
 function missing(piece: Piece | undefined): string {
   if (piece?.kind === 'glazing') return `no ${piece.material} of this thickness and kind is on the shelf`;
-  if (piece?.kind === 'spacer' || piece?.kind === 'dust cover') return 'not among the things of a shelf';
+  if ((piece?.kind === 'spacer' && !isBoard(piece)) || piece?.kind === 'dust cover')
+    return 'not among the things of a shelf';
   return `no board called “${piece?.material ?? ''}” is on the shelf`;
 }
 

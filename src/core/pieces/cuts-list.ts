@@ -12,14 +12,14 @@ import type { Range } from './range';
 import { spacerPieces } from './spacers';
 
 export function cutsList(job: Job, layout: Layout, moulding: FrameMoulding): Piece[] {
-  const { glazing, spacer, mountBoard, backing, dustCover } = job.package;
+  const { glazing, mountBoard, backing, dustCover } = job.package;
   const { frame } = layout;
   const showing = showingOf(job);
   const flat = flatPiece(job, layout, showing);
   const hidden = moulding.section.lip - frame.allowance / 2;
   return [
     ...(glazing ? [flat('glazing', 'Glazing', glazing.material, thick(glazing))] : []),
-    ...spacerPieces(spacer, frame.blank, hidden, showing),
+    ...spacerPieces(job, frame.blank, hidden, showing),
     ...matPieces(job, layout, flat, showing),
     ...(mountBoard ? [flat('mount board', 'Mount board', mountBoard.board, thick(mountBoard))] : []),
     ...(backing ? [flat('backing', 'Backing', backing.material, thick(backing))] : []),

@@ -2,6 +2,9 @@
 import type { Size } from '../geometry/box';
 import type { Range } from './range';
 
+/** What a spacer is made of that is bought. */
+export const SPACER_STRIP = 'spacer strip';
+
 export type PieceKind = 'glazing' | 'spacer' | 'mat' | 'mount board' | 'backing' | 'dust cover';
 
 export interface Piece {
@@ -25,4 +28,9 @@ export interface Piece {
   readonly comesWithFrame: boolean;
   /** How its size comes about, in words. */
   readonly rule: string;
+}
+
+/** Mats, mount boards, and spacers that are cut from mat board. */
+export function isBoard({ kind, material }: Pick<Piece, 'kind' | 'material'>): boolean {
+  return kind === 'mat' || kind === 'mount board' || (kind === 'spacer' && material !== SPACER_STRIP);
 }

@@ -77,7 +77,7 @@ export interface SheetsAsk {
   readonly kerf: number;
   /** Taken off all round a new sheet before it is used, where its stock says nothing else, mm. */
   readonly trim: number;
-  /** Changes of direction between cuts at most; undefined: as many as it takes. The first cuts are stage 1. */
+  /** Directions of cuts one after another at most; undefined: as many as it takes. The first cuts are stage 1. */
   readonly stages?: number;
   /** The longest cut that the cutter makes, mm; undefined: any. Trimming is not counted. */
   readonly longestCut?: number;

@@ -3,7 +3,7 @@ import type { Job } from '../job/job';
 import type { Layout } from '../layout/layout';
 import { sold } from '../pieces/cost';
 import { jobPieces } from '../pieces/job-pieces';
-import type { Piece } from '../pieces/piece';
+import { isBoard, type Piece } from '../pieces/piece';
 import type { Problem } from '../problem';
 import type { Shelf, ShelfBoard, ShelfGlazing } from '../shelf/shelf';
 import { showingOf } from '../units';
@@ -132,8 +132,7 @@ function lotFor(lots: Map<string, Lot>, job: Job, piece: Piece, { stock, shelf }
   const offered = sold(job, shelf, piece).filter(({ size }) => size !== undefined);
   const names = [piece.material, ...offered.map(({ name }) => name)].map((name) => name.toLowerCase());
   const listed = stock.filter(({ board }) => names.includes(board.toLowerCase()));
-  if (piece.kind !== 'mat' && piece.kind !== 'mount board' && listed.length === 0 && offered.length === 0)
-    return undefined;
+  if (!isBoard(piece) && listed.length === 0 && offered.length === 0) return undefined;
   // Glass of one thickness is another thing on the shelf than glass of another.
   const board = piece.kind === 'glazing' ? (offered[0]?.name ?? listed[0]?.board ?? piece.material) : piece.material;
   const key = board.toLowerCase();

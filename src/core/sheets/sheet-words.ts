@@ -23,7 +23,13 @@ export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
   const costs = paid === '' ? '' : `, ${paid} in all`;
   const less = ask.aim === 'sheets' || !isPriced ? 'takes less' : 'costs less';
   const proven = cost <= atLeast + 1e-9 ? `proven: no plan ${less}` : 'the best that was found; it is not proven that there is none better'; // prettier-ignore
-  return `${many}${costs}; ${proven}.`;
+  // What the largest remnant is worth comes off, and how large it may be is not known.
+  const weighed = weighsRemnant(ask) ? ' before its remnant is taken off; that none leaves more for less is not proven' : ''; // prettier-ignore
+  return `${many}${costs}; ${proven}${cost <= atLeast + 1e-9 ? weighed : ''}.`;
+}
+
+export function weighsRemnant({ aim, remnantWorth }: PlannedBoard['ask']): boolean {
+  return (remnantWorth ?? (aim === 'remnant' ? 1 : 0)) > 0;
 }
 
 /** What the sheets cost together; empty where they have no prices. */

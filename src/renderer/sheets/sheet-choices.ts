@@ -12,7 +12,7 @@ export const CHOICE_LIMITS = {
   kerf: [0, MOST_KERF],
   trim: [0, MOST_TRIM],
   longestCut: [1, MOST_LENGTH],
-  /** Changes of direction at most. */
+  /** Directions of cuts one after another at most. */
   stages: [1, 9],
   /** What one sheet fewer is worth. */
   perSheet: [0, 100_000],

@@ -54,6 +54,16 @@ describe('a double mat behind glass with a spacer', () => {
     ]);
   });
 
+  it('cuts a spacer from a board, as many strips one upon another as make its thickness', () => {
+    // 1/8 in of a board of 1/16 in: two strips at every side.
+    const layers = [{ board: 'Soft white' }, { board: 'Moss', thickness: '1/16 in', reveal: '1/4 in' }];
+    const spaced = (board: string) => piecesOf({ ...full, mat: { layers }, package: { spacer: { thickness: '1/8 in', board } } }); // prettier-ignore
+    const told = (board: string) => spaced(board).filter(({ kind }) => kind === 'spacer').map(({ count, material, thickness }) => [count, material, thickness!.nominal / IN]); // prettier-ignore
+    expect(told('moss')).toEqual([[4, 'moss', 1 / 16], [4, 'moss', 1 / 16]]); // prettier-ignore
+    expect(told('Sand')).toEqual([[2, 'Sand', 1 / 8], [2, 'Sand', 1 / 8]]); // prettier-ignore
+    expect(told(' ')[0]).toEqual([2, 'spacer strip', 1 / 8]);
+  });
+
   it('cuts glazing and boards to the frame size', () => {
     for (const { kind, cut, order } of pieces) {
       if (kind === 'spacer' || kind === 'dust cover') continue;

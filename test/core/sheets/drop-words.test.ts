@@ -8,6 +8,7 @@ import { readStock } from '../../../src/core/sheets/read-stock';
 import { sheetWords, stepRows } from '../../../src/core/sheets/sheet-words';
 import { lengthText, sizeText } from '../../../src/core/units';
 import { planned } from '../open';
+import { wrongInPlan } from './check-sheet-plan';
 
 const IN = 25.4;
 const SHOWING = { unit: 'in', inchStep: 16, metricStep: 0.5 } as const;
@@ -74,6 +75,21 @@ describe('what falls out of a window', () => {
     near(right![0].x, width);
     near(bottom![0].y, 0);
     near(top![0].y, height);
+  });
+
+  it('gives spacer strips that are cut from the same board', () => {
+    const list = readStock('board,width,height\nMoss,20 in,24 in\n');
+    const small = planned({ title: 'Shell', pictures: [{ size: '4 x 5 in' }], frame: { size: '8 x 10 in', lip: '3/8 in' }, mat: { layers: [{ board: 'Sand' }] }, package: { mountBoard: { without: true }, spacer: { thickness: '1/16 in', board: 'Moss' } } }); // prettier-ignore
+    const { asks, unplanned } = boardAsks([mat('Chart', '20 x 24 in', '12 x 16 in'), small], { ...CHOICE, stock: list.ok ? list.value : [] }); // prettier-ignore
+    expect(unplanned.some(({ name }) => name.startsWith('Spacer'))).toBe(false);
+    const board = planBoard(
+      asks.find((one) => one.board === 'Moss')!,
+      { goOn: (rounds) => rounds < 400 },
+    )!;
+    expect(wrongInPlan(board.ask, board.plan)).toEqual([]);
+    const [, drop] = board.plan.sheets;
+    expect(drop?.stock.kind).toBe('fallout');
+    expect(drop?.pieces.map(({ piece }) => piece.from?.kind)).toEqual(['spacer', 'spacer', 'spacer', 'spacer']);
   });
 
   it('of an oval is the largest rectangle in it, in whole steps of the rule, and told where it lies', () => {
