@@ -13,11 +13,11 @@ const IN = 25.4;
 const SHOWING = { unit: 'in', inchStep: 16, metricStep: 0.5 } as const;
 const CHOICE: SheetsChoice = { stock: [], shelf: [], kerf: 0, trim: 0, upright: new Set(), fallouts: true, aim: 'cost', seed: 1 }; // prettier-ignore
 
-const mat = (title: string, frame: string, picture: string, shape = 'rectangle') =>
+const mat = (title: string, frame: string, picture: string, shape: 'rectangle' | 'oval' = 'rectangle') =>
   planned({ title, pictures: [{ size: picture }], frame: { size: frame }, mat: { layers: [{ board: 'Moss', thickness: '1/16 in' }] }, windows: { kind: 'window', picture: 1, shape }, package: { mountBoard: { without: true } } }); // prettier-ignore
 
 /** Two large mats that are a sheet each, and two small ones that come out of their windows. */
-function drops(shape = 'rectangle') {
+function drops(shape: 'rectangle' | 'oval' = 'rectangle') {
   const list = readStock('board,width,height\nMoss,20 in,24 in\n');
   const stock = list.ok ? list.value : [];
   const jobs = [
