@@ -21,6 +21,9 @@ const measures = [
 /** What is worked out of a job that is laid out may know all that a layout comes from. */
 const afterLayout = [...measures, 'src/core/geometry', 'src/core/frame', 'src/core/job', 'src/core/layout'];
 
+/** The same, with what the user has and what tables say. */
+const afterShelf = [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf'];
+
 /** By path, the longest that fits; a path not listed has no place in the house. */
 const areas: Readonly<Record<string, Area>> = {
   'src/core/units.ts': { from: ['src/core/problem.ts'], packages: [] },
@@ -60,15 +63,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/package': { from: [...afterLayout, 'src/core/shelf'], packages: [] },
   // Frame sizes for a whole show, and a mat for each of its pictures.
   'src/core/show': {
-    from: [
-      ...afterLayout,
-      'src/core/money.ts',
-      'src/core/tables',
-      'src/core/shelf',
-      'src/core/package',
-      'src/core/finding',
-      'src/core/file-name.ts',
-    ],
+    from: [...afterShelf, 'src/core/package', 'src/core/finding', 'src/core/file-name.ts'],
     packages: [],
   },
   'src/core/cutting': {
@@ -76,24 +71,15 @@ const areas: Readonly<Record<string, Area>> = {
     packages: [],
   },
   // What a frame is made of, and what it weighs.
-  'src/core/pieces': {
-    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf'],
-    packages: [],
-  },
+  'src/core/pieces': { from: afterShelf, packages: [] },
   // All boards of a job or a show out of the least stock.
-  'src/core/sheets': {
-    from: [...afterLayout, 'src/core/money.ts', 'src/core/tables', 'src/core/shelf', 'src/core/pieces'],
-    packages: [],
-  },
+  'src/core/sheets': { from: [...afterShelf, 'src/core/pieces'], packages: [] },
   // How the finished frame hangs: hangers, wire, statics, and where it hangs on the wall.
   'src/core/hanging': { from: [...afterLayout, 'src/core/shelf', 'src/core/package', 'src/core/pieces'], packages: [] },
   // What a framing job costs by the shop's own prices.
   'src/core/cost': {
     from: [
-      ...afterLayout,
-      'src/core/money.ts',
-      'src/core/tables',
-      'src/core/shelf',
+      ...afterShelf,
       'src/core/package',
       'src/core/finding',
       'src/core/pieces',

@@ -1,9 +1,9 @@
 /** The cutting list on paper: each layer's cuts in their order, with guide settings and coordinates. */
 import { handlingOf, type Handling } from '../../core/cutting/handling';
 import type { CutStep, LayerPlan } from '../../core/cutting/plan';
-import type { Point, Size } from '../../core/geometry/box';
+import type { Size } from '../../core/geometry/box';
 import { bevelWords } from '../../core/layout/bevel-words';
-import { decimalText, type Showing } from '../../core/units';
+import { UNIT_NAMES, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
 import { endedBy, type Block } from '../paper/flow';
@@ -11,7 +11,7 @@ import { filling, type Column } from '../paper/table';
 import { headingBlock, numberedBlocks, type Setting } from '../paper/text-blocks';
 import { linePages } from './line-pages';
 import { listHead, listSetting, listSheets } from './list-sheets';
-import { DIGITS, guideOf, guideRow, overcutText, slantWords, UNIT_WORDS } from './list-words';
+import { coordinateColumns, coordinates, guideRows, overcutText, slantWords } from './list-words';
 import { capital } from '../../core/phrases';
 
 /** One list a layer, as many pages as its cuts and what is done with the boards need. */
@@ -54,7 +54,7 @@ function introduction({ plan, options }: OutputContext, layer: LayerPlan, showin
   const { bevel } = layer;
   return [
     plan.orderRule,
-    `Measured in ${UNIT_WORDS[showing.unit]} from the lower left corner of the ${options.view} view: x1 y1 the corner where the cut starts, x2 y2 where it ends.`,
+    `Measured in ${UNIT_NAMES[showing.unit]} from the lower left corner of the ${options.view} view: x1 y1 the corner where the cut starts, x2 y2 where it ends.`,
     `The guide setting is the distance from the blank's edge on the cut's own side, and stays until the next one.`,
     bevel.angleDegrees === 0
       ? 'Every cut goes straight down, without a bevel.'
@@ -66,7 +66,6 @@ function introduction({ plan, options }: OutputContext, layer: LayerPlan, showin
 }
 
 function listColumns(showing: Showing, scaleOffset = 0): readonly Column[] {
-  const number = { size: 8, tabular: true };
   const words = { size: 8 };
   const { unit } = showing;
   const guide: Column =
@@ -77,10 +76,7 @@ function listColumns(showing: Showing, scaleOffset = 0): readonly Column[] {
     { heading: 'Cut', width: 7.5, style: { size: 9, weight: 'bold' } },
     guide,
     { heading: 'Window, cut', width: 17, style: words },
-    { heading: `x1, ${unit}`, width: 14.4, align: 'right', style: number },
-    { heading: 'y1', width: 14.4, align: 'right', style: number },
-    { heading: 'x2', width: 14.4, align: 'right', style: number },
-    { heading: 'y2', width: 14.4, align: 'right', style: number },
+    ...coordinateColumns(showing, 14.4),
     { heading: 'Bevel to', width: 20.5, style: words },
     { heading: 'Overcut', width: 19, align: 'right', style: words },
     { heading: 'Mind', width: 17, style: words },
@@ -91,26 +87,24 @@ function cutBlocks(
   context: OutputContext,
   layer: LayerPlan,
   columns: readonly Column[],
-  { typesetter }: Setting,
+  setting: Setting,
   again: readonly Block[],
 ): readonly Block[] {
   const { options, showing } = context;
-  const guide = guideOf(context);
-  const number = (point: Point) => [point.x, point.y].map((mm) => decimalText(mm, showing.unit, DIGITS[showing.unit]));
+  const rowFor = guideRows(context, columns, setting, again);
   return layer.order[options.view].flatMap((step) => {
     const line = layer.windows[step.window]?.cuts[options.view][step.cut];
     if (!line) return [];
-    const row = (told: string) => [
+    const row = rowFor(step, (told) => [
       String(step.number),
       told,
       `${layer.windows[step.window]?.name ?? ''} ${line.name}`,
-      ...number(line.start),
-      ...number(line.end),
+      ...coordinates(line, showing),
       slantWords(line),
       overcutText(line, showing),
       reminders(step),
-    ];
-    return [guideRow(typesetter, columns, step, row, guide, again)];
+    ]);
+    return [row];
   });
 }
 

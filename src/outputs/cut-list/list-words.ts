@@ -1,24 +1,18 @@
 /** What all pages of the cutting list share: guide settings, slants and overcuts in words, and the rows themselves. */
 import { scaleReading } from '../../core/cutting/cutter';
 import type { CutLine, CutStep } from '../../core/cutting/plan';
-import { showSetting, type Showing } from '../../core/units';
+import { decimalText, showSetting, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
 import type { Block } from '../paper/flow';
 import type { Column, TableRow } from '../paper/table';
 import { rowBlock } from '../paper/table-blocks';
+import type { Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
-import type { Typesetter } from '../paper/typesetter';
-
-export const UNIT_WORDS: Readonly<Record<Showing['unit'], string>> = {
-  in: 'inches',
-  mm: 'millimetres',
-  cm: 'centimetres',
-};
 
 /** Decimals that tell a hundredth of a millimetre apart. */
-export const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 };
+const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 };
 
-export function guideOf({ plan, showing }: OutputContext): (step: Pick<CutStep, 'guideSetting'>) => string {
+function guideOf({ plan, showing }: OutputContext): (step: Pick<CutStep, 'guideSetting'>) => string {
   return (step) => {
     const reading = step.guideSetting === undefined ? undefined : scaleReading(step.guideSetting, plan.cutter);
     if (step.guideSetting === undefined) return 'by the line';
@@ -41,19 +35,37 @@ export function slantWords({ bevelSide, slopesTo }: CutLine): string {
   return slopesTo === 'none' ? 'upright' : `${bevelSide}, ${slopesTo}`;
 }
 
+/** Columns of where a cut starts and ends. @param width of each, mm. */
+export function coordinateColumns({ unit }: Showing, width: number): readonly Column[] {
+  return [`x1, ${unit}`, 'y1', 'x2', 'y2'].map((heading) => ({
+    heading,
+    width,
+    align: 'right',
+    style: { size: 8, tabular: true },
+  }));
+}
+
+/** What stands in them. */
+export function coordinates({ start, end }: Pick<CutLine, 'start' | 'end'>, { unit }: Showing): readonly string[] {
+  return [start.x, start.y, end.x, end.y].map((mm) => decimalText(mm, unit, DIGITS[unit]));
+}
+
 /**
- * A row of a list; the guide's setting is told where the guide is moved, under a strong line, and again where
+ * Makes the rows of a list; the guide's setting is told where the guide is moved, under a strong line, and again where
  * the row begins a page.
+ *
+ * @param again told on each page before its first row.
  */
-export function guideRow(
-  typesetter: Typesetter,
+export function guideRows(
+  context: OutputContext,
   columns: readonly Column[],
-  step: Pick<CutStep, 'guideSetting' | 'moveGuide'>,
-  rowOf: (told: string) => TableRow,
-  guide: (step: Pick<CutStep, 'guideSetting'>) => string,
+  { typesetter }: Setting,
   again: readonly Block[],
-): Block {
-  const told = rowBlock(typesetter, columns, rowOf(guide(step)), 'marked');
-  if (step.moveGuide || step.guideSetting === undefined) return { ...told, again };
-  return { ...rowBlock(typesetter, columns, rowOf('')), again, asFirst: told };
+): (step: Pick<CutStep, 'guideSetting' | 'moveGuide'>, rowOf: (told: string) => TableRow) => Block {
+  const guide = guideOf(context);
+  return (step, rowOf) => {
+    const told = rowBlock(typesetter, columns, rowOf(guide(step)), 'marked');
+    if (step.moveGuide || step.guideSetting === undefined) return { ...told, again };
+    return { ...rowBlock(typesetter, columns, rowOf('')), again, asFirst: told };
+  };
 }

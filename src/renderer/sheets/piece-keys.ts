@@ -1,16 +1,9 @@
 /** Keys on a piece of a sheet: from piece to piece, and taken in the hand over the sheet. */
 import type { PlacedPiece } from '../../core/sheets/plan';
-import { stepLength } from '../../core/units';
+import { arrowOf, nudgeOf } from '../canvas/nudge';
 import type { Workbench } from '../workbench';
 import type { Lift } from './lift.svelte';
 import type { SheetPlace } from './sheets-view.svelte';
-
-const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, 1],
-  ArrowDown: [0, -1],
-};
 
 interface Ground {
   readonly bench: Workbench;
@@ -28,10 +21,10 @@ export function hearPieceKeys(event: KeyboardEvent, ground: Ground): void {
   event.stopPropagation();
 }
 
-function heldKey({ key, shiftKey }: KeyboardEvent, { bench, lift }: Ground): boolean {
-  const arrow = ARROWS[key];
-  const step = stepLength(bench.session.showing) * (shiftKey ? 8 : 1);
-  if (arrow) lift.nudge({ x: arrow[0] * step, y: arrow[1] * step });
+function heldKey(event: KeyboardEvent, { bench, lift }: Ground): boolean {
+  const { key } = event;
+  const by = nudgeOf(event, bench.session.showing);
+  if (by) lift.nudge(by);
   else if (key === 'PageUp') lift.pass(-1);
   else if (key === 'PageDown') lift.pass(1);
   else if (key === 't' || key === 'T') lift.turn();
@@ -43,10 +36,11 @@ function heldKey({ key, shiftKey }: KeyboardEvent, { bench, lift }: Ground): boo
   return true;
 }
 
-function freeKey({ key, target }: KeyboardEvent, { bench, lift, piece, place }: Ground): boolean {
+function freeKey(event: KeyboardEvent, { bench, lift, piece, place }: Ground): boolean {
   const { desk, notice } = bench;
-  const arrow = ARROWS[key];
-  if (arrow && target instanceof Element) focusNext(target, arrow[0] - arrow[1]);
+  const { key, target } = event;
+  const arrow = arrowOf(event);
+  if (arrow && target instanceof Element) focusNext(target, arrow.x - arrow.y);
   else if (key === 'Enter' || key === ' ') {
     desk.choosePiece(place, piece);
     lift.take(piece, place);
