@@ -2,6 +2,8 @@
 import { chmod, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { holdStock, recordPath } from '../../src/cli/held-stock';
+import { holdFile } from '../../src/host/hold-file';
 import { makeTempFolder } from '../helpers/temp-folder';
 import { jobText, runCli, runHere } from './run-cli';
 
@@ -159,5 +161,35 @@ describe('several at once', () => {
     expect(ran.map(({ code }) => code)).toEqual([0, 0, 0, 0]);
     const rows = (await readFile(stock, 'utf8')).split('\n');
     expect(rows[1]).toBe('White,sheet,16 in,20 in,5');
+  });
+
+  it('wait for each other, and say so where it is felt', async () => {
+    const stock = await file(SHEETS);
+    const held = holdFile(stock, () => new Promise((resolve) => setTimeout(resolve, 1200)));
+    const ran = await use(stock);
+    await held;
+    expect(ran.code).toBe(0);
+    expect(ran.err.match(/“.*” is being used by another program; waiting until that is done\.\n/g)).toHaveLength(1);
+  });
+
+  it('put the record as it was where the hold is lost between record and list', async () => {
+    const stock = await file(SHEETS);
+    await writeFile(recordPath(stock), 'of the use before');
+    const found: (string | undefined)[] = [];
+    await holdStock(
+      stock,
+      async ({ record, save }) => {
+        found.push(await record());
+        if (found.length > 1) return;
+        // Long enough that the hold can be taken away while it is written.
+        const saved = save('of a use that is not made', SHEETS, SHEETS.padEnd(60_000_000));
+        while ((await readFile(recordPath(stock), 'utf8')) === found[0]) await new Promise(setImmediate);
+        await rm(`${stock}.held`, { recursive: true });
+        await saved;
+      },
+      () => undefined,
+    );
+    expect(found).toEqual(['of the use before', 'of the use before']);
+    expect(await readFile(stock, 'utf8')).toBe(SHEETS);
   });
 });
