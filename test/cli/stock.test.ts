@@ -73,6 +73,15 @@ describe('using a plan', () => {
     expect(await takeBack(stock)).toMatchObject({ code: 1, out: '' });
   });
 
+  it('keeps a byte order mark, and decimals behind commas', async () => {
+    const text = '\uFEFFboard;kind;width (cm);height (cm);count\r\nWhite;sheet;40,64;101,6;2\r\n';
+    const stock = await file(text);
+    expect((await use(stock)).code).toBe(0);
+    expect(await readFile(stock, 'utf8')).toBe(`${text.replace(';2', ';1')}White;remnant;"40,64";"50,8";1\r\n`);
+    expect((await takeBack(stock)).code).toBe(0);
+    expect(await readFile(stock, 'utf8')).toBe(text);
+  });
+
   it('puts back what is kept by the user’s rule, which is told and in the data', async () => {
     const stock = await file(LONG);
     const [usual, own] = [await use(stock, '--json'), await runHere(['sheets', job, '--no-windows', '--stock', await file(LONG), '--keep', '20 x 24 in', '--keep-strip', '41 in', '--discard', '1 in'])]; // prettier-ignore
