@@ -186,6 +186,7 @@ describe('what is refused', () => {
     [[FERN, CHART, ...BOTH, '--against-custom'], '[variants-too-many]'],
     [[FERN, CHART, ...BOTH, '--against-custom', '--compare'], 'cannot be used with'],
     [[FERN, ...BOTH, '--json', '--csv'], 'cannot be used with'],
+    [[FERN, ...BOTH, '--without-prices'], 'Name its file with --proposal'],
     [[FERN, ...BOTH, '--paper', 'a5'], 'Allowed choices'],
     [['nowhere.json', ...BOTH], 'is not there'],
   ])('%j', async (words, hint) => {
