@@ -68,6 +68,11 @@ export function roundedTo(amount: Money, places: number): Money {
   return amount.toDecimalPlaces(places, Decimal.ROUND_HALF_UP);
 }
 
+/** What is more than so many decimals is cut off; of amounts that are not below nothing. */
+export function cutTo(amount: Money, places: number): Money {
+  return amount.toDecimalPlaces(places, Decimal.ROUND_DOWN);
+}
+
 /** On a multiple of a step: the nearest, halves up, or where it lies between two the higher one. */
 export function onStep(amount: Money, step: Money, way: 'nearest' | 'up'): Money {
   return amount.toNearest(step, way === 'up' ? Decimal.ROUND_CEIL : Decimal.ROUND_HALF_UP);

@@ -204,4 +204,21 @@ describe('the cost sheets', () => {
     const made = await makeCostSheets(costs([{ ...FERN, title: 'Fern 🌿' }]), { isCompared: false });
     expect(made.problems.map(({ code }) => code)).toEqual(['letters-not-printed']);
   });
+
+  it('has variants side by side with the decimals of each under one another', async () => {
+    const { pages } = await sheets(costs([CHART, FERN, OVAL]), true);
+    const [page] = pages as [ReadPage];
+    const boxes = page.words.map((word) => ({ text: word.text, ...boxOfWords(word) }));
+    const more = boxes.filter(({ text }) => /^\([+−]\d+\.\d\d\)$/.test(text));
+    expect(more.length).toBeGreaterThan(6);
+    const edges = (list: readonly { readonly right: number }[]) => new Set(list.map(({ right }) => right.toFixed(1)));
+    expect(edges(more).size).toBe(2);
+    const beside = boxes.filter(({ text, bottom }) => /^\d+\.\d\d$/.test(text) && more.some((one) => Math.abs(one.bottom - bottom) < 0.5)); // prettier-ignore
+    expect(edges(beside).size).toBe(3);
+  });
+
+  it('says of a total without a part of it that it is the least', async () => {
+    const context = costs([{ ...FERN, mat: { layers: [{ board: 'Gold' }] } }]);
+    expect(wordsOf(await sheets(context))).toMatch(/Total at least EUR \d+\.\d\d/);
+  });
 });
