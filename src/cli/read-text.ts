@@ -18,7 +18,7 @@ export async function readText(name: string, world: World, remedy: string): Prom
   const what = name === '-' ? 'Standard input' : `“${name}”`;
   if (read.length > MOST) return bad([machineProblem('too-large', `${what} has more than ${MOST / 1e6} MB.`)]);
   try {
-    return good(new TextDecoder('utf-8', { fatal: true }).decode(read));
+    return good(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(read));
   } catch {
     return bad([machineProblem('not-readable', `${what} is not text in UTF-8. ${remedy}`)]);
   }

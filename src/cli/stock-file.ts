@@ -1,6 +1,6 @@
 /** Changes the file of a stock: one program at a time, read anew, whole or not at all; the last use is kept beside it. */
 import { createHash } from 'node:crypto';
-import { readFile, realpath, rm } from 'node:fs/promises';
+import { realpath } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { bad, good, type Result } from '../core/problem';
 import { editStock, type EditedStock } from '../core/sheets/edit-stock';
@@ -11,8 +11,7 @@ import { nothingToTakeBack, parseUseRecord, printUseRecord, type UseRecord } fro
 import type { RemovedLines } from '../core/tables/removed-lines';
 import type { Showing } from '../core/units';
 import { errorName, failureFrom } from '../host/failure';
-import { holdFile } from '../host/hold-file';
-import { saveWhole } from '../host/save-whole';
+import { holdStock, recordPath, type HeldStock } from './held-stock';
 import { inFile, placedIn } from './in-file';
 import { readText } from './read-text';
 import { machineProblem } from './refuse';
@@ -33,11 +32,6 @@ export async function readStockFile(file: string, world: World): Promise<Result<
   return read.ok ? good({ text: text.value, list: read.value }, read.problems) : read;
 }
 
-/** Beside the file. */
-export function recordPath(path: string): string {
-  return `${path}.last-use.json`;
-}
-
 /** Takes from the stock and puts back; refused where it no longer has what is taken. @param words that tell what is done. */
 export function useStockFile(
   file: string,
@@ -46,7 +40,7 @@ export function useStockFile(
   showing: Showing,
   world: World,
 ): Promise<Result<readonly StockSheet[]>> {
-  return whileHeld(file, world, async (path) => {
+  return whileHeld(file, world, async (stockHeld) => {
     const stock = await readStockFile(file, world);
     if (!stock.ok) return stock;
     const { text, list } = stock.value;
@@ -56,7 +50,7 @@ export function useStockFile(
     if (!edited.ok) return edited;
     const record: UseRecord = { words, before: nameOf(text), back: done.value.back, removed: edited.value.removed };
     // A record of a use that was never made is known by the list's text; a use without a record could not be taken back.
-    await saveBoth(path, printUseRecord(record), edited.value.text);
+    await stockHeld.save(printUseRecord(record), text, edited.value.text);
     return good(done.value.list);
   });
 }
@@ -69,11 +63,11 @@ export interface TakenBack {
 
 /** Undoes the last use; refused where what it put back has been used since. What others changed meanwhile stays. */
 export function takeBackStockFile(file: string, showing: Showing, world: World): Promise<Result<TakenBack>> {
-  return whileHeld(file, world, async (path) => {
+  return whileHeld(file, world, async (stockHeld) => {
     const stock = await readStockFile(file, world);
     if (!stock.ok) return stock;
     const { text, list } = stock.value;
-    const written = await readIfThere(recordPath(path));
+    const written = await stockHeld.record();
     if (written === undefined) return bad([nothingToTakeBack(file)]);
     const record = inFile(recordPath(file), parseUseRecord(written));
     if (!record.ok) return record;
@@ -83,7 +77,7 @@ export function takeBackStockFile(file: string, showing: Showing, world: World):
     if (!done.ok) return done;
     const edited = edit(file, text, done.value.list, removed);
     if (!edited.ok) return edited;
-    await saveBoth(path, undefined, edited.value.text);
+    await stockHeld.save(undefined, text, edited.value.text);
     return good({ list: done.value.list, words });
   });
 }
@@ -109,44 +103,17 @@ function edit(file: string, text: string, after: readonly StockSheet[], known?: 
 async function whileHeld<T>(
   file: string,
   world: World,
-  work: (path: string) => Promise<Result<T>>,
+  work: (stock: HeldStock) => Promise<Result<T>>,
 ): Promise<Result<T>> {
   const named = resolve(world.folder, file);
+  const onWait = () => world.tell(`“${file}” is being used by another program; waiting until that is done.\n`);
   try {
-    const path = await realpath(named);
-    return await holdFile(path, () => work(path));
+    return await holdStock(await realpath(named), work, onWait);
   } catch (error) {
     // A fault of our own is no fault of the drive.
     if (errorName(error) === '') throw error;
     const { code, message } = failureFrom(error, named).failure;
     return bad([machineProblem(code, message)]);
-  }
-}
-
-/** The record first; where the list can't be saved the record is as it was. @param record undefined: there is none any more. */
-async function saveBoth(path: string, record: string | undefined, text: string): Promise<void> {
-  const place = recordPath(path);
-  const old = await readIfThere(place);
-  await setText(place, record);
-  try {
-    await saveWhole(path, Buffer.from(text, 'utf8'));
-  } catch (error) {
-    await setText(place, old);
-    throw error;
-  }
-}
-
-async function setText(path: string, text: string | undefined): Promise<void> {
-  if (text === undefined) await rm(path, { force: true });
-  else await saveWhole(path, Buffer.from(text, 'utf8'));
-}
-
-async function readIfThere(path: string): Promise<string | undefined> {
-  try {
-    return await readFile(path, 'utf8');
-  } catch (error) {
-    if (errorName(error) === 'ENOENT') return undefined;
-    throw error;
   }
 }
 

@@ -14,8 +14,10 @@ const PLAIN = /^(\d+)(?:[.,](\d+))?$/;
 /** Reads `12`, `12.50` or `12,50`; refuses signs of currencies, thousands marks and what could mean two things. */
 export function readMoney(written: string): MoneyReading {
   const text = written.trim();
-  if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$|^\d{1,3}(?:\.\d{3})+,\d+$/.test(text)) {
-    return refuse(`“${text.slice(0, 40)}” has a mark between thousands, or means a fraction; write 1250 or 1250.00`);
+  const thousands = withoutThousands(text);
+  if (thousands !== undefined) {
+    const fraction = /^\d+,\d{3}$/.test(text) ? `, or ${text.replace(',', '.')} where it parts a fraction` : '';
+    return refuse(`“${text.slice(0, 40)}” has a mark between thousands; write ${thousands.slice(0, 40)}${fraction}`);
   }
   const [, before, behind = ''] = PLAIN.exec(text) ?? [];
   if (before === undefined) {
@@ -28,6 +30,12 @@ export function readMoney(written: string): MoneyReading {
     return refuse(`“${text.slice(0, 40)}” has too many decimals; an amount has ${MOST_DIGITS.behind} at the most`);
   }
   return { ok: true, value: new Decimal(text.replace(',', '.')) };
+}
+
+/** `1,250.50` or `1.250,50` as a plain number; undefined where it has no marks between thousands. */
+function withoutThousands(text: string): string | undefined {
+  if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(text)) return text.replaceAll(',', '');
+  return /^\d{1,3}(?:\.\d{3})+,\d+$/.test(text) ? text.replaceAll('.', '').replace(',', '.') : undefined;
 }
 
 export function money(amount: number | string): Money {
@@ -58,6 +66,11 @@ export function roundedText(amount: Money): string {
 /** Half up to so many decimals: half of the last one goes away from nothing, as tills round. */
 export function roundedTo(amount: Money, places: number): Money {
   return amount.toDecimalPlaces(places, Decimal.ROUND_HALF_UP);
+}
+
+/** What is more than so many decimals is cut off; of amounts that are not below nothing. */
+export function cutTo(amount: Money, places: number): Money {
+  return amount.toDecimalPlaces(places, Decimal.ROUND_DOWN);
 }
 
 /** On a multiple of a step: the nearest, halves up, or where it lies between two the higher one. */

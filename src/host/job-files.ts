@@ -11,13 +11,13 @@ import { takeTurn } from './take-turn';
 /** A job of ten thousand windows written out with every size is under 5 MB. */
 export const jobSizeLimit = 10_000_000;
 
-/** The job file at an absolute path. */
-export async function readJob(path: string): Promise<Reply<JobFile>> {
+/** The job file at an absolute path. @param keepsMark whether a byte order mark stays in the text, for what is written back. */
+export async function readJob(path: string, keepsMark = false): Promise<Reply<JobFile>> {
   const given = checkAbsolute(path);
   if (!given.ok) return given;
   const read = await readWhole(path, jobSizeLimit);
   if (!read.ok) return read;
-  const text = decodeText(read.value);
+  const text = decodeText(read.value, keepsMark);
   if (text === undefined) {
     return failed(
       'not-readable',
@@ -87,9 +87,9 @@ function stampOf(bytes: Uint8Array): string {
   return createHash('sha256').update(bytes).digest('hex');
 }
 
-function decodeText(bytes: Uint8Array): string | undefined {
+function decodeText(bytes: Uint8Array, keepsMark: boolean): string | undefined {
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: keepsMark }).decode(bytes);
   } catch {
     return undefined;
   }

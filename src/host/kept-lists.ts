@@ -8,9 +8,8 @@ import { isError, type Result } from '../core/problem';
 import { readStock } from '../core/sheets/read-stock';
 import { readShelf } from '../core/shelf/read-shelf';
 import { done, failed, failureFrom } from './failure';
-import { holdFile } from './hold-file';
+import { holdFile, type Hold } from './hold-file';
 import { readJob } from './job-files';
-import { saveWhole } from './save-whole';
 import { takeTurn } from './take-turn';
 
 interface KeptList {
@@ -37,7 +36,7 @@ export function keptPath(state: string, list: KeptListName): string {
 /** What lies there, whole or damaged; without text while nothing was ever kept. */
 export async function readKept(state: string, list: KeptListName): Promise<Reply<KeptFile>> {
   const path = keptPath(state, list);
-  const read = await readJob(path);
+  const read = await readJob(path, true);
   if (read.ok) return read;
   return read.failure.code === 'not-found' ? done({ path }) : read;
 }
@@ -51,7 +50,7 @@ export function saveKept(state: string, request: HostCalls['saveKept']['request'
     if (wrong) return failed('failed', `${words} was not saved: ${wrong.message}`);
     try {
       await mkdir(dirname(path), { recursive: true, mode: 0o700 });
-      return await holdFile(path, () => saveHeld(state, path, request));
+      return await holdFile(path, (hold) => saveHeld(state, hold, request));
     } catch (error) {
       return failureFrom(error, path);
     }
@@ -60,18 +59,25 @@ export function saveKept(state: string, request: HostCalls['saveKept']['request'
 
 async function saveHeld(
   state: string,
-  path: string,
+  hold: Hold,
   { list, text, stamp, setAside }: HostCalls['saveKept']['request'],
 ): Promise<Reply<KeptFile>> {
-  if (setAside) await moveAside(path);
-  else {
+  const path = keptPath(state, list);
+  const stampNow = async () => {
     const now = await readKept(state, list);
-    if (!now.ok) return now;
-    if (now.value.stamp !== stamp) {
+    return now.ok ? now.value.stamp : now;
+  };
+  if (setAside) await moveAside(hold.path);
+  else {
+    const now = await stampNow();
+    if (typeof now === 'object') return now;
+    if (now !== stamp) {
       return failed('changed-on-disk', `${LISTS[list].words} in “${path}” was changed by another program or window.`);
     }
   }
-  await saveWhole(path, Buffer.from(text, 'utf8'), 0o600);
+  // Set aside, there is none any more.
+  const isAsSeen = async () => (await stampNow()) === (setAside ? undefined : stamp);
+  await hold.save(hold.path, Buffer.from(text, 'utf8'), { mode: 0o600, isAsSeen });
   return readKept(state, list);
 }
 

@@ -14,9 +14,24 @@ import { errorName } from './failure';
 export async function saveWhole(path: string, bytes: Uint8Array, mode?: number): Promise<void> {
   const place = await realpath(path).catch(() => path);
   const draft = join(dirname(place), `.${basename(place).slice(0, 100)}.${randomUUID()}`);
+  await putInPlace(place, bytes, { draft, ...(mode === undefined ? {} : { mode }) });
+}
+
+export interface Putting {
+  /** Where the draft lies, on the same drive. */
+  readonly draft: string;
+  /** Of a new file. */
+  readonly mode?: number;
+  /** Done when all is ready to be moved; where it throws, nothing is. */
+  readonly last?: () => Promise<void>;
+}
+
+/** As `saveWhole`, by a draft of one's own, and to this very path. */
+export async function putInPlace(place: string, bytes: Uint8Array, { draft, mode, last }: Putting): Promise<void> {
   try {
     await writeThrough(draft, bytes, mode);
     await keepRights(place, draft);
+    await last?.();
     await rename(draft, place);
   } catch (error) {
     await rm(draft, { force: true });

@@ -95,9 +95,15 @@ describe('the answer', () => {
   });
 
   it('tells what has no price as not counted', async () => {
-    const { jobs } = await data([CHART, ...BOTH]);
+    const { jobs, together } = await data([CHART, ...BOTH]);
     expect(jobs[0]!.notCounted).toContain('Moulding');
-    expect((await runHere(['cost', CHART, ...BOTH])).out).toMatch(/Cost +\d+\.\d\d +without moulding/);
+    expect(jobs[0]).toMatchObject({ isOpen: true, total: together });
+    const { out } = await runHere(['cost', CHART, ...BOTH]);
+    expect(out).toMatch(/Cost +at least \d+\.\d\d +without moulding/);
+    expect(out).toMatch(/Total +at least EUR \d+\.\d\d /);
+    const rows = (await runHere(['cost', CHART, ...BOTH, '--csv'])).out.trimEnd().split('\r\n');
+    expect(rows.at(-1)).toMatch(/,Sums,Total,"",at least; .*,\d+\.\d\d,EUR$/);
+    expect((await data([job, ...GIVEN])).jobs[0]).toMatchObject({ isOpen: false });
   });
 });
 
@@ -186,6 +192,7 @@ describe('what is refused', () => {
     [[FERN, CHART, ...BOTH, '--against-custom'], '[variants-too-many]'],
     [[FERN, CHART, ...BOTH, '--against-custom', '--compare'], 'cannot be used with'],
     [[FERN, ...BOTH, '--json', '--csv'], 'cannot be used with'],
+    [[FERN, ...BOTH, '--without-prices'], 'Name its file with --proposal'],
     [[FERN, ...BOTH, '--paper', 'a5'], 'Allowed choices'],
     [['nowhere.json', ...BOTH], 'is not there'],
   ])('%j', async (words, hint) => {

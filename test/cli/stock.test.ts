@@ -2,6 +2,8 @@
 import { chmod, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { holdStock, recordPath } from '../../src/cli/held-stock';
+import { holdFile } from '../../src/host/hold-file';
 import { makeTempFolder } from '../helpers/temp-folder';
 import { jobText, runCli, runHere } from './run-cli';
 
@@ -41,6 +43,9 @@ describe('the table', () => {
     ['board,width,height,kerf\nWhite,32 in,40 in,3 mm\nWhite,40 in,60 in,2 mm\n', 'line 3, column kerf', 'kerfs-differ'], // prettier-ignore
     ['board,width,height,grain\nWhite,32 in,40 in,long\n', 'line 2, column grain', 'word-unknown'],
     ['board,width,height,trim\nWhite,32 in,40 in,9 in\n', 'line 2, column trim', 'length-out-of-range'],
+    ['board,width,height\nWh\u0000ite,32 in,40 in\n', 'line 2, column board', 'sign-unprintable'],
+    [`board,width,height\n${'W'.repeat(3000)},32 in,40 in\n`, 'line 2, column board', 'text-too-long'],
+    ['board,width,height\nWhite,32 in,400.1 in\n', 'line 2, column height', 'length-out-of-range'],
     ['board,width,height,count\nWhite,32 in,40 in,-1\n', 'line 2, column count', 'count-unreadable'],
     [`board,width,height\n${Array.from({ length: 2001 }, (_, index) => `White,10 in,${index + 100} mm\n`).join('')}`, '', 'stock-too-long'], // prettier-ignore
   ])('tells what is wrong by line and column: %j', async (text, place, code) => {
@@ -71,6 +76,15 @@ describe('using a plan', () => {
     expect(await takeBack(stock)).toMatchObject({ code: 1, out: '' });
   });
 
+  it('keeps a byte order mark, and decimals behind commas', async () => {
+    const text = '\uFEFFboard;kind;width (cm);height (cm);count\r\nWhite;sheet;40,64;101,6;2\r\n';
+    const stock = await file(text);
+    expect((await use(stock)).code).toBe(0);
+    expect(await readFile(stock, 'utf8')).toBe(`${text.replace(';2', ';1')}White;remnant;"40,64";"50,8";1\r\n`);
+    expect((await takeBack(stock)).code).toBe(0);
+    expect(await readFile(stock, 'utf8')).toBe(text);
+  });
+
   it('puts back what is kept by the user’s rule, which is told and in the data', async () => {
     const stock = await file(LONG);
     const [usual, own] = [await use(stock, '--json'), await runHere(['sheets', job, '--no-windows', '--stock', await file(LONG), '--keep', '20 x 24 in', '--keep-strip', '41 in', '--discard', '1 in'])]; // prettier-ignore
@@ -81,6 +95,14 @@ describe('using a plan', () => {
     expect(kept).toEqual([',White,remnant,"16 in","20 in",1,left from Heron']); // prettier-ignore
     // 16 x 20 in is no board any more, and no strip of 41 in.
     expect(own.out).toContain('Left: waste 16 x 20 in');
+  });
+
+  it('names the trim that leaves too little of a sheet', async () => {
+    const told = async (trim: string) => (await use(await file(`board,width,height,trim\nWhite,16 in,20 in,${trim}\n`))).err.replace(/\s+/g, ' '); // prettier-ignore
+    expect(await told('3 7/16 in')).toContain('the largest is 16 x 20 in, of which trimming 3 7/16 in all round leaves 9 1/8 x 13 1/8 in, and 16 in is more than 9 1/8 in. List a larger one, trim less, or make it of two parts'); // prettier-ignore
+    expect(await told('200 mm')).toContain('trimming 7 7/8 in all round leaves ≈ 1/4 x 4 1/4 in');
+    const small = await use(await file('board,width,height,trim\nWhite,6 in,8 in,3 in\n'));
+    expect(small.err.replace(/\s+/g, ' ')).toContain('of which trimming 3 in all round leaves nothing. List');
   });
 
   it('changes nothing where the plan has errors, or a rule or a name is wrong', async () => {
@@ -130,14 +152,23 @@ describe('using a plan', () => {
     expect(gone.err).toContain('is not there');
   });
 
-  it('keeps its record readable, and says where it is not', async () => {
+  it.each([
+    ['{}', 'its “format” and “version” are not matwright-stock-use and 1'],
+    ['{\n  "format": "matwright-stock-use",\n  "version"', 'it is no JSON from line 3 on'],
+    ['', 'it is no JSON from line 1 on'],
+    [(text: string) => text.replace('"takes": 0', '"takes": "none"'), 'a step’s “takes” is no whole number'],
+    [(text: string) => text.replace(/"row": ".*"/, '"row": "board"'), 'a step’s “row” is no row of a stock'],
+  ])('says what of a damaged record is damaged, and what to do: %s', async (damage, what) => {
     const stock = await file(STOCK);
     await use(stock);
-    await writeFile(`${stock}.last-use.json`, '{}');
+    const record = `${stock}.last-use.json`;
+    const text = await readFile(record, 'utf8');
+    await writeFile(record, typeof damage === 'string' ? damage : damage(text));
     const back = await takeBack(stock);
     expect(back.code).toBe(2);
-    expect(back.err).toContain('use-record-unreadable');
-    expect(back.err).toContain('.last-use.json');
+    const err = back.err.replace(/\s+/g, ' ');
+    expect(err).toContain(`.last-use.json [use-record-unreadable] The record of the last use is damaged: ${what}.`);
+    expect(err).toContain('change the counts in the list by hand, and delete the record');
     expect(await readFile(stock, 'utf8')).toBe(STOCK.replace(/B2.*\n/, ''));
   });
 });
@@ -159,5 +190,35 @@ describe('several at once', () => {
     expect(ran.map(({ code }) => code)).toEqual([0, 0, 0, 0]);
     const rows = (await readFile(stock, 'utf8')).split('\n');
     expect(rows[1]).toBe('White,sheet,16 in,20 in,5');
+  });
+
+  it('wait for each other, and say so where it is felt', async () => {
+    const stock = await file(SHEETS);
+    const held = holdFile(stock, () => new Promise((resolve) => setTimeout(resolve, 1200)));
+    const ran = await use(stock);
+    await held;
+    expect(ran.code).toBe(0);
+    expect(ran.err.match(/“.*” is being used by another program; waiting until that is done\.\n/g)).toHaveLength(1);
+  });
+
+  it('put the record as it was where the hold is lost between record and list', async () => {
+    const stock = await file(SHEETS);
+    await writeFile(recordPath(stock), 'of the use before');
+    const found: (string | undefined)[] = [];
+    await holdStock(
+      stock,
+      async ({ record, save }) => {
+        found.push(await record());
+        if (found.length > 1) return;
+        // Long enough that the hold can be taken away while it is written.
+        const saved = save('of a use that is not made', SHEETS, SHEETS.padEnd(60_000_000));
+        while ((await readFile(recordPath(stock), 'utf8')) === found[0]) await new Promise(setImmediate);
+        await rm(`${stock}.held`, { recursive: true });
+        await saved;
+      },
+      () => undefined,
+    );
+    expect(found).toEqual(['of the use before', 'of the use before']);
+    expect(await readFile(stock, 'utf8')).toBe(SHEETS);
   });
 });

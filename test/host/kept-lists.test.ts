@@ -1,6 +1,6 @@
 /** The user's lists on disk: two programs at once lose nothing, what is damaged stays, a save is whole. */
 import { fork } from 'node:child_process';
-import { mkdir, readdir, readFile, stat, utimes, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, stat, symlink, utimes, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { KeptFile, Reply } from '../../src/bridge';
@@ -71,6 +71,16 @@ describe('the list', () => {
     expect((await readdir(folder)).sort()).toEqual(['cutters-set-aside-1.json', 'cutters-set-aside-2.json', 'cutters.json']); // prettier-ignore
     expect(await readFile(join(folder, 'cutters-set-aside-1.json'), 'utf8')).toBe('{ "format": "matwright-cut');
     expect(await readFile(join(folder, 'cutters-set-aside-2.json'))).toEqual(Buffer.from([0xff, 0xfe, 0x00]));
+  });
+
+  it('is set aside where it lies, when it is kept through a link', async () => {
+    const [path, folder] = [newPath(), join(root, 'elsewhere')];
+    await Promise.all([mkdir(dirname(path)), mkdir(folder)]);
+    await writeFile(join(folder, 'list.json'), 'damaged');
+    await symlink(join(folder, 'list.json'), path);
+    expect(codeOf(await saveCutters(path, { text: list('Bench'), setAside: true }))).toBe('done');
+    expect((await readdir(folder)).sort()).toEqual(['list-set-aside-1.json', 'list.json']);
+    expect(valueOf(await readCutters(path)).text).toBe(list('Bench'));
   });
 
   it('of what is on the shelf has a file of its own, and is refused where it is none', async () => {

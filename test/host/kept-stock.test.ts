@@ -59,6 +59,12 @@ describe('the stock', () => {
     expect(await readdir(state)).toEqual(['stock.csv']);
   });
 
+  it('is told and kept with the byte order mark that it has', async () => {
+    const state = join(root, 'marked');
+    await saveKept(state, { list: 'stock', text: `\uFEFF${START}` });
+    expect(await readKept(state, 'stock')).toMatchObject({ ok: true, value: { text: `\uFEFF${START}` } });
+  });
+
   it('counts what several programs take and put back at once', async () => {
     const state = join(root, 'many');
     await saveKept(state, { list: 'stock', text: START });

@@ -204,4 +204,41 @@ describe('the cost sheets', () => {
     const made = await makeCostSheets(costs([{ ...FERN, title: 'Fern 🌿' }]), { isCompared: false });
     expect(made.problems.map(({ code }) => code)).toEqual(['letters-not-printed']);
   });
+
+  it('tell each name that is not printed whole once, and what is printed so beside', async () => {
+    const gold = { ...FERN, title: 'Plain', mat: { layers: [{ board: 'Go🌿ld' }] } };
+    const mount = { ...FERN, title: 'Fern 🎨', package: { mountBoard: { board: 'Mount 🦉' } } };
+    const context = costs([gold, mount, gold]);
+    for (const made of [
+      await makeCostSheets(context, { isCompared: false }),
+      await makeProposal(context, { withPrices: true, isCompared: false }),
+    ]) {
+      // prettier-ignore
+      const told = made.problems.map(({ code, at, value }) => [code, at, value]);
+      expect(told.slice(0, 2)).toEqual([
+        ['letters-not-printed', 'mat.layers[0].board', '🌿'],
+        ['letters-not-printed', 'title', '🎨'],
+      ]);
+    }
+    const { problems } = await makeCostSheets(context, { isCompared: false });
+    expect(problems.map(({ at, value }) => [at, value]).slice(2)).toEqual([['', '🦉']]);
+    expect(problems[2]?.message).toMatch(/^What is printed has characters .*: 🦉\. A small square stands for each/);
+  });
+
+  it('has variants side by side with the decimals of each under one another', async () => {
+    const { pages } = await sheets(costs([CHART, FERN, OVAL]), true);
+    const [page] = pages as [ReadPage];
+    const boxes = page.words.map((word) => ({ text: word.text, ...boxOfWords(word) }));
+    const more = boxes.filter(({ text }) => /^\([+−]\d+\.\d\d\)$/.test(text));
+    expect(more.length).toBeGreaterThan(6);
+    const edges = (list: readonly { readonly right: number }[]) => new Set(list.map(({ right }) => right.toFixed(1)));
+    expect(edges(more).size).toBe(2);
+    const beside = boxes.filter(({ text, bottom }) => /^\d+\.\d\d$/.test(text) && more.some((one) => Math.abs(one.bottom - bottom) < 0.5)); // prettier-ignore
+    expect(edges(beside).size).toBe(3);
+  });
+
+  it('says of a total without a part of it that it is the least', async () => {
+    const context = costs([{ ...FERN, mat: { layers: [{ board: 'Gold' }] } }]);
+    expect(wordsOf(await sheets(context))).toMatch(/Total at least EUR \d+\.\d\d/);
+  });
 });

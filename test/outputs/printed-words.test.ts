@@ -1,7 +1,9 @@
 /** What stands on paper in words and numbers: borders that add up, settings in force, letters that are lost, bevels and overcuts. */
 import { expect, it } from 'vitest';
 import { makeTemplate } from '../../src/outputs';
-import { contextOf } from './contexts';
+import { drawDocument } from '../../src/outputs/paper/document';
+import type { Surface } from '../../src/outputs/paper/surface';
+import { contextOf, fonts } from './contexts';
 import { readPdf, type ReadPage } from './read-pdf';
 
 async function pagesOf(job: object, units: 'in' | 'mm'): Promise<readonly ReadPage[]> {
@@ -191,4 +193,27 @@ it('a window drawn by another edge than its opening says which, with its size, s
   const back = await labelOf('back');
   expect(back).not.toContain('line drawn');
   expect(back).toMatch(/radius 1 in round each cross/);
+});
+
+it('letters are printed as they are written, whatever stands beside them', async () => {
+  const glyphs = async (...texts: readonly string[]) => {
+    const draw = (surface: Surface) => texts.forEach((text, index) => surface.text(text, { x: 10, y: 20 * (index + 1) }, { size: 10 })); // prettier-ignore
+    const { bytes } = await drawDocument([{ size: { width: 200, height: 200 }, step: '', draw }], '', fonts, {});
+    const words = readPdf(bytes).pages.flatMap((page) => page.words);
+    return texts.map((wanted) => words.find(({ text }) => text === wanted)?.glyphs ?? []);
+  };
+  for (const [beside, alone] of [
+    ['Ash 12x16', 'Ash 12 x 16'],
+    ['A-B', 'A - B'],
+    ['a->b 10:30', 'a - > b 10 : 30'],
+  ] as const) {
+    // prettier-ignore
+    const [one = [], other = []] = await glyphs(beside, alone);
+    const space = other[alone.indexOf(' ')];
+    expect(one).toHaveLength(beside.length);
+    expect(one.filter((glyph) => glyph !== space)).toEqual(other.filter((glyph) => glyph !== space));
+  }
+  // True fractions stay.
+  const [half = [], plain = []] = await glyphs('1\u20442', '1/2');
+  expect(half[0]).not.toBe(plain[0]);
 });

@@ -41,6 +41,8 @@ export interface Words {
   readonly font: string;
   /** True when a glyph is `.notdef`. */
   readonly missing: boolean;
+  /** Their numbers in the font's subset, one for each sign. */
+  readonly glyphs: readonly number[];
   readonly order: number;
 }
 
@@ -213,6 +215,7 @@ function readWords(
       turn: Math.round((Math.atan2(-b, a) * 180) / Math.PI + 360) % 360,
       font: first.font.replace(/^[A-Z]{6}\+/, ''),
       missing: glyphs.some(({ glyph }) => glyph === 0),
+      glyphs: glyphs.map(({ glyph }) => glyph),
     },
   ];
 }

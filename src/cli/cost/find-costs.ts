@@ -7,6 +7,7 @@ import { understandJob, type NoJob } from '../read-job';
 import { findJobs, oneByOne } from '../read-jobs';
 import { findShelf } from '../shelf-option';
 import type { World } from '../world';
+import { machineProblem } from '../refuse';
 import { findPrices } from './prices-option';
 
 export interface CostsFound extends CostsMade {
@@ -21,7 +22,7 @@ export async function findCosts(
 ): Promise<CostsFound | NoJob> {
   const { compare, againstCustom, moulding } = options;
   const how = againstCustom ? 'against custom' : compare ? 'compared' : 'by itself';
-  const wrong = countProblems(names.length, how);
+  const wrong = [...countProblems(names.length, how), ...pageMissing(options)];
   if (wrong.length > 0) return { ok: false, code: 2, problems: wrong };
   // What is wrong with a job is told before anything beside it.
   const found = await findSubject(how, names, world);
@@ -35,6 +36,11 @@ export async function findCosts(
   if (made.ok) return { ok: true, ...made.value, problems };
   // A job for which no frame is there is right as it is; a moulding that is named is not.
   return { ok: false, code: againstCustom && moulding === undefined ? 1 : 2, problems };
+}
+
+function pageMissing({ withoutPrices, proposal }: CostOptions): Problem[] {
+  if (!withoutPrices || proposal !== undefined) return [];
+  return [machineProblem('failed', 'Which page is without prices? Name its file with --proposal, or leave out --without-prices.')]; // prettier-ignore
 }
 
 type Subject = Pick<Extract<CostsAsk, { how: 'against custom' }>, 'how' | 'job'> | Pick<Exclude<CostsAsk, { how: 'against custom' }>, 'how' | 'jobs'>; // prettier-ignore

@@ -40,7 +40,9 @@ currency, and no amount is ever rounded but where the sheet says so.`,
     new Option('--sheet <file>', 'write the cost sheets as a PDF for the shop'),
     new Option('--paper <size>', 'of these pages (default: letter for inches, else a4)').choices(COST_PAPERS),
     new Option('--replace', 'write over files of these names; without it none is ever touched'),
-    jsonOption('"jobs", each with its lines and sums, amounts as decimals in text, and "together" or "compared"'),
+    jsonOption(
+      '"jobs", each with its lines and sums, amounts as decimals in text, and "together" or "compared"; "isOpen" where something is not counted and sums are the least',
+    ),
     new Option('--csv', 'answer with all lines and sums as comma-separated values').conflicts('json'),
   ],
   async run(world, options, first, more) {
@@ -67,7 +69,9 @@ function answer(
   const sheets = costed.map(({ sheet }) => sheet);
   if (json) {
     const jobs = sheets.map((sheet, index) => ({ name: names[index], ...sheet }));
-    const beside = isCompared ? { compared: compareSheets(sheets) } : { together: totalOf(sheets) };
+    const beside = isCompared
+      ? { compared: compareSheets(sheets) }
+      : { together: totalOf(sheets), togetherIsOpen: sheets.some(({ isOpen }) => isOpen) };
     return jsonText({ ok: true, jobs, ...beside, ...(files.length > 0 ? { files } : {}), problems });
   }
   if (csv) return costCsv(sheets);

@@ -1,7 +1,7 @@
 /** Lines of the boards: by the sheets used, by area or by united inches, as the shop charges them. */
 import type { Size } from '../geometry/box';
 import { counted } from '../phrases';
-import { money, NO_MONEY, sumOf, type Money } from '../money';
+import { money, NO_MONEY, roundedTo, sumOf, type Money } from '../money';
 import { costsOf } from '../pieces/cost';
 import type { Piece } from '../pieces/piece';
 import { ofKind, type ShelfBoard } from '../shelf/shelf';
@@ -11,6 +11,7 @@ import type { LinesAsk } from './cost-ask';
 import type { PricedLine } from './line';
 import type { BoardPrice } from './price-list';
 import { areaIn, exactMm, numberText, percentText, priceText, unitedText } from './price-text';
+import { shareOut } from './share-out';
 
 type Line = Omit<PricedLine, 'group' | 'slot' | 'what' | 'quantity'> & { readonly quantity?: string };
 
@@ -104,22 +105,30 @@ function byWholeSheets({ job, shelf, made, showing, prices }: LinesAsk, group: r
   return { basis: line?.basis ?? '', ...(line?.amount ? { amount: line.amount } : {}) };
 }
 
-/** Of sheets that several jobs share; each of them has a price. */
+/** Of sheets that several jobs share; each of them has a price. Where the waste is shared, what all pay is what the sheets cost. */
 function bySheetsPlanned(ask: LinesAsk, { board, sheets, areas }: BoardUsed, job: number): Line {
   const { prices, showing } = ask;
-  const own = squareMm(areas[job] ?? 0);
+  const parts = areas.map(squareMm);
+  const own = parts[job] ?? NO_MONEY;
   const told = ({ size, count, price = NO_MONEY }: UsedSheets) =>
     `${counted(count, 'sheet')} of “${board}”, ${sizeText(size, showing)}, at ${priceText(price, prices.currency)}`;
   const whole = sumOf(sheets.map(({ price = NO_MONEY, count }) => price.times(count)));
-  const [of, waste] = prices.board.sharesWaste
-    ? [sumOf(areas.map(squareMm)), 'by area of all pieces cut from that, waste shared']
-    : [
-        sumOf(sheets.map(({ size, count }) => areaOfSize(size).times(count))),
-        'of that by area; the waste is not charged',
-      ];
+  const list = sheets.map(told).join(', ');
+  if (!prices.board.sharesWaste) {
+    const of = sumOf(sheets.map(({ size, count }) => areaOfSize(size).times(count)));
+    return {
+      basis: `${list}: ${shareText(own, of)} of that by area; the waste is not charged`,
+      amount: of.isZero() ? NO_MONEY : whole.times(own).div(of),
+    };
+  }
+  const of = sumOf(parts);
+  const { places } = prices.currency;
+  const amount = shareOut(whole, parts, places)[job] ?? NO_MONEY;
+  const exact = of.isZero() ? NO_MONEY : whole.times(own).div(of);
+  const moved = amount.eq(roundedTo(exact, places)) ? '' : `; rounded ${amount.lt(exact) ? 'down' : 'up'}, so that all shares make the whole`; // prettier-ignore
   return {
-    basis: `${sheets.map(told).join(', ')}: ${shareText(own, of)} ${waste}`,
-    amount: of.isZero() ? NO_MONEY : whole.times(own).div(of),
+    basis: `${list}: ${shareText(own, of)} by area of all pieces cut from that, waste shared${moved}`,
+    amount,
   };
 }
 

@@ -46,9 +46,8 @@ function wrongCount(code: string, message: string, remedy: string): Problem {
 export function compareSheets(sheets: readonly CostSheet[]): ComparedRow[] {
   const slots = SLOTS.filter((slot) => sheets.some(({ lines }) => lines.some((line) => line.slot === slot)));
   const [first] = sheets;
-  const open = (sheet: CostSheet) => sheet.notCounted.length > 0;
   const sums = (kind: 'overhead' | 'cost' | 'earning' | 'price' | 'rounding' | 'total') =>
-    row({ kind }, sheets.map((sheet) => ({ amount: SUMS[kind](sheet), isOpen: open(sheet) && kind !== 'rounding' }))); // prettier-ignore
+    row({ kind }, sheets.map((sheet) => ({ amount: SUMS[kind](sheet), isOpen: sheet.isOpen && kind !== 'rounding' }))); // prettier-ignore
   return [
     ...slots.map((slot) => row({ kind: 'line', slot }, sheets.map(({ lines }) => cellOf(lines, slot)))), // prettier-ignore
     ...(first?.overhead ? [sums('overhead')] : []),
@@ -58,7 +57,7 @@ export function compareSheets(sheets: readonly CostSheet[]): ComparedRow[] {
     ...(first?.rounding ? [sums('rounding')] : []),
     ...(first?.taxes ?? []).map(
       ({ name }) =>
-      row({ kind: 'tax', name }, sheets.map((sheet) => ({ amount: taxOf(sheet, name), isOpen: open(sheet) }))), // prettier-ignore
+      row({ kind: 'tax', name }, sheets.map((sheet) => ({ amount: taxOf(sheet, name), isOpen: sheet.isOpen }))), // prettier-ignore
     ),
     sums('total'),
   ];

@@ -2,7 +2,7 @@
 import { csvText, type Cell } from '../tables/csv-text';
 import type { CostSheet } from './cost-sheet';
 import { GROUP_WORDS, sumRows } from './cost-words';
-import { amountText } from './price-text';
+import { amountText, AT_LEAST } from './price-text';
 
 const HEADING = ['job', 'title', 'group', 'what', 'quantity', 'basis', 'amount', 'currency'] as const;
 
@@ -27,7 +27,12 @@ function rowsOf(sheet: CostSheet, job: number): Cell[][] {
     ...lines.map(({ group, what, quantity, basis, amount }) =>
       row(GROUP_WORDS[group], what, quantity, basis, amount ? amountText(amount, currency) : ''),
     ),
-    ...sumRows(sheet).map(([what, amount, how]) => row('Sums', what, '', how, amount.replace(`${currency.code} `, ''))),
+    ...sumRows(sheet).map(([what, amount, how]) => {
+      // The amount stays a number; that it is the least is told beside it.
+      const isLeast = amount.startsWith(AT_LEAST);
+      const number = amount.replace(AT_LEAST, '').replace(`${currency.code} `, '');
+      return row('Sums', what, '', isLeast ? [AT_LEAST.trim(), how].filter(Boolean).join('; ') : how, number);
+    }),
   ];
 }
 

@@ -24,6 +24,8 @@ export interface CostSheet extends Sums {
   readonly groups: Readonly<Record<CostGroup, Money>>;
   /** What is in no sum, as the lines name it. */
   readonly notCounted: readonly string[];
+  /** True where there is such a thing: then all sums but the rounding are the least that they can be. */
+  readonly isOpen: boolean;
 }
 
 /** A job with what it is made of and what that costs. */
@@ -82,6 +84,7 @@ function sheetOf(ask: LinesAsk): CostSheet {
     currency,
     lines,
     groups: groupSums(lines),
+    isOpen: lines.some(({ amount }) => !amount),
     notCounted: lines.flatMap(({ what, amount }) => (amount ? [] : [what])),
     ...sumUp(lines, ask.prices),
   };

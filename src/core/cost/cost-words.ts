@@ -6,7 +6,7 @@ import type { ComparedCell, ComparedRow, ComparedWhat } from './compare';
 import { totalOf, type CostSheet } from './cost-sheet';
 import { GROUPS, type CostGroup, type CostSlot, type PricedLine } from './line';
 import type { PriceRounding } from './price-list';
-import { amountText, atLeast, percentText } from './price-text';
+import { amountText, atLeast, percentGiven, percentText } from './price-text';
 import type { FrameVariant } from './ready-or-made';
 import type { Earning } from './sum-up';
 
@@ -36,25 +36,26 @@ export function lineRow({ what, quantity, basis, amount }: PricedLine, { currenc
 /** One sum: what it is, the amount, how it comes about. */
 export type SumRow = readonly [what: string, amount: string, how: string];
 
-/** From the sums of the groups to what is paid. */
+/** From the sums of the groups to what is paid; what a part is missing from is told as the least that it is. */
 export function sumRows(sheet: CostSheet): SumRow[] {
-  const { overhead, cost, earning, price, rounding, net, taxes, groups } = sheet;
+  const { overhead, cost, earning, price, rounding, net, taxes, groups, isOpen } = sheet;
   const told = (amount: Money) => amountText(amount, sheet.currency);
+  const least = (amount: Money) => atLeast(told(amount), isOpen);
   const direct = overhead ? cost.minus(overhead.amount) : cost;
   return [
     ...groupsOf(sheet).map(({ group, lines }): SumRow => {
       // The sum of nothing is no price.
-      const isCounted = lines.some(({ amount }) => amount);
-      return [GROUP_WORDS[group], isCounted ? told(groups[group]) : NOT_COUNTED, ''];
+      const counted = lines.filter(({ amount }) => amount).length;
+      return [GROUP_WORDS[group], counted > 0 ? atLeast(told(groups[group]), counted < lines.length) : NOT_COUNTED, ''];
     }),
-    ...(overhead ? [['Overhead', told(overhead.amount), `${percentText(overhead.percent)} of ${told(direct)}`] as const] : []), // prettier-ignore
-    ['Cost', told(cost), without(sheet)],
-    ...(earning ? [[earningWord(earning), told(earning.amount), earningWords(earning)] as const] : []), // prettier-ignore
-    ['Price', told(price), ''],
+    ...(overhead ? [['Overhead', least(overhead.amount), `${percentGiven(overhead.percent)} of ${told(direct)}`] as const] : []), // prettier-ignore
+    ['Cost', least(cost), without(sheet)],
+    ...(earning ? [[earningWord(earning), least(earning.amount), earningWords(earning)] as const] : []), // prettier-ignore
+    ['Price', least(price), ''],
     ...(rounding ? [['Rounding', told(rounding.amount), roundingWords(rounding, sheet)] as const] : []),
-    ...(net.eq(price) || !rounding ? [] : [['Price, rounded', told(net), ''] as const]),
-    ...taxes.map(({ name, percent, amount }): SumRow => [name, told(amount), taxWords(percent, sheet)]),
-    ['Total', `${sheet.currency.code} ${told(sheet.total)}`, totalWords(sheet)],
+    ...(net.eq(price) || !rounding ? [] : [[sheet.includesTax ? 'Price without tax' : 'Price, rounded', least(net), ''] as const]), // prettier-ignore
+    ...taxes.map(({ name, percent, amount }): SumRow => [name, least(amount), taxWords(percent, sheet)]),
+    ['Total', atLeast(`${sheet.currency.code} ${told(sheet.total)}`, isOpen), totalWords(sheet)],
   ];
 }
 
@@ -63,21 +64,22 @@ function earningWord(earning: Earning | undefined): string {
   return earning?.of === 'margin' ? 'Margin' : 'Markup';
 }
 
-/** `margin 50 % = markup 100 %`: of the price, and of the cost. */
+/** `margin 50 % = markup 100 %`: of the price, and of the cost; the first as the shop gives it. */
 export function earningWords({ of, markup, margin }: Earning): string {
-  const [first, second] = of === 'margin' ? [['margin', margin], ['markup', markup]] as const : [['markup', markup], ['margin', margin]] as const; // prettier-ignore
-  const told = ([word, percent]: readonly [string, Money]) => `${word} ${percentText(percent).replace('≈ ', '')}`;
-  const isExact = !percentText(second[1]).startsWith('≈');
-  return `${told(first)} ${isExact ? '=' : '≈'} ${told(second)}`;
+  const [given, other, word] = of === 'margin' ? [margin, markup, 'markup'] as const : [markup, margin, 'margin'] as const; // prettier-ignore
+  const told = percentText(other);
+  const isExact = !told.startsWith('≈');
+  return `${of} ${percentGiven(given)} ${isExact ? '=' : '≈'} ${word} ${told.replace('≈ ', '')}`;
 }
 
-function roundingWords({ way, step }: PriceRounding, { currency, includesTax }: CostSheet): string {
+/** Of a price told with tax it is what the customer pays that lies on the step. */
+function roundingWords({ way, step }: PriceRounding, { currency, includesTax, total }: CostSheet): string {
   const rule = `${way === 'up' ? 'up to a multiple of' : 'to the nearest'} ${amountText(step, currency)}`;
-  return includesTax ? `${rule}, of the price with tax` : rule;
+  return includesTax ? `the price with tax ${rule}: ${amountText(total, currency)}` : rule;
 }
 
 function taxWords(percent: Money, { net, includesTax, currency }: CostSheet): string {
-  const of = `${percentText(percent)} of ${amountText(net, currency)}`;
+  const of = `${percentGiven(percent)} of ${amountText(net, currency)}`;
   return includesTax ? `${of}, as much as is in the total` : of;
 }
 
@@ -95,7 +97,7 @@ function without({ notCounted }: CostSheet): string {
 export function togetherWords(sheets: readonly CostSheet[]): string {
   const [first] = sheets;
   if (!first) return '';
-  const isOpen = sheets.some(({ notCounted }) => notCounted.length > 0);
+  const isOpen = sheets.some((sheet) => sheet.isOpen);
   const all = `${first.currency.code} ${amountText(totalOf(sheets), first.currency)}`;
   return `${counted(sheets.length, 'job')} together: ${atLeast(all, isOpen)}${isOpen ? ', without what is not counted' : ''}`;
 }
@@ -110,7 +112,8 @@ export function roundingNote({ currency: { code, places } }: CostSheet): string 
 export const COMPARED_HEAD = 'what';
 
 export function comparedRow({ what, cells }: ComparedRow, sheet: CostSheet): string[] {
-  return [comparedWhat(what, sheet), ...cells.map((cell) => comparedCell(cell, sheet))];
+  const words = cells.map((cell) => comparedCell(cell, sheet));
+  return [comparedWhat(what, sheet), ...words.map(({ told, more }) => (more === undefined ? told : `${told} ${more}`))];
 }
 
 const SLOT_WORDS: Readonly<Record<CostSlot, string>> = {
@@ -132,17 +135,20 @@ const SLOT_WORDS: Readonly<Record<CostSlot, string>> = {
   hang: 'Fixing the hangers',
 };
 
-function comparedWhat(what: ComparedWhat, { earning }: CostSheet): string {
+export function comparedWhat(what: ComparedWhat, { earning }: CostSheet): string {
   if (what.kind === 'line') return SLOT_WORDS[what.slot];
   if (what.kind === 'tax') return what.name;
   return { overhead: 'Overhead', cost: 'Cost', earning: earningWord(earning), price: 'Price', rounding: 'Rounding', total: 'Total' }[what.kind]; // prettier-ignore
 }
 
-/** `13.50 (+1.50)`; `at least` where a part of it is not counted. */
-function comparedCell({ amount, isOpen, more }: ComparedCell, { currency }: CostSheet): string {
-  if (!amount) return NOT_COUNTED;
-  const told = atLeast(amountText(amount, currency), isOpen ?? false);
-  return more ? `${told} (${differenceText(more, amountText(more, currency))})` : told;
+/** `13.50`, and what it is more than the first, `+1.50`; `at least` where a part of it is not counted. */
+export function comparedCell(
+  { amount, isOpen, more }: ComparedCell,
+  { currency }: CostSheet,
+): { readonly told: string; readonly more?: string } {
+  if (!amount) return { told: NOT_COUNTED };
+  const told = atLeast(amountText(amount, currency), isOpen);
+  return more ? { told, more: `(${differenceText(more, amountText(more, currency))})` } : { told };
 }
 
 function differenceText(more: Money, told: string): string {

@@ -11,7 +11,7 @@ import { boardLines } from './board-lines';
 import type { LinesAsk } from './cost-ask';
 import type { CostSlot, PricedLine } from './line';
 import type { PartName } from './price-list';
-import { exactMm, percentText, priceText } from './price-text';
+import { exactMm, percentGiven, priceText } from './price-text';
 
 type Line = Omit<PricedLine, 'group'>;
 
@@ -87,7 +87,7 @@ function mouldingCharged({ made: { moulding }, layout, prices: { mitreWaste }, s
       const length = exactMm(2 * (width + height))
         .times(percent.plus(100))
         .div(100);
-      return { length: length.toNumber(), sum: `${round} and ${percentText(percent)} for the mitres` };
+      return { length: length.toNumber(), sum: `${round} and ${percentGiven(percent)} for the mitres` };
     }
   }
 }

@@ -5,7 +5,7 @@ import { counted, listed, uncapital } from '../phrases';
 import type { Job } from '../job/job';
 import { fineText, lengthText, showSetting, sizeText, type Showing } from '../units';
 import type { Costed, CostSheet } from './cost-sheet';
-import { amountText, atLeast, percentText } from './price-text';
+import { amountText, atLeast, percentGiven } from './price-text';
 
 export type OfferRow = readonly [what: string, value: string];
 
@@ -83,10 +83,10 @@ function glazingWords({ package: { glazing } }: Job, showing: Showing): string {
 }
 
 /** What is paid: price, each tax by its name, and all together. */
-export function paidRows({ currency, net, taxes, total, includesTax, notCounted }: CostSheet): OfferRow[] {
-  const told = (amount: CostSheet['total']) => atLeast(`${currency.code} ${amountText(amount, currency)}`, notCounted.length > 0); // prettier-ignore
+export function paidRows({ currency, net, taxes, total, includesTax, isOpen }: CostSheet): OfferRow[] {
+  const told = (amount: CostSheet['total']) => atLeast(`${currency.code} ${amountText(amount, currency)}`, isOpen); // prettier-ignore
   const taxRows = taxes.map(({ name, percent, amount }): OfferRow => {
-    const words = `${name}, ${percentText(percent).replace(' %', '\u00a0%')}`;
+    const words = `${name}, ${percentGiven(percent).replace(' %', '\u00a0%')}`;
     return [includesTax ? `of which ${words}` : words, told(amount)];
   });
   if (taxes.length === 0) return [['Price', told(total)]];

@@ -12,9 +12,16 @@ export function amountText(amount: Money, { places }: Currency): string {
   return roundedTo(amount, places).toFixed(places).replace('-', '−');
 }
 
+export const AT_LEAST = 'at least ';
+
 /** What an amount says of itself where a part of it is not known. */
 export function atLeast(told: string, isOpen: boolean): string {
-  return isOpen ? `at least ${told}` : told;
+  return isOpen ? AT_LEAST + told : told;
+}
+
+/** A percent that the user gave, with all its decimals: `33.333 %`. */
+export function percentGiven(percent: Money): string {
+  return `${percent.toFixed()} %`;
 }
 
 /** `12.5 %`; to two decimals, and said where they are not all. */

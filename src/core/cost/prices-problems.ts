@@ -54,7 +54,8 @@ export function chargeOf(entries: readonly PriceEntry[]): BoardCharge {
 function lacking(entries: Entries): Problem[] {
   const has = (what: PriceEntry['what']) => entries.some((one) => one.what === what);
   const needs = (what: PriceEntry['what'], other: PriceEntry['what'], example: string) => {
-    const found = entries.find((one) => one.what === what);
+    // A tax that is not included is what goes for all who say nothing.
+    const found = entries.find((one) => one.what === what && one.yes !== false);
     return found && !has(other) ? [needing(found.line, what, other, example)] : [];
   };
   const minutes = entries.find(({ what, amount }) => STEPPED.has(what) && amount?.gt(0));

@@ -104,12 +104,12 @@ function perOf(what: PriceWhat, cells: PriceCells): Pick<PriceEntry, 'per'> {
 function nameOf(what: PriceWhat, cells: PriceCells): Pick<PriceEntry, 'name'> {
   const { name } = rowOf(what);
   if (name === undefined) return unused(what, 'name', cells);
-  const written = cells.text('name');
+  const written = cells.name('name');
   if (written === undefined) {
     if (name !== 'may') cells.need('name', `A row “${what}”`);
     return {};
   }
-  return given('name', typeof name === 'string' ? written.slice(0, 200).trimEnd() : cells.word('name', name));
+  return given('name', typeof name === 'string' ? written : cells.word('name', name));
 }
 
 /** What stands in a cell that the row does not have is never passed over in silence. */

@@ -34,10 +34,6 @@ interface Limits {
 /** A number with its unit or without, exact; never below 0. */
 export function readNumber(cells: PriceCells, { unit, most, below }: Limits): Money | undefined {
   const written = cells.text('value') ?? '';
-  return numberIn(cells, written, { unit, most, ...(below ? { below } : {}) });
-}
-
-function numberIn(cells: PriceCells, written: string, { unit, most, below }: Limits): Money | undefined {
   const bare = written.endsWith(unit) ? written.slice(0, -unit.length).trimEnd() : written;
   const reading = readMoney(bare);
   const isWithin = reading.ok && (below ? reading.value.lt(most) : reading.value.lte(most));
@@ -53,14 +49,12 @@ export function readMitreWaste(cells: PriceCells): MitreWaste | undefined {
   const written = (cells.text('value') ?? '').toLowerCase().replace(/\s+/g, ' ').replace('×', 'x');
   if (written === 'as cut') return { rule: 'as cut' };
   if (/^8 ?x ?face$/.test(written)) return { rule: '8 x face' };
-  if (/^\d/.test(written)) {
-    const percent = numberIn(cells, written, { unit: '%', most: MOST_WASTE });
-    return percent && { rule: 'percent', percent };
-  }
+  const reading = readMoney(written.replace(/\s*%$/, ''));
+  if (reading.ok && reading.value.lte(MOST_WASTE)) return { rule: 'percent', percent: reading.value };
   cells.wrong(
-    'word-unknown',
+    /^\d/.test(written) ? 'number-unreadable' : 'word-unknown',
     'value',
-    `“${written.slice(0, 40)}” is not one of as cut, 8 x face, or a percent such as 12 %`,
+    `“${written.slice(0, 40)}” is not one of as cut, 8 x face, or a percent from 0 to ${MOST_WASTE} such as 12 %`,
   );
   return undefined;
 }

@@ -44,6 +44,22 @@ export function editStock(text: string, after: readonly StockSheet[], hints: Edi
   return good(edited);
 }
 
+const LENGTHS = ['width', 'height', 'kerf', 'trim'] as const;
+/** Columns of numbers that may have decimals. */
+const DECIMALS = [...LENGTHS, 'price'] as const;
+
+/** Whether decimals stand behind a comma in the file, as spreadsheets of many languages write them. */
+function hasCommas({ rows }: Table<StockColumn>): boolean {
+  const texts = rows.flatMap(({ cells }) => DECIMALS.map((key) => cells[key] ?? ''));
+  const have = (mark: RegExp) => texts.filter((text) => mark.test(text)).length;
+  return have(/\d,\d/) > have(/\d\.\d/);
+}
+
+function withComma(cell: Cell | undefined): Cell | undefined {
+  if (typeof cell === 'object') return { quoted: cell.quoted.replace('.', ',') };
+  return typeof cell === 'string' ? cell.replace('.', ',') : cell;
+}
+
 class StockFile {
   readonly #table: Table<StockColumn>;
   readonly #placed: PlacedTable;
@@ -52,6 +68,7 @@ class StockFile {
   /** Which cell of a row belongs to a column; grows where columns are added. */
   readonly #places = new Map<StockColumn, number>();
   #columns: number;
+  readonly #hasCommas: boolean;
   readonly #replacements: Replacement[] = [];
 
   constructor(
@@ -65,6 +82,7 @@ class StockFile {
     assert(head && this.#placed.rows.length === this.#before.length + 1, 'every row of the list stands in the file');
     this.#head = head;
     this.#columns = head.cells.length;
+    this.#hasCommas = hasCommas(this.#table);
     const headings = this.#texts(head);
     for (const { key } of STOCK_COLUMNS) {
       const place = headings.indexOf(this.#table.headings[key] ?? '');
@@ -168,13 +186,14 @@ class StockFile {
     return Array.from({ length: Math.max(row.length, this.#head.cells.length) }, (_, place) => row[place] ?? '').join(this.#placed.separator); // prettier-ignore
   }
 
-  /** Lengths as the headings have them, where these give a unit. */
-  #cellsOf(sheet: StockSheet): Partial<Record<StockColumn, Cell>> {
+  /** Lengths as the headings have them, where these give a unit, and decimals with the mark that the file has them with. */
+  #cellsOf(sheet: StockSheet): Partial<Record<StockColumn, Cell | undefined>> {
     const cells = stockCells(sheet);
-    for (const key of ['width', 'height', 'kerf', 'trim'] as const) {
+    for (const key of LENGTHS) {
       const [unit, mm] = [this.#table.units[key], sheet[key]];
       if (unit !== undefined && mm !== undefined) cells[key] = { quoted: exactText(mm, unit) };
     }
+    if (this.#hasCommas) for (const key of DECIMALS) cells[key] = withComma(cells[key]);
     return cells;
   }
 

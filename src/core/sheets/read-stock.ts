@@ -60,7 +60,7 @@ function readSheet(cells: Cells<StockColumn>): StockSheet {
     if (mm === undefined && cells.text(key) === undefined) cells.wrong('value-missing', key, 'a sheet needs its size');
     return mm ?? NaN;
   };
-  const board = cells.text('board');
+  const board = cells.name('board');
   if (board === undefined) cells.wrong('value-missing', 'board', 'say what board it is');
   // Of a remnant there is one unless more are counted.
   const count = cells.whole('count', 0, 100_000) ?? (kind === 'remnant' ? 1 : undefined);

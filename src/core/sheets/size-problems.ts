@@ -39,7 +39,7 @@ export function tooLarge(
         code: 'piece-larger-than-sheets',
         severity: 'error',
         at: 'stock',
-        message: `“${piece.id}”, ${size}, comes from no sheet of “${board}”: the largest is ${limit}${whyNot(piece, roomOf(largest, ask), showing)}. ${whatWould(others, showing)}, or make it of two parts and join them where the joint does not show.`,
+        message: `“${piece.id}”, ${size}, comes from no sheet of “${board}”: the largest is ${limit}${whyNot(piece, largest, ask, showing)}. ${whatWould(others, showing)}${ask.trim > 0 ? ', trim less' : ''}, or make it of two parts and join them where the joint does not show.`,
         value: size,
         limit,
         remedy: 'a larger sheet',
@@ -78,8 +78,17 @@ function fitOf(
   return canBeCut ? 'fits' : 'not cut';
 }
 
-/** `: 50 in is more than 48 in`: the side that misses whichever way round it lies. */
-function whyNot(piece: WantedPiece, room: Size, showing: Showing): string {
+/** `, of which trimming 3 1/2 in all round leaves 9 x 13 in, and 16 in is more than 9 in`: what is trimmed off is named. */
+function whyNot(piece: WantedPiece, sheet: Stock, ask: SheetsAsk, showing: Showing): string {
+  const room = roomOf(sheet, ask);
+  if (room.width === sheet.width) return whichSide(piece, room, showing);
+  const leaves = `, of which trimming ${lengthText(ask.trim, showing)} all round leaves`;
+  if (room.width <= 0 || room.height <= 0) return `${leaves} nothing`;
+  return `${leaves} ${sizeText(room, showing)}${whichSide(piece, room, showing)}`;
+}
+
+/** `, and 50 in is more than 48 in`: the side that misses whichever way round it lies. */
+function whichSide(piece: WantedPiece, room: Size, showing: Showing): string {
   const short = (one: Size) => Math.min(one.width, one.height);
   const long = (one: Size) => Math.max(one.width, one.height);
   const told = (size: number) => lengthText(size, showing);

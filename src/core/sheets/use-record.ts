@@ -1,4 +1,5 @@
 /** The record of the last use of a stock's file, by which it can be taken back: kept as JSON beside the file. */
+import { jsonFault } from '../job/json-fault';
 import { bad, good, type Problem, type Result } from '../problem';
 import type { RemovedLines } from '../tables/removed-lines';
 import { printStock } from './print-stock';
@@ -26,18 +27,24 @@ export function printUseRecord({ back, ...record }: UseRecord): string {
 }
 
 export function parseUseRecord(text: string): Result<UseRecord> {
+  const fault = jsonFault(text);
+  if (fault !== undefined)
+    return bad([damaged(`it is no JSON from line ${text.slice(0, fault).split('\n').length} on`)]);
   try {
     return good(recordOf(JSON.parse(text)));
-  } catch (fault) {
-    return bad([
-      {
-        code: 'use-record-unreadable',
-        severity: 'error',
-        at: '',
-        message: `The record of the last use can’t be read (${fault instanceof Error ? fault.message : String(fault)}). Set it aside; the counts in the list itself can be changed by hand.`,
-      },
-    ]);
+  } catch (wrong) {
+    return bad([damaged(wrong instanceof Error ? wrong.message : String(wrong))]);
   }
+}
+
+function damaged(what: string): Problem {
+  return {
+    code: 'use-record-unreadable',
+    severity: 'error',
+    at: '',
+    message: `The record of the last use is damaged: ${what}. That use can’t be taken back with it: change the counts in the list by hand, and delete the record; the next use makes a new one.`,
+    remedy: 'the record as it was written, or none',
+  };
 }
 
 /** Of a file without a record. */
@@ -55,7 +62,8 @@ type Fields = Readonly<Record<string, unknown>>;
 /** @throws where something is not as it was written. */
 function recordOf(value: unknown): UseRecord {
   const { format, version, words, before, back, removed } = fieldsOf(value, 'the record');
-  if (format !== FORMAT || version !== VERSION) throw new Error(`it is no ${FORMAT} of version ${VERSION}`);
+  if (format !== FORMAT || version !== VERSION)
+    throw new Error(`its “format” and “version” are not ${FORMAT} and ${VERSION}`);
   const { heading, lines } = fieldsOf(removed, '“removed”');
   return {
     words: textsOf(words, '“words”'),
@@ -67,21 +75,21 @@ function recordOf(value: unknown): UseRecord {
 
 function stepOf(value: unknown): StockStep {
   const { row, takes, puts, atNone, below } = fieldsOf(value, 'a step');
-  const [sheet] = rowsOf(textOf(row, '“row”'));
+  const [sheet] = rowsOf(textOf(row, 'a step’s “row”'));
   if (!sheet) throw new Error('a step has no row');
-  if (atNone !== undefined && atNone !== 'stays' && atNone !== 'goes') throw new Error('“atNone” is neither stays nor goes'); // prettier-ignore
+  if (atNone !== undefined && atNone !== 'stays' && atNone !== 'goes') throw new Error('a step’s “atNone” is neither stays nor goes'); // prettier-ignore
   return {
     row: sheet,
-    takes: wholeOf(takes, '“takes”'),
-    puts: wholeOf(puts, '“puts”'),
+    takes: wholeOf(takes, 'a step’s “takes”'),
+    puts: wholeOf(puts, 'a step’s “puts”'),
     ...(atNone === undefined ? {} : { atNone }),
-    ...(below === undefined ? {} : { below: textOf(below, '“below”') }),
+    ...(below === undefined ? {} : { below: textOf(below, 'a step’s “below”') }),
   };
 }
 
 function rowsOf(text: string) {
   const read = readStock(text);
-  if (!read.ok) throw new Error(read.problems[0]?.message);
+  if (!read.ok) throw new Error('a step’s “row” is no row of a stock');
   return read.value;
 }
 
@@ -100,7 +108,8 @@ function textsOf(value: unknown, what: string): readonly string[] {
 }
 
 function wholeOf(value: unknown, what: string): number {
-  if (typeof value !== 'number' || !Number.isSafeInteger(value) || value < 0) throw new Error(`${what} is no count`);
+  if (typeof value !== 'number' || !Number.isSafeInteger(value) || value < 0)
+    throw new Error(`${what} is no whole number`);
   return value;
 }
 

@@ -51,7 +51,7 @@ const READERS: Readonly<Record<ShelfKind, (cells: ShelfCells) => ShelfItem>> = {
   board: (cells) => ({
     kind: 'board',
     ...thing(cells, 'A board'),
-    ...optional('colour', cells.text('colour')),
+    ...optional('colour', cells.name('colour')),
     ...optional('thickness', cells.length('thickness', { most: 50 })),
     ...optional('size', sheetSize(cells)),
     ...optional('quality', quality(cells)),
@@ -133,7 +133,7 @@ function section(cells: ShelfCells) {
     ...optional('lip', cells.length('lip', { most: 200 })),
     ...optional('rabbetDepth', cells.length('rabbetDepth', { most: 500 })),
     ...optional('depth', cells.length('depth', { most: 500 })),
-    ...optional('colour', cells.text('colour')),
+    ...optional('colour', cells.name('colour')),
   };
 }
 
@@ -156,10 +156,10 @@ function readHanger<K extends 'ring' | 'sawtooth' | 'cleat'>(cells: ShelfCells, 
 
 /** What everything on the shelf has. */
 function thing(cells: ShelfCells, what: string) {
-  const name = cells.text('name');
+  const name = cells.name('name');
   if (name === undefined) missing(cells, 'name', what);
   return {
-    name: (name ?? '').slice(0, 200),
+    name: name ?? '',
     ...optional('price', readPrice(cells)),
     ...optional('count', cells.whole('count', 0, 1_000_000)),
     ...optional('note', cells.text('note')),

@@ -14,6 +14,12 @@ interface LengthLimits {
   readonly most: number;
 }
 
+/** Letters of a name, as job files have it, and of any cell. */
+const MOST_NAME = 200;
+const MOST_TEXT = 2000;
+/** Signs that control a terminal or a printer; tabs and ends of lines part words. */
+const CONTROL = /(?![\t\n\r])\p{Cc}/u;
+
 export class Cells<Key extends string> {
   readonly problems: Problem[] = [];
   readonly #row: Row<Key>;
@@ -25,6 +31,7 @@ export class Cells<Key extends string> {
     this.#row = row;
     this.#table = table;
     this.#unit = unit;
+    for (const [key, text] of Object.entries(row.cells) as [Key, string][]) this.#checkText(key, text);
   }
 
   get line(): number {
@@ -33,6 +40,15 @@ export class Cells<Key extends string> {
 
   text(key: Key): string | undefined {
     return this.#row.cells[key];
+  }
+
+  /** What something is called: short enough for a label; undefined where the cell is empty. */
+  name(key: Key): string | undefined {
+    const text = this.text(key);
+    if (text !== undefined && text.length > MOST_NAME) {
+      this.wrong('text-too-long', key, `“${text.slice(0, 40)}…” has ${text.length} letters; a name has ${MOST_NAME} at the most`); // prettier-ignore
+    }
+    return text;
   }
 
   /** mm; undefined where the cell is empty, or after a problem. */
@@ -154,6 +170,19 @@ export class Cells<Key extends string> {
       at: `line ${this.line}, column ${column}`,
       message: `Line ${this.line}, column “${column}”: ${message}.`,
     });
+  }
+
+  #checkText(key: Key, text: string): void {
+    const found = CONTROL.exec(text);
+    if (found) {
+      const code = found[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0');
+      const before = text.slice(Math.max(0, found.index - 20), found.index);
+      const where = before === '' ? 'at its beginning' : `behind “${before}”`;
+      this.wrong('sign-unprintable', key, `it holds a sign that can’t be printed (U+${code}) ${where}; take it out`);
+    }
+    if (text.length > MOST_TEXT) {
+      this.wrong('text-too-long', key, `it has ${text.length} letters; a cell has ${MOST_TEXT} at the most`);
+    }
   }
 
   private oneOf<W extends string>(text: string, key: Key, words: readonly W[]): W | undefined {

@@ -1,9 +1,10 @@
 /** The cost sheets on paper, for the shop: every line with its basis, the sums, and variants side by side. */
 import type { Result } from '../../core/problem';
-import { compareSheets } from '../../core/cost/compare';
+import { compareSheets, type ComparedRow } from '../../core/cost/compare';
 import {
   COMPARED_HEAD,
-  comparedRow,
+  comparedCell,
+  comparedWhat,
   GROUP_WORDS,
   groupsOf,
   LINE_HEADS,
@@ -27,6 +28,7 @@ export interface CostSheetsChoice {
 }
 
 const SMALL: TextStyle = { size: 8 };
+const FIGURES: TextStyle = { size: 8, tabular: true };
 const BOLD: TextStyle = { size: 8, weight: 'bold', tabular: true };
 
 /** Rejects with the signal's reason when cancelled. */
@@ -60,8 +62,8 @@ const LINE_COLUMNS: readonly Omit<Column, 'heading'>[] = [
 
 /** The sums stand under the amounts of the lines. */
 const SUM_COLUMNS: readonly Column[] = [
-  { heading: '', width: 52, style: SMALL },
-  { heading: '', width: 28, style: BOLD, align: 'right' },
+  { heading: '', width: 42, style: SMALL },
+  { heading: '', width: 38, style: BOLD, align: 'right' },
   { heading: '', width: 96, style: SMALL },
 ];
 
@@ -85,24 +87,38 @@ function sheetBlocks({ name, sheet }: Variant, setting: Setting): Block[] {
   ];
 }
 
+/** An amount and what it is more than the first stand in a column each, so that the decimals of either are under one another. */
 function comparedBlocks(variants: readonly Variant[], setting: Setting): Block[] {
   const [first] = variants;
   if (!first) return [];
-  const rows = compareSheets(variants.map(({ sheet }) => sheet)).map((row) => comparedRow(row, first.sheet));
+  const rows = compareSheets(variants.map(({ sheet }) => sheet));
   return lotsOf(variants.map((_, index) => index)).flatMap((lot): readonly Block[] => {
     const columns = filling(
       [
         { heading: COMPARED_HEAD, width: 36, style: SMALL },
-        ...lot.map((): Column => ({ heading: '', width: 36, style: SMALL })),
+        ...lot.flatMap((): Column[] => [
+          { heading: '', width: 20, style: FIGURES, align: 'right' },
+          { heading: '', width: 16, style: FIGURES, align: 'right' },
+        ]),
       ],
       setting.width,
     );
+    const [head, ...amounts] = columns;
+    if (!head) return [];
+    const bold: Column = { ...head, style: { size: 8, weight: 'bold' } };
+    const heads = [bold, ...lot.map((_, index): Column => ({ ...bold, align: 'right', width: (amounts[2 * index]?.width ?? 0) + (amounts[2 * index + 1]?.width ?? 0) }))]; // prettier-ignore
     const names = ['', ...lot.map((index) => variants[index]?.name ?? '')];
-    const bold = columns.map((column) => ({ ...column, style: { size: 8, weight: 'bold' } as const }));
-    const cells = (row: readonly string[]) => [row[0] ?? '', ...lot.map((index) => row[index + 1] ?? '')];
+    const cells = ({ what, cells: all }: ComparedRow) => [
+      comparedWhat(what, first.sheet),
+      ...lot.flatMap((index) => {
+        const cell = all[index];
+        const { told = '', more = '' } = cell ? comparedCell(cell, first.sheet) : {};
+        return [told, more];
+      }),
+    ];
     return unparted([
       headingBlock('Side by side'),
-      rowBlock(setting.typesetter, bold, names.map(fractions)),
+      rowBlock(setting.typesetter, heads, names.map(fractions)),
       ...rows.map((row) => rowBlock(setting.typesetter, columns, cells(row).map(fractions))),
     ]);
   });

@@ -8,7 +8,7 @@ import { drawDocument, type PagePlan } from '../paper/document';
 import { drawBlocks, flow, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { paragraphBlock, type Setting } from '../paper/text-blocks';
-import { lostLetters } from '../template/lost-letters';
+import { lostIn, namesIn } from '../paper/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 
 export interface Variant extends Costed {
@@ -55,10 +55,7 @@ export async function drawCosts(
     },
   }));
   const { bytes, lost } = await drawDocument(pages, heads.title, context.fonts, hooks);
-  return good(
-    bytes,
-    context.variants.flatMap((variant) => lostLetters(variant, lost)),
-  );
+  return good(bytes, lostIn(context.variants.flatMap(namesIn), lost));
 }
 
 /** The title of what all variants are of; where they have several, each stands by its own name. */

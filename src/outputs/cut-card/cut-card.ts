@@ -5,7 +5,7 @@ import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { drawDocument, openTypesetter, type PagePlan } from '../paper/document';
 import { drawBlocks, flow, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
-import { lostLetters } from '../template/lost-letters';
+import { lostLetters } from '../paper/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 import { layerWords } from '../template/tile-page';
 import { viewLayer } from '../template/view-geometry';

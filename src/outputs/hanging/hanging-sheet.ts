@@ -9,7 +9,7 @@ import { drawDocument, openTypesetter, type PagePlan } from '../paper/document';
 import { drawBlocks, flowTight, unparted, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { headingBlock, pairedBlocks, type Setting } from '../paper/text-blocks';
-import { lostLetters } from '../template/lost-letters';
+import { lostLetters } from '../paper/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 import { backBlock } from './back-drawing';
 import { askOf } from './hanging-context';

@@ -4,7 +4,7 @@ import { hangingWords } from '../../core/hanging/words/hanging-words';
 import { good, type Problem, type Result } from '../../core/problem';
 import { titleOf, type MakerHooks, type OutputContext } from '../context';
 import { drawDocument, type PagePlan } from '../paper/document';
-import { lostLetters } from '../template/lost-letters';
+import { lostLetters } from '../paper/lost-letters';
 import { chooseTiling, joinsOf, tilesOf, type Tile } from '../template/tiling';
 import { askOf, tilePaper } from './hanging-context';
 import { wallArea, wallMatter } from './wall-area';

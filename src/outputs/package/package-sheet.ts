@@ -15,7 +15,7 @@ import { drawBlocks, flowTight, unparted, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { sectionBlocks, tableBlocks } from '../paper/section-blocks';
 import { headingBlock, pairedBlocks, paragraphBlock, type Setting } from '../paper/text-blocks';
-import { lostLetters } from '../template/lost-letters';
+import { lostLetters } from '../paper/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 import { careBlocks } from './care-blocks';
 import { checkBlocks } from './check-blocks';

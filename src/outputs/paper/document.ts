@@ -82,7 +82,24 @@ function openDocument(title: string, fonts: Fonts): PDFKit.PDFDocument {
   root.data['ViewerPreferences'] = document.ref({ PrintScaling: 'None', PickTrayByPDFSize: true });
   document.registerFont('regular', fonts.regular as unknown as ArrayBuffer);
   document.registerFont('bold', fonts.bold as unknown as ArrayBuffer);
+  for (const weight of ['regular', 'bold'] as const) writeAsWritten(document.font(weight) as unknown as OpenFont);
   return document;
+}
+
+/** The part of a font that sets its text, by fontkit; pdfkit's types leave it out. */
+interface OpenFont {
+  readonly _font: {
+    readonly font: { layout: (text: string, features?: Readonly<Record<string, boolean>>) => unknown };
+  };
+}
+
+/**
+ * Switches off what the font does by itself to letters beside others, such as 12×16 for 12x16: names are printed as they are
+ * written. Here, since pdfkit keeps what it has set word by word only where a text names no features of its own.
+ */
+function writeAsWritten({ _font: { font } }: OpenFont): void {
+  const layout = font.layout.bind(font);
+  font.layout = (text, features) => layout(text, features ?? { calt: false });
 }
 
 function collect(document: PDFKit.PDFDocument): Promise<Uint8Array> {

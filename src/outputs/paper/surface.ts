@@ -102,6 +102,11 @@ export class Surface {
       .stroke();
   }
 
+  /** Says that a text is on this page whose lines were made ready elsewhere, so that what of it can't be drawn is told. */
+  hold(words: string, style: TextStyle): void {
+    this.typesetter.set(words, style);
+  }
+
   /** Draws a text whose baseline starts, has its middle, or ends at a point. */
   text(words: string, at: Point, style: TextStyle): void {
     this.draw(this.typesetter.set(words, style), at, style);

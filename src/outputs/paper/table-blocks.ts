@@ -12,6 +12,7 @@ const LEADING = 1.2;
 
 interface SetCell {
   readonly column: Column;
+  readonly words: string;
   readonly lines: readonly string[];
   readonly style: TextStyle;
   /** From the left end of the row to that of its column, mm. */
@@ -39,7 +40,8 @@ export function rowBlock(
   return {
     height,
     draw: (surface, { x, y }) => {
-      for (const { column, lines, style, across } of set) {
+      for (const { column, words, lines, style, across } of set) {
+        surface.hold(words, style);
         const at = x + across + (column.align === 'right' ? column.width - BETWEEN : 0);
         const first = y - (ROW_HEIGHT + capHeight(style.size)) / 2;
         lines.forEach((line, index) => surface.text(line, { x: at, y: first - index * leading(style) }, style));
@@ -58,11 +60,10 @@ function setCells(typesetter: Typesetter, columns: readonly Column[], cells: Tab
   let across = 0;
   return columns.map((column, index) => {
     const room = column.width - BETWEEN;
-    const style = inStyle(typesetter, cells[index] ?? '', room, column);
-    const lines = (cells[index] ?? '')
-      .split('\n')
-      .flatMap((part) => typesetter.lines(typesetter.set(part, style), room, style));
-    const cell = { column, lines, style, across };
+    const words = cells[index] ?? '';
+    const style = inStyle(typesetter, words, room, column);
+    const lines = words.split('\n').flatMap((part) => typesetter.lines(typesetter.set(part, style), room, style));
+    const cell = { column, words, lines, style, across };
     across += column.width;
     return cell;
   });

@@ -4,7 +4,7 @@ import type { Problem } from '../../core/problem';
 import { USUAL_KEEP } from '../../core/sheets/remnants';
 import type { Fonts, MakerHooks } from '../context';
 import type { DrawnDocument } from '../paper/document';
-import { lostIn, type Named } from '../template/lost-letters';
+import { lostIn, type Named } from '../paper/lost-letters';
 import { makeLabels } from './labels';
 import type { PapersContext } from './papers-context';
 import { sheetCutsCsv, sheetPiecesCsv } from './sheet-lists';

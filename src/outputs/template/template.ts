@@ -11,7 +11,7 @@ import { planBorders } from './border-dimensions';
 import { planBlankPage } from './blank-page';
 import { overviewPageCount, planOverview } from './overview';
 import type { LayerTiles } from './tile-map';
-import { lostLetters } from './lost-letters';
+import { lostLetters } from '../paper/lost-letters';
 import { layerMatter } from './matter';
 import { planTilePage } from './tile-page';
 import { chooseTiling, joinsOf, tilesOf, type Tiling } from './tiling';

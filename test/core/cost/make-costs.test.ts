@@ -45,6 +45,18 @@ describe('boards by a plan of sheets', () => {
     expect(matLine(PLAIN_PRICES, boards).amount!.toFixed(2)).toBe('7.33');
   });
 
+  it('add up to what the sheet costs, the same by the plan of the jobs and by a plan of sheets', () => {
+    const prices = pricesOf(...PLAIN_PRICES);
+    const together = must(makeCosts({ how: 'by itself', jobs: [plain, plain, plain], shelf, prices }));
+    const lines = together.costed.map(({ sheet }) => sheet.lines.find(({ what }) => what === 'Mat layer 1')!);
+    expect(lines.map(({ amount }) => amount!.toFixed(2))).toEqual(['3.67', '3.67', '3.66']);
+    expect(lines[2]!.basis).toContain('waste shared; rounded down, so that all shares make the whole');
+    for (const jobs of [[{ ...plain, copies: 3 }], [plain, { ...plain, copies: 2 }]]) {
+      const boards = boardsOf(plansOf(jobs), plain);
+      expect(matLine(PLAIN_PRICES, boards)).toEqual(lines[0]);
+    }
+  });
+
   it('cost nothing where they come from a remnant', () => {
     const remnant: StockSheet = { board: 'Soft white', kind: 'remnant', width: 16 * 25.4, height: 20 * 25.4, count: 1 };
     const sheet: StockSheet = { board: 'Soft white', kind: 'sheet', width: 32 * 25.4, height: 40 * 25.4, price: money(11) }; // prettier-ignore

@@ -50,6 +50,10 @@ describe('a list', () => {
     expect([rounding!.way, rounding!.step.toString()]).toEqual([way, step]);
   });
 
+  it('may say what holds anyway: that no tax is included', () => {
+    expect(pricesOf('currency,EUR', 'tax included,no').includesTax).toBe(false);
+  });
+
   it('the example is one', () => {
     expect(must(readPrices(readFileSync('resources/prices.csv', 'utf8'))).taxes).toHaveLength(1);
   });
@@ -70,13 +74,34 @@ describe('what is refused, by line and column', () => {
     [['currency,EUR', ',3'], /^cell-empty line 3, column what/],
     [['currency,EUR', 'hour,'], /^cell-empty line 3, column value: .*A row “hour” needs it/],
     [['currency,EUR', 'hour,€ 24'], /^amount-unreadable line 3, column value: .*write a plain number like 12\.50/],
-    [['currency,EUR', 'hour,"1,000.00"'], /^amount-unreadable line 3, column value: .*mark between thousands/],
+    [
+      ['currency,EUR', 'hour,"1,000.00"'],
+      /^amount-unreadable line 3, column value: .*mark between thousands; write 1000\.00\.$/,
+    ],
+    [['currency,EUR', 'hour,"1,000"'], /write 1000, or 1\.000 where it parts a fraction/],
+    [['currency,EUR', 'hour,"12.345.678,90"'], /write 12345678\.90\.$/],
     [['currency,EUR', 'hour,-3'], /^amount-unreadable line 3, column value/],
     [
       ['currency,EUR', 'board charged,by sheets used'],
       /^word-unknown line 3, column value: .*perhaps “by sheet used” is meant/,
     ],
-    [['currency,EUR', 'mitre waste,9 x face'], /^number-unreadable line 3, column value/],
+    [
+      ['currency,EUR', 'mitre waste,9 x face'],
+      /^number-unreadable line 3, column value: .*not one of as cut, 8 x face, or a percent from 0 to 1000/,
+    ],
+    [['currency,EUR', 'mitre waste,1001 %'], /^number-unreadable line 3, column value: .*not one of as cut/],
+    [
+      ['currency,EUR', `part,2,frame,"hinges\u0007"`],
+      /^sign-unprintable line 3, column name: .*U\+0007\) behind “hinges”/,
+    ],
+    [
+      ['currency,EUR', `tax,2,,${'x'.repeat(201)}`],
+      /^text-too-long line 3, column name: .*has 201 letters; a name has 200/,
+    ],
+    [
+      ['currency,EUR', `hour,2,,,${'x'.repeat(2001)}`],
+      /^text-too-long line 3, column note: .*it has 2001 letters; a cell has 2000/,
+    ],
     [
       ['currency,EUR', 'mitre waste,none'],
       /^word-unknown line 3, column value: .*not one of as cut, 8 x face, or a percent/,

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { editStock } from '../../../src/core/sheets/edit-stock';
 import { KEPT_STOCK } from '../../../src/core/sheets/kept-stock';
 import { printStock } from '../../../src/core/sheets/print-stock';
+import { money } from '../../../src/core/money';
 import { readStock } from '../../../src/core/sheets/read-stock';
 import { stockName, type StockSheet } from '../../../src/core/sheets/stock-sheet';
 import { stepStock, type StockStep } from '../../../src/core/sheets/stock-steps';
@@ -70,6 +71,20 @@ describe('a file', () => {
         '',
       ].join('\n'),
     );
+  });
+
+  it('is written with the decimal mark that it has, in all that is put into it', () => {
+    const priced = { row: row('remnant', 16.5 / 2.54, 60 / 2.54, { price: money('2.5') }), takes: 0, puts: 1 };
+    const put = { row: row('remnant', 16.5 / 2.54, 60 / 2.54), takes: 0, puts: 1 };
+    const comma = 'board;kind;width;height;count;price\nWarm white;sheet;81,28 cm;101,6 cm;3;11,50\n';
+    expect(stepped(comma, [priced]).text).toBe(`${comma}Warm white;remnant;"165 mm";"600 mm";1;2,5\n`);
+    const heading = 'board;kind;width (cm);height (cm);count\nWarm white;sheet;81,28;100;3\n';
+    expect(stepped(heading, [put]).text).toBe(`${heading}Warm white;remnant;"16,5";"60";1\n`);
+    const quoted = 'board,kind,width (cm),height (cm),count,price\nWarm white,sheet,"81,28",100,3,"11,50"\n';
+    expect(stepped(quoted, [priced]).text).toBe(`${quoted}Warm white,remnant,"16,5","60",1,"2,5"\n`);
+    const point = heading.replace('81,28', '81.28');
+    expect(stepped(point, [put]).text).toBe(`${point}Warm white;remnant;"16.5";"60";1\n`);
+    for (const text of [comma, heading, quoted]) expect(thereAndBack(text, [put])[1]).toBe(text);
   });
 
   it('gets the columns that are wanted and not there, and no others', () => {

@@ -139,6 +139,20 @@ describe('measures that can’t be together', () => {
   });
 });
 
+describe('what things are called', () => {
+  const table = (name: string, colour = '') => `kind,name,colour\nboard,${name},${colour}\n`;
+  const of = (...cells: [string, string?]) => readShelf(table(...cells));
+  test('is whole, up to 200 letters', () => {
+    expect(read(table('W'.repeat(200)))).toMatchObject([{ name: 'W'.repeat(200) }]);
+    expect(of('W'.repeat(201)).problems[0]).toMatchObject({ code: 'text-too-long', at: 'line 2, column name' });
+    expect(of('White', 'c'.repeat(201)).problems[0]).toMatchObject({ code: 'text-too-long', at: 'line 2, column colour' }); // prettier-ignore
+  });
+
+  test.each(['\u0000', '\u0007', '\u001b', '\u0085'])('holds no control characters: %j', (sign) => {
+    expect(of(`Wh${sign}ite`).problems[0]).toMatchObject({ code: 'sign-unprintable', at: 'line 2, column name' });
+  });
+});
+
 describe('limits and amounts', () => {
   const message = (cell: string, column = 'stick') => readShelf(`kind,name,face,per,${column}\nmoulding,A,1 in,ft,${cell}\n`).problems[0]?.message; // prettier-ignore
   test.each([
