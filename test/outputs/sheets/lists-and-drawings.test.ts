@@ -36,7 +36,7 @@ describe.each(CASES)('%s', (_, one) => {
     for (const [index, { piece, box, turned, number, board, sheet }] of pieces.entries()) {
       const row = rows[index]!;
       expect([row['board'], row['sheet'], row['number'], row['unit'], row['turned']]).toEqual([board, String(sheet), String(number), showing.unit, turned ? 'yes' : 'no']); // prettier-ignore
-      expect([row['piece'], row['job'], row['layer']]).toEqual([piece.from?.name ?? piece.id, piece.from?.title ?? '', String(piece.from?.layer ?? '')]); // prettier-ignore
+      expect([row['piece'], row['job'], row['job number'], row['layer']]).toEqual([piece.from?.name ?? piece.id, piece.from?.title ?? '', piece.from ? String(piece.from.job + 1) : '', String(piece.from?.layer ?? '')]); // prettier-ignore
       const lengths = { x: box.left, y: box.bottom, width: box.right - box.left, height: box.top - box.bottom };
       for (const [name, mm] of Object.entries(lengths)) {
         expect(Math.abs(Number(row[name]) * unit - mm)).toBeLessThan(1e-5);
