@@ -28,3 +28,11 @@ export async function findJobs(names: readonly string[], world: World): Promise<
   }
   return code === 0 ? { ok: true, jobs, problems } : { ok: false, code, problems };
 }
+
+/** A file that is named several times is one job with so many copies, in the place of the first. */
+export function withCopies(jobs: readonly FoundJob[]): readonly (FoundJob & { readonly copies: number })[] {
+  const isSame = (one: FoundJob, other: FoundJob) =>
+    one === other || (one.path !== undefined && one.path === other.path);
+  const firsts = jobs.filter((job, index) => jobs.findIndex((one) => isSame(one, job)) === index);
+  return firsts.map((job) => ({ ...job, copies: jobs.filter((one) => isSame(one, job)).length }));
+}

@@ -6,9 +6,18 @@ import { uprightProblems } from '../../core/sheets/upright-problems';
 import { showingOf } from '../../core/units';
 import { filesText } from '../export-into';
 import { jsonOption } from '../options';
-import { jsonText, problemsText } from '../print/problems';
-import { boardData, boardText, cautionsText, unplannedText, usedText } from '../print/sheet-plans';
-import { findJobs } from '../read-jobs';
+import { problemsText } from '../print/problems';
+import {
+  boardData,
+  boardText,
+  cautionsText,
+  planJson,
+  totalData,
+  totalText,
+  unplannedText,
+  usedText,
+} from '../print/sheet-plans';
+import { findJobs, withCopies } from '../read-jobs';
 import { machineProblem, refuse } from '../refuse';
 import { searchBoards } from '../search-boards';
 import { readSheetChoice, sheetOptions, type SheetWords } from '../sheet-options';
@@ -25,11 +34,12 @@ export const sheets: Verb<Options> = {
   name: 'sheets',
   summary: 'cut all boards from the least stock, edge to edge',
   more: `Mats and mount boards of the jobs named, board by board, and whatever else the list of stock or
-the shelf has sheets of. The list (resources/stock.md) gives sheets and remnants; of a board that it
-has no sheets of, the shelf's are taken. What falls out of the windows of these very mats counts as
-stock too. The same seed and rounds give the same plan. Without prices the area of new sheets is what
-costs. --use takes the sheets from the stock's file and puts back what is kept of them, where others
-have not used them meanwhile; “stock FILE --take-back” undoes it.
+the shelf has sheets of; a job that is named several times is cut so often. The list
+(resources/stock.md) gives sheets and remnants; of a board that it has no sheets of, the shelf's are
+taken. What falls out of the windows of these very mats counts as stock too. The same seed and
+rounds give the same plan. Without prices the area of new sheets is what costs.
+--use takes the sheets from the stock's file and puts back what is kept of them, where others have
+not used them meanwhile; “stock FILE --take-back” undoes it.
 
 ${PAPERS_HELP}`,
   examples: [
@@ -44,7 +54,7 @@ ${PAPERS_HELP}`,
     useOption(),
     ...paperOptions(),
     jsonOption(
-      '"boards": each with its "sheets", their pieces, cuts and what is left, and "fallouts" that no piece is cut from; with --use "used"; lengths in mm',
+      '"boards": each with its "sheets", their pieces, cuts and what is left, its "cost", its "account" of areas, and "fallouts" that no piece is cut from; "total" of all; with --use "used"; lengths in mm',
     ),
   ],
   async run(world, options, first, more) {
@@ -55,7 +65,8 @@ ${PAPERS_HELP}`,
       return refuse({ code: 2, problems: [...choice.problems, ...misused] }, json, world);
     const found = await findJobs([first, ...more], world);
     if (!found.ok) return refuse(found, json, world);
-    const { asks, unplanned, problems: wrong } = boardAsks(found.jobs, choice.value);
+    const jobs = withCopies(found.jobs);
+    const { asks, unplanned, problems: wrong } = boardAsks(jobs, choice.value);
     const upright = wrong.some(isError) ? [] : uprightProblems(options.upright ?? [], { asks, unplanned });
     const boards = await searchBoards(world, asks, options.rounds);
     if (!boards) return refuse({ code: 130, problems: [machineProblem('cancelled', 'Stopped; nothing was written or used.')] }, json, world); // prettier-ignore
@@ -71,7 +82,7 @@ ${PAPERS_HELP}`,
     ];
     if (problems.some(isError)) return refuse({ code: 1, problems }, json, world);
     const { keep, stock } = choice.value;
-    const papers = await putOnPaper(world, found.jobs, { boards, unplanned, keep }, showing, options);
+    const papers = await putOnPaper(world, jobs, { boards, unplanned, keep }, showing, options);
     if (!papers.ok) return refuse(papers, json, world);
     problems.push(...papers.problems);
     const { files } = papers;
@@ -80,12 +91,13 @@ ${PAPERS_HELP}`,
     if (used?.ok === false) return refuse({ code: stockExit(used.problems), problems: used.problems }, json, world);
     if (json) {
       const data = boards.map((one) => boardData(one, keep));
-      await world.say(jsonText({ ok: true, lengths: 'mm', boards: data, unplanned, ...(used ? { used: usedData(used.value) } : {}), ...(files.length > 0 ? { files } : {}), problems })); // prettier-ignore
+      await world.say(planJson({ ok: true, lengths: 'mm', areas: 'mm²', boards: data, total: totalData(boards), unplanned, ...(used ? { used: usedData(used.value) } : {}), ...(files.length > 0 ? { files } : {}), problems })); // prettier-ignore
       return 0;
     }
     await world.say(
       [
         ...boards.map((one) => boardText(one, keep, showing, world.columns)),
+        ...totalText(boards, world.columns),
         ...(used ? [usedText(used.value.words, world.columns)] : []),
         ...unplannedText(unplanned, world.columns),
         ...cautionsText(boards, world.columns),

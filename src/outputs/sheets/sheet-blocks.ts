@@ -1,7 +1,7 @@
 /** A sheet of a plan as blocks that flow from page to page: its drawing, the steps that cut it, its pieces, and what is left. */
 import { capital } from '../../core/phrases';
 import type { AlikeSheets } from '../../core/sheets/alike-sheets';
-import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
+import { cutFirstWords, keepFalloutWords } from '../../core/sheets/fallout-words';
 import { alikeWords, leftWords, pieceRows, sheetWords, stepRows } from '../../core/sheets/sheet-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import type { PlannedSheet } from '../../core/sheets/plan';
@@ -85,7 +85,7 @@ function headBlocks(board: PlannedBoard, alike: AlikeSheets, setting: Setting, {
   const told = [
     alikeWords(board.plan.sheets, alike),
     cutFirstWords(board, places, showing),
-    keepDropWords(board, places),
+    keepFalloutWords(board, places),
   ];
   return [
     { ...paragraphBlock(title, setting, { size: 11, weight: 'bold' }), withNext: true },

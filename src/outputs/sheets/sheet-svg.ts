@@ -2,7 +2,7 @@
 import { heightOf, widthOf, type Box, type Point } from '../../core/geometry/box';
 import { uncapital } from '../../core/phrases';
 import { cutLines } from '../../core/sheets/cut-lines';
-import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
+import { cutFirstWords, keepFalloutWords } from '../../core/sheets/fallout-words';
 import type { CutStep, PlacedPiece, PlannedSheet } from '../../core/sheets/plan';
 import { keepingOf } from '../../core/sheets/remnants';
 import { KEEPING_WORDS, sheetTitle, stepRows } from '../../core/sheets/sheet-words';
@@ -45,7 +45,7 @@ export function sheetSvg(context: PapersContext, board: number, index: number): 
         [
           `${context.title}. Millimetres at full size, seen from the front.`,
           cutFirstWords(planned, [index], context.showing),
-          keepDropWords(planned, [index]),
+          keepFalloutWords(planned, [index]),
         ]
           .filter((words) => words !== '')
           .join(' '),

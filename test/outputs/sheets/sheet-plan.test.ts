@@ -152,17 +152,30 @@ describe('a plan on paper', () => {
     const [board] = one.plans.boards;
     expect(board!.plan.sheets).toHaveLength(3);
     expect(alikeSheets(board!.plan.sheets).map(({ places }) => places)).toEqual([[0, 1], [2]]);
-    expect(pages.map(textOf).join(' ')).toContain('2 sheets like this. The numbers of the pieces are, in the same order, of sheet 2 5 to 8.'); // prettier-ignore
+    expect(pages.map(textOf).join(' ')).toContain('2 sheets like this. Make each cut on all of them before the guide is moved. The numbers of the pieces are, in the same order, of sheet 2: 5 to 8.'); // prettier-ignore
   });
 
   it('says what to fetch, what it costs, and what is not planned', async () => {
     const text = textOf((await pagesOf(named('sheets that are cut alike')))[0]!);
     expect(text).toContain('3 new sheets, 32 x 40 in 25.50');
+    // The first two are cut together, so that their settings count once.
+    expect(text).toContain('8 cuts, 4 settings of the guide. Sheets 3840.00 sq in: pieces 3200.00 sq in, kept 640.00 sq in, waste 0.00 sq in.'); // prettier-ignore
+    expect(text).not.toContain('All boards together');
     const other = named('three jobs, trimmed and sawn');
     const first = textOf((await pagesOf(other))[0]!);
     expect(first).toContain('Trim 1/4 in all round; a cut takes ≈ 1/8 in');
     expect(first).toContain('Jobs: 1 Sea chart; 2 Nine linocuts; 3 Fern.');
     expect(first).toMatch(/Not planned, since no sheets of it are listed: .*Backing/);
+  });
+
+  it('says what all boards cost together, or which has no price', async () => {
+    const [board] = named('sheets that are cut alike').plans.boards;
+    const first = async (isPriced: boolean) => {
+      const boards = [board!, { ...board!, board: 'Moss', isPriced }];
+      return textOf((await pagesOf({ ...named('sheets that are cut alike'), plans: { title: 'Charts', boards, unplanned: [] } }))[0]!); // prettier-ignore
+    };
+    expect(await first(true)).toContain('All boards together: 51.00.');
+    expect(await first(false)).toContain('All boards together: no sum, since there is no price of Moss.');
   });
 
   it('lists every job however many, and leaves no caution and no row alone on a page', async () => {
