@@ -6,6 +6,7 @@ import type { PlannedSheet } from '../../../src/core/sheets/plan';
 import { sizeText, type Showing } from '../../../src/core/units';
 import { windowsOnSheet } from '../../../src/core/sheets/windows-on-sheet';
 import { overlaps } from '../../../src/outputs/paper/room';
+import { planBoard } from '../../../src/core/sheets/planned-board';
 import { makeSheetPapers } from '../../../src/outputs/sheets/sheet-papers';
 import { fonts } from '../contexts';
 import { boxOfWords, crossedWords, overlappingWords } from '../crossed-words';
@@ -194,7 +195,7 @@ describe('a plan on paper', () => {
   it('is to scales that rules have, and shows windows where they are cut', async () => {
     const one = named('one job in inches');
     for (const { alike, page } of drawn(one, await pagesOf(one))) {
-      expect([1, 2, 4, 8, 12, 16]).toContain(Math.round(1 / scaleOf(page)));
+      expect([1, 2, 4, 5, 6, 8, 10, 12, 16]).toContain(Math.round(1 / scaleOf(page)));
       const { x, y, scale } = cornerOf(page, alike.sheet);
       for (const { piece, box, turned } of alike.sheet.pieces) {
         for (const window of piece.from?.windows ?? []) {
@@ -224,6 +225,40 @@ describe('a plan on paper', () => {
       }
     }
   });
+
+  it('draws a crowded sheet as large as the page has room for, with every number and every step', async () => {
+    // Many with windows, by a saw, out of one sheet: at 1:8 as good as none of their numbers had room.
+    const crowded = (
+      stock: { readonly width: number; readonly height: number },
+      width: number,
+      height: number,
+    ): Case => {
+      const box = { left: width / 4, right: (3 * width) / 4, bottom: height / 4, top: (3 * height) / 4 };
+      const from = { job: 0, title: 'Shell', kind: 'mat', name: 'Mat layer 1', windows: [{ name: 'A', title: 'A', box, isRectangle: true }] } as const; // prettier-ignore
+      const pieces = [{ id: 'Shell', width, height, count: 110, mayTurn: true, from }];
+      const ask = { pieces, stock: [{ id: 'sheet 1', kind: 'sheet', cost: 1, ...stock }], kerf: 3.175, trim: 6.35, aim: 'cost', seed: 1 } as const; // prettier-ignore
+      const board = planBoard({ board: 'White', isPriced: false, ask }, { goOn: (rounds) => rounds < 2000 });
+      return { plans: { title: 'Shells', boards: [board!], unplanned: [] }, showing: { unit: 'in', inchStep: 16, metricStep: 0.5 } }; // prettier-ignore
+    };
+    // Upright there is room for 1:5, and for a sheet of 60 x 40 in for 1:10 only.
+    for (const [one, scaled, lies] of [
+      [crowded({ width: 812.8, height: 1016 }, 50.8, 76.2), 5, false],
+      [crowded({ width: 1524, height: 1016 }, 76.2, 101.6), 8, true],
+    ] as const) {
+      for (const { alike, page } of drawn(one, await pagesOf(one))) {
+        expect([Math.round(1 / scaleOf(page)), page.width > page.height]).toEqual([scaled, lies]);
+        expect(textOf(page)).not.toMatch(/Too small|Without a circle/);
+        const { x, y, scale } = cornerOf(page, alike.sheet);
+        const bold = page.words.filter(({ font }) => /Semi|Bold/.test(font));
+        for (const { box, number } of alike.sheet.pieces) {
+          const at = { left: x + box.left * scale, right: x + box.right * scale, bottom: y + box.bottom * scale, top: y + box.top * scale }; // prettier-ignore
+          const own = bold.filter(({ text }) => text === String(number)).map(boxOfWords);
+          expect(own.some(({ left, right, bottom, top }) => left > at.left && right < at.right && bottom > at.bottom && top < at.top)).toBe(true); // prettier-ignore
+        }
+        expect([...crossedWords(page), ...overlappingWords(page)]).toEqual([]);
+      }
+    }
+  }, 60_000);
 
   it('tells of a mat with several windows beside them', async () => {
     const one = named('nine windows in one mat');
