@@ -20,7 +20,7 @@ const SIZES = [7, SMALLEST];
 /** Round the number within its circle, mm. */
 const AIR = 0.35;
 /** Parts of a line where its number may lie, best first. */
-const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88, 0.06, 0.94, 0, 1];
+export const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88, 0.06, 0.94, 0, 1];
 
 /** The circles of a sheet, that are drawn in two rounds: one for each step before there are words, the others after. Each takes its place in the room that it is given. */
 export class CutNumbers {

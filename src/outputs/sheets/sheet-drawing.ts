@@ -1,5 +1,5 @@
 /** One sheet to scale: its pieces, what is left of it, and its cuts by the numbers of their steps. */
-import { grow, heightOf, widthOf, type Box, type Point } from '../../core/geometry/box';
+import { grow, type Box } from '../../core/geometry/box';
 import { cutLines } from '../../core/sheets/cut-lines';
 import type { PlannedSheet } from '../../core/sheets/plan';
 import { keepingOf } from '../../core/sheets/remnants';
@@ -15,6 +15,7 @@ import type { Surface } from '../paper/surface';
 import type { Setting } from '../paper/text-blocks';
 import type { PapersContext } from './papers-context';
 import { keepPlaces, nameLeft, namePiece, pointToTop } from './part-names';
+import { hatched } from './hatching';
 import { CutNumbers, type NumberedLine } from './cut-numbers';
 
 /** Room for the dimensions, and for circles that stand half out of the sheet, mm. */
@@ -114,7 +115,7 @@ class Drawing {
     for (const box of this.view.sheet.left) {
       const kind = keepingOf(box, this.context.keep);
       const boxed = this.#boxed(box);
-      if (kind === 'waste') this.surface.lines(hatched(boxed), PENS.hair);
+      if (kind === 'waste') this.surface.lines(hatched(boxed, HATCH), PENS.hair);
       else this.surface.fill(boxed, TINTS[kind]);
     }
   }
@@ -136,19 +137,4 @@ function roomRound(whole: Box, taken: readonly Box[]): Room {
   const room = new Room(grow(whole, { left: 0, bottom: 0, right: AROUND.right, top: AROUND.above }));
   for (const box of taken) room.take(box);
   return room;
-}
-
-/** Strokes that rise to the right, within a box. */
-function hatched(box: Box): (readonly [Point, Point])[] {
-  const [wide, high] = [widthOf(box), heightOf(box)];
-  const count = Math.floor((wide + high) / HATCH);
-  return Array.from({ length: count }, (_, index) => (index + 0.5) * ((wide + high) / Math.max(1, count))).map(
-    (off) => {
-      const [low, far] = [Math.max(0, off - high), Math.min(wide, off)];
-      return [
-        { x: box.left + low, y: box.top - (off - low) },
-        { x: box.left + far, y: box.top - (off - far) },
-      ];
-    },
-  );
 }
