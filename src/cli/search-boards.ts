@@ -19,6 +19,7 @@ export function searchBoards(
     const planned: PlannedBoard[] = [];
     let next = performance.now() + SLICE;
     for (const [index, { board, isPriced, ask }] of asks.entries()) {
+      const which = asks.length === 1 ? '' : `, board ${index + 1} of ${asks.length}`;
       let last: PlanStep | undefined;
       for (const step of planSteps(ask)) {
         last = step;
@@ -26,11 +27,15 @@ export function searchBoards(
         if (performance.now() < next) continue;
         await new Promise((resolve) => setImmediate(resolve));
         if (signal.aborted) return undefined;
-        progress({ done: (index + step.rounds / rounds) / asks.length, step: `Planning the sheets of ${board}` });
+        progress({
+          done: (index + Math.min(1, step.rounds / rounds)) / asks.length,
+          step: `Planning the sheets of ${board}${which}`,
+        });
         next = performance.now() + SLICE;
       }
       if (last) planned.push({ board, isPriced, ask, plan: last.draw() });
     }
+    progress({ done: 1, step: 'Done' });
     return planned;
   });
 }

@@ -1,5 +1,6 @@
 /** The real surroundings: this process, its streams, and its signals. */
 import { fileURLToPath } from 'node:url';
+import { passingLine } from './passing-line';
 import type { World } from './world';
 
 /** No job is larger, in bytes; more is not kept in memory. */
@@ -15,15 +16,26 @@ export function terminal(): World {
   // A reader that went away, such as `head`, wants no more; that is no fault.
   stdout.on('error', () => undefined);
   stderr.on('error', () => undefined);
+  const passing = passingLine(
+    (text) => void stderr.write(text),
+    () => stderr.columns || NARROWEST,
+  );
   return {
     // npm runs scripts in the project's folder, and says where the user was.
     folder: env['npm_lifecycle_event'] === 'matwright' ? (env['INIT_CWD'] ?? process.cwd()) : process.cwd(),
     resources: fileURLToPath(new URL('../../resources', import.meta.url)),
     columns: Math.min(WIDEST, Math.max(NARROWEST, stdout.columns || Number(env['COLUMNS']) || USUAL)),
     isWatched: stderr.isTTY,
+    passing: { show: (words) => passing.show(plain(words)), clear: passing.clear },
     readInput,
-    say,
-    tell: (text) => void stderr.write(plain(text)),
+    say: (text) => {
+      passing.clear();
+      return say(text);
+    },
+    tell: (text) => {
+      passing.clear();
+      stderr.write(plain(text));
+    },
     interruptible,
   };
 }

@@ -302,11 +302,17 @@ export function decimalText(mm: number, unit: Unit, digits: number): string {
   return /^-0\.?0*$/.test(text) ? text.slice(1) : text;
 }
 
-/** `27.49 sq in`, `177.3 cm²` or `17735 mm²`, of square millimetres. */
+/** `27.49 sq in`, `177.35 cm²` or `17735 mm²`, of square millimetres. */
 export function areaText(squareMm: number, { unit }: Pick<Showing, 'unit'>): string {
   const one = SCALE[unit].over / SCALE[unit].under;
-  const digits = { in: 2, cm: 2, mm: 0 }[unit];
-  return `${(squareMm / one ** 2).toFixed(digits)} ${unit === 'in' ? 'sq in' : `${unit}²`}`;
+  return `${(squareMm / one ** 2).toFixed(AREA_DIGITS[unit])} ${unit === 'in' ? 'sq in' : `${unit}²`}`;
+}
+
+const AREA_DIGITS: Readonly<Record<Unit, number>> = { in: 2, cm: 2, mm: 0 };
+
+/** The smallest difference between two areas that is shown, square millimetres. */
+export function areaStep({ unit }: Pick<Showing, 'unit'>): number {
+  return SCALE[unit].over ** 2 / (SCALE[unit].under ** 2 * 10 ** AREA_DIGITS[unit]);
 }
 
 /** To a thousandth of an inch or a hundredth of a millimetre, without zeros at its end: `0.249 in`. */

@@ -8,9 +8,8 @@ import type { World } from '../../src/cli/world';
 export interface Ran {
   readonly code: number | null;
   readonly out: string;
-  /** What standard error said, but for its progress. */
+  /** What standard error said. */
   readonly err: string;
-  readonly progress: readonly string[];
 }
 
 const launcher = resolve('src/launch/cli.mjs');
@@ -48,7 +47,7 @@ async function run(program: string, words: readonly string[], { input = '', fold
   // One that doesn't read its input ends before it is written.
   child.stdin.on('error', () => undefined).end(input);
   const [code] = (await once(child, 'close')) as [number | null];
-  return { code, out, ...apart(err) };
+  return { code, out, err };
 }
 
 /** The same words in this process. */
@@ -60,6 +59,7 @@ export async function runHere(words: readonly string[], { input = '', folder }: 
     resources: resolve('resources'),
     columns: 100,
     isWatched: false,
+    passing: { show: () => undefined, clear: () => undefined },
     readInput: () => Promise.resolve(typeof input === 'string' ? Buffer.from(input) : input),
     say: (text) => {
       out += text;
@@ -69,13 +69,7 @@ export async function runHere(words: readonly string[], { input = '', folder }: 
     interruptible: (work) => work(new AbortController().signal),
   };
   const code = await runWords(words, world);
-  return { code, out, ...apart(err) };
-}
-
-/** Progress comes or not, as fast as the machine is. */
-function apart(err: string): Pick<Ran, 'err' | 'progress'> {
-  const isProgress = /^ *\d+ % {2}\S.*\n/gm;
-  return { err: err.replace(isProgress, ''), progress: err.match(isProgress) ?? [] };
+  return { code, out, err };
 }
 
 /** The text of a job file. */

@@ -10,12 +10,18 @@ const SHELF = ['--shelf', 'resources/shelf.csv'];
 const STOCK = ['--stock', 'resources/stock.csv'];
 const CHART = 'resources/samples/1-sea-chart.json';
 
+type Account = Readonly<Record<'sheet' | 'pieces' | 'kept' | 'waste' | 'cuts', string>>;
+
 interface Answer {
+  readonly total: { readonly cost?: string; readonly unpriced?: readonly string[] };
   readonly boards: readonly {
     readonly board: string;
-    readonly cost: number;
-    readonly atLeast: number;
+    readonly cost?: string;
+    readonly weighed: string | number;
+    readonly atLeast: string | number;
+    readonly account: Account;
     readonly sheets: readonly {
+      readonly account: Account;
       readonly stock: { readonly kind: string; readonly id: string };
       readonly pieces: readonly { readonly piece: { readonly id: string } }[];
     }[];
@@ -131,6 +137,68 @@ describe('the plan', () => {
     expect(boards[0]?.sheets[0]?.stock.id).toBe('sheet 2');
   });
 
+  it('says what is paid and what was weighed apart, and the sum of all boards', async () => {
+    const white = await file('white.json', mat('White', '16 x 20 in'));
+    const moss = await file('moss.json', mat('Moss', '16 x 20 in'));
+    const stock = await file('two.csv', 'board,width,height,price\nWhite,32 in,40 in,11.00\nMoss,32 in,40 in,7.505\n');
+    const both = await data([white, moss, '--stock', stock, '--per-sheet', '3']);
+    expect(both.boards.map(({ cost, weighed, atLeast }) => [cost, weighed, atLeast])).toEqual([['11.00', '14.00', '14.00'], ['7.505', '10.505', '10.505']]); // prettier-ignore
+    expect(both.total).toEqual({ cost: '18.505' });
+    const { out } = await runHere(['sheets', white, moss, '--stock', stock, '--per-sheet', '3']);
+    expect(out).toMatch(/^White: 1 new sheet, 11\.00 in all;/);
+    expect(out).toContain('\nAll boards together: 18.505.\n');
+    const some = await file('some.csv', 'board,width,height,price\nWhite,32 in,40 in,11.00\nMoss,32 in,40 in,\n');
+    const lacking = await data([white, moss, '--stock', some]);
+    expect(lacking.total).toEqual({ unpriced: ['Moss'] });
+    expect(lacking.boards.map(({ cost }) => cost)).toEqual(['11.00', undefined]);
+    expect((await runHere(['sheets', white, moss, '--stock', some])).out).toContain('no sum, since there is no price of Moss.'); // prettier-ignore
+    expect((await data([white, '--stock', some, '--aim', 'sheets', '--per-sheet', '3'])).boards[0]?.cost).toBe('11.00');
+  });
+
+  it('accounts for every square millimetre of each sheet, and writes lengths without what doubles lose', async () => {
+    const job = await file('thirds.json', mat('White', '10 1/2 x 13 in'));
+    const stock = await file('thirds.csv', 'board,width,height\nWhite,31 7/8 in,40 in\n');
+    const ran = await runHere([
+      'sheets',
+      job,
+      job,
+      job,
+      '--stock',
+      stock,
+      '--kerf',
+      '1/8 in',
+      '--trim',
+      '3 mm',
+      '--json',
+    ]);
+    const { boards } = JSON.parse(ran.out) as Answer;
+    const [board] = boards;
+    expect(board!.sheets.flatMap(({ pieces }) => pieces)).toHaveLength(3);
+    const trillionths = (text: string) => {
+      const [whole, behind = ''] = text.split('.');
+      return BigInt(whole + behind.padEnd(12, '0'));
+    };
+    for (const { sheet, pieces, kept, waste, cuts } of [
+      board!.account,
+      ...board!.sheets.map(({ account }) => account),
+    ]) {
+      expect(trillionths(pieces) + trillionths(kept) + trillionths(waste) + trillionths(cuts)).toBe(trillionths(sheet));
+      expect(trillionths(cuts)).toBeGreaterThan(0n);
+    }
+    // 809.625 x 1016 mm.
+    expect(board!.sheets[0]!.account.sheet).toBe('822579');
+    expect(ran.out.match(/\d\.\d{7,}/g)?.filter((number) => !ran.out.includes(`"${number}`))).toBeFalsy();
+  });
+
+  it('takes a job that is named several times for so many copies, which are cut together', async () => {
+    const job = await file('twelve.json', mat('White', '16 x 20 in'));
+    const stock = await file('twelve.csv', 'board,width,height\nWhite,32 in,40 in\n');
+    const { out } = await runHere(['sheets', ...Array<string>(12).fill(job), '--stock', stock]);
+    expect(out).toContain('9 cuts, 2 settings of the guide.');
+    expect(out.replace(/\s+/g, ' ')).toContain('3 sheets like this. Make each cut on all of them before the guide is moved. The numbers of the pieces are, in the same order, of sheet 2: 5 to 8; of sheet 3: 9 to 12.'); // prettier-ignore
+    expect(out).not.toContain('Sheet 2:');
+  });
+
   it('is the same for the same seed', async () => {
     const words = [CHART, 'resources/samples/3-nine-linocuts.json', ...SHELF, '--rounds', '500'];
     expect(await data(words)).toEqual(await data(words));
@@ -202,7 +270,7 @@ describe('on paper', () => {
     ]);
     const text = await readFile(files[0]!.path, 'utf8');
     expect(text.length).toBe(files[0]!.bytes);
-    expect(text).toContain('Glazing,Sea chart of the harbour,,mm,');
+    expect(text).toContain('Glazing,Sea chart of the harbour,1,,mm,');
   });
 
   it.each([

@@ -1,6 +1,7 @@
 /** The command line's streams: readers that go away, drives that are full, and nothing but the answer on standard output. */
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { passingLine } from '../../src/cli/passing-line';
 import { tellProgress } from '../../src/cli/print/progress';
 import type { World } from '../../src/cli/world';
 import { makeTempFolder } from '../helpers/temp-folder';
@@ -51,8 +52,16 @@ it('writes a large answer whole into a pipe', async () => {
   expect(JSON.parse(out)).toMatchObject({ ok: true });
 });
 
-const world = (isWatched: boolean, told: string[]) =>
-  ({ isWatched, tell: (text: string) => told.push(text) }) as unknown as World;
+const world = (isWatched: boolean, told: string[]) => {
+  const passing = passingLine(
+    (text) => told.push(text),
+    () => 40,
+  );
+  return { isWatched, passing } as unknown as World;
+};
+
+/** What a terminal shows of it: each part written over by the next. */
+const ERASE = '\r\u001b[K';
 
 it('tells nothing of progress where nobody watches, such as into a log', () => {
   let time = 0;
@@ -62,13 +71,24 @@ it('tells nothing of progress where nobody watches, such as into a log', () => {
   expect(told).toEqual([]);
 });
 
-it('tells of progress after half a second, and at most twice a second', () => {
+it('tells of progress after a moment, at most ten times a second, in one line that is gone at the end', () => {
   let time = 0;
   const told: string[] = [];
   const tell = tellProgress(world(true, told), () => time);
   for (time = 0; time <= 2000; time += 100) tell({ done: time / 4000, step: `step ${time}` });
   tell({ done: 1, step: 'Done' });
-  expect(told).toEqual([500, 1000, 1500, 2000].map((at) => expect.stringMatching(`^ *${Math.floor(at / 40)} %  step ${at}\n$`) as string)); // prettier-ignore
+  tell({ done: 1, step: 'Done' });
+  const times = Array.from({ length: 18 }, (_, index) => 300 + 100 * index);
+  expect(told).toEqual([...times.map((at) => `${ERASE}${String(Math.floor(at / 40)).padStart(3)} %  step ${at}`), ERASE]); // prettier-ignore
+});
+
+it('cuts the line where it would wrap, which no terminal could take back', () => {
+  let time = 0;
+  const told: string[] = [];
+  const tell = tellProgress(world(true, told), () => time);
+  time = 300;
+  tell({ done: 0.5, step: 'x'.repeat(100) });
+  expect(told).toEqual([`${ERASE} 50 %  ${'x'.repeat(32)}`]);
 });
 
 it('gives a table that reads back as it was, through a file of the shell’s', async () => {

@@ -76,6 +76,30 @@ describe('papers of a plan', () => {
     expect(codeOf(await call(asked, { gone: AbortSignal.abort() }))).toBe('cancelled');
   });
 
+  it('tells by name of drawings that an older, larger plan left there, and leaves them', async () => {
+    const asked = await request({ options: { ...(await request()).options, only: ['sheet-drawings'] } });
+    const [board, ...others] = asked.plans.boards;
+    const more = [1, 2, 3, 4].flatMap(() => board!.plan.sheets);
+    const numbered = more.map((sheet, index) => ({ ...sheet, pieces: [{ ...sheet.pieces[0]!, number: index + 1 }] }));
+    const larger = { ...asked.plans, boards: [{ ...board!, plan: { ...board!.plan, sheets: numbered } }, ...others] };
+    expect(saidBy(await call({ ...asked, plans: larger }))).toBe('done');
+    // Of other makers, or of another name.
+    for (const name of ['show-board-1-sheet-0.svg', 'shown-board-9-sheet-9.svg', 'show-board-9-sheet-9.svg.bak'])
+      await writeFile(join(asked.folder, name), 'mine');
+    const before = await readdir(asked.folder);
+    const reply = await call({ ...asked, replace: true });
+    if (!reply.ok) throw new Error(reply.failure.message);
+    const kept = board!.plan.sheets.length;
+    const older = Array.from({ length: numbered.length - kept }, (_, index) => `show-board-1-sheet-${kept + index + 1}.svg`); // prettier-ignore
+    const told = older.length > 3 ? `${older.slice(0, 3).join(', ')} and ${older.length - 3} more` : `${older.slice(0, -1).join(', ')} and ${older.at(-1)}`; // prettier-ignore
+    expect(reply.value.problems).toMatchObject([{ code: 'older-drawings', severity: 'warning' }]);
+    expect(reply.value.problems[0]!.message).toContain(`${older.length} drawings of another plan, which are not of this one: ${told}.`); // prettier-ignore
+    expect(await readdir(asked.folder)).toEqual(before);
+    // Labels alone say nothing of drawings, which may be of this very plan.
+    const labels = await call({ ...asked, options: { ...asked.options, only: ['labels'] } });
+    expect(labels.ok && labels.value.problems).toEqual([]);
+  });
+
   it('warns of names that the type does not have', async () => {
     const plans = { ...usual.plans, title: '藤の花' };
     const reply = await call(await request({ plans, options: { ...(await request()).options, only: ['labels'] } }));

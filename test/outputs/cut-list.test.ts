@@ -52,7 +52,7 @@ describe('the list', () => {
             'bevel side': line.bevelSide,
             'bevel angle (degrees)': String(layer.bevel.angleDegrees),
             'move guide': step.moveGuide ? 'yes' : 'no',
-            'drops out': step.dropsOut ? 'yes' : 'no',
+            'falls out': step.dropsOut ? 'yes' : 'no',
           });
           expect(number(row, 'x1')).toBeCloseTo(line.start.x, 5);
           expect(number(row, 'y1')).toBeCloseTo(line.start.y, 5);

@@ -36,7 +36,7 @@ export function tally(problems: readonly Problem[]): string {
   return listed(counts.filter((text) => text !== '')) || 'nothing to report';
 }
 
-/** One JSON value and a newline. */
-export function jsonText(value: unknown): string {
-  return `${JSON.stringify(value, null, 2)}\n`;
+/** One JSON value and a newline. @param replaced what is written for a value, as `JSON.stringify` asks it. */
+export function jsonText(value: unknown, replaced?: (key: string, value: unknown) => unknown): string {
+  return `${JSON.stringify(value, replaced, 2)}\n`;
 }

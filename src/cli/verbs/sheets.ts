@@ -6,8 +6,17 @@ import { uprightProblems } from '../../core/sheets/upright-problems';
 import { showingOf } from '../../core/units';
 import { filesText } from '../export-into';
 import { jsonOption } from '../options';
-import { jsonText, problemsText } from '../print/problems';
-import { boardData, boardText, cautionsText, unplannedText, usedText } from '../print/sheet-plans';
+import { problemsText } from '../print/problems';
+import {
+  boardData,
+  boardText,
+  cautionsText,
+  planJson,
+  totalData,
+  totalText,
+  unplannedText,
+  usedText,
+} from '../print/sheet-plans';
 import { findJobs } from '../read-jobs';
 import { machineProblem, refuse } from '../refuse';
 import { searchBoards } from '../search-boards';
@@ -46,7 +55,7 @@ ${PAPERS_HELP}`,
     useOption(),
     ...paperOptions(),
     jsonOption(
-      '"boards": each with its "sheets", their pieces, cuts and what is left, and "fallouts" that no piece is cut from; with --use "used"; lengths in mm',
+      '"boards": each with its "sheets", their pieces, cuts and what is left, its "cost", its "account" of areas, and "fallouts" that no piece is cut from; "total" of all; with --use "used"; lengths in mm',
     ),
   ],
   async run(world, options, first, more) {
@@ -57,11 +66,12 @@ ${PAPERS_HELP}`,
       return refuse({ code: 2, problems: [...choice.problems, ...misused] }, json, world);
     const found = await findJobs([first, ...more], world);
     if (!found.ok) return refuse(found, json, world);
-    const { asks, unplanned, problems: wrong } = boardAsks(found.jobs, choice.value);
+    const { jobs } = found;
+    const { asks, unplanned, problems: wrong } = boardAsks(jobs, choice.value);
     const upright = wrong.some(isError) ? [] : uprightProblems(options.upright ?? [], { asks, unplanned });
     const boards = await searchBoards(world, asks, options.rounds);
     if (!boards) return refuse({ code: 130, problems: [machineProblem('cancelled', 'Stopped; nothing was written or used.')] }, json, world); // prettier-ignore
-    const showing = showingOf(found.jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } }, options.units);
+    const showing = showingOf(jobs[0]?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } }, options.units);
     const lacking = asks.filter(({ board }) => !boards.some((one) => one.board === board));
     const told = found.problems.filter(({ severity }) => severity !== 'note');
     const problems = [
@@ -73,7 +83,7 @@ ${PAPERS_HELP}`,
     ];
     if (problems.some(isError)) return refuse({ code: 1, problems }, json, world);
     const { keep, stock } = choice.value;
-    const papers = await putOnPaper(world, found.jobs, { boards, unplanned, keep }, showing, options);
+    const papers = await putOnPaper(world, jobs, { boards, unplanned, keep }, showing, options);
     if (!papers.ok) return refuse(papers, json, world);
     problems.push(...papers.problems);
     const { files } = papers;
@@ -82,12 +92,13 @@ ${PAPERS_HELP}`,
     if (used?.ok === false) return refuse({ code: stockExit(used.problems), problems: used.problems }, json, world);
     if (json) {
       const data = boards.map((one) => boardData(one, keep));
-      await world.say(jsonText({ ok: true, lengths: 'mm', boards: data, unplanned, ...(used ? { used: usedData(used.value) } : {}), ...(files.length > 0 ? { files } : {}), problems })); // prettier-ignore
+      await world.say(planJson({ ok: true, lengths: 'mm', areas: 'mm²', boards: data, total: totalData(boards), unplanned, ...(used ? { used: usedData(used.value) } : {}), ...(files.length > 0 ? { files } : {}), problems })); // prettier-ignore
       return 0;
     }
     await world.say(
       [
         ...boards.map((one) => boardText(one, keep, showing, world.columns)),
+        ...totalText(boards, world.columns),
         ...(used ? [usedText(used.value.words, world.columns)] : []),
         ...unplannedText(unplanned, world.columns),
         ...cautionsText(boards, world.columns),

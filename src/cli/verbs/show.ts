@@ -2,6 +2,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 import { resolve } from 'node:path';
 import { AIMS, MOST_SIZES, TABLE_SIZES, type Aim, type ShowOptions, type ShowPlan } from '../../core/show/plan';
+import { counted } from '../../core/phrases';
 import { planShow } from '../../core/show/plan-show';
 import { readLength } from '../../core/units';
 import { writeTogether, type NamedBytes } from '../../host/write-together';
@@ -9,6 +10,7 @@ import { makeFolder, removeEmpty } from '../../host/make-folder';
 import type { Problem } from '../../core/problem';
 import { placedIn } from '../in-file';
 import { jsonOption } from '../options';
+import { tellBeginning } from '../print/progress';
 import { jsonText, problemsText } from '../print/problems';
 import { machineProblem, refuse } from '../refuse';
 import { shelfOption } from '../shelf-option';
@@ -75,6 +77,7 @@ Pictures that no frame takes are told with the reason; a length has to say its u
     const { json = false, out } = options;
     const found = await findShow(name, options, world);
     if (!found.ok) return refuse(found, json, world);
+    tellBeginning(world, `Choosing frames for ${counted(found.pictures.length, 'picture')}`);
     const planned = planShow(found.pictures, found.pattern, found.shelf, optionsFrom(options));
     if (!planned.ok) {
       const isOfTable = planned.problems.every(({ at }) => placeOf(at) !== 'pattern');

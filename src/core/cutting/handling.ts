@@ -82,7 +82,7 @@ function puttingBack(plan: CutPlan, index: number, which: string): string {
 function dropping(index: number): Handling {
   return {
     kind: 'drop',
-    words: `With the last cut of each window its fallout of layer ${index + 1} drops out and takes that of the layer above along.`,
+    words: `With the last cut of each window its fallout of layer ${index + 1} falls out and takes that of the layer above along.`,
   };
 }
 

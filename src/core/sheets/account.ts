@@ -1,10 +1,13 @@
 /** Where the board of a sheet goes: pieces, what is kept, waste, and what trimming and the saw take; it adds up exactly. */
 import type { Box } from '../geometry/box';
-import { toGrid } from './grid';
+import { GRID, toGrid } from './grid';
 import type { PlannedSheet } from './plan';
 import { keepingOf, USUAL_KEEP, type KeepRule } from './remnants';
 
-/** Areas in whole squares of the grid, which no double holds exactly. */
+/** Of an area, to a square millimetre: they are counted in whole squares of the grid, which no double holds exactly. */
+export const AREA_UNITS = GRID ** 2;
+
+/** Areas in those units. */
 export interface SheetAccount {
   readonly sheet: bigint;
   readonly pieces: bigint;
@@ -26,6 +29,30 @@ export function accountOf({ stock, pieces, left }: PlannedSheet, rule: KeepRule 
 export function totalOf(accounts: readonly SheetAccount[]): SheetAccount {
   const of = (key: keyof SheetAccount) => accounts.reduce((sum, account) => sum + account[key], 0n);
   return { sheet: of('sheet'), pieces: of('pieces'), kept: of('kept'), waste: of('waste'), cuts: of('cuts') };
+}
+
+/**
+ * Parts of a whole in so many steps that they add up to exactly these: each is rounded down, and the steps that then lack go
+ * where most was lost.
+ *
+ * @param parts that add up to the whole.
+ */
+export function apportioned(parts: readonly bigint[], steps: bigint): bigint[] {
+  const whole = parts.reduce((sum, part) => sum + part, 0n);
+  if (whole === 0n) return parts.map(() => 0n);
+  const floors = parts.map((part) => (part * steps) / whole);
+  const lost = (index: number) => (parts[index]! * steps) % whole;
+  const lacking = Number(steps - floors.reduce((sum, floor) => sum + floor, 0n));
+  const byLost = [...parts.keys()].sort((a, b) => (lost(a) === lost(b) ? a - b : lost(b) > lost(a) ? 1 : -1));
+  const more = new Set(byLost.slice(0, lacking));
+  return floors.map((floor, index) => (more.has(index) ? floor + 1n : floor));
+}
+
+/** Square millimetres, exact to the last decimal. */
+export function squareMmText(area: bigint): string {
+  const units = BigInt(AREA_UNITS);
+  const behind = (area % units).toString().padStart(12, '0').replace(/0+$/, '');
+  return `${area / units}${behind === '' ? '' : `.${behind}`}`;
 }
 
 /** Of the first in the second, to a ten-thousandth. */

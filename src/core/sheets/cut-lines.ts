@@ -17,7 +17,7 @@ export function cutLines(step: CutStep, kerf: number): CutLine[] {
   });
 }
 
-/** The part in hand before the step: a drop has its bevels all round yet, beyond the part that is planned with. */
+/** The part in hand before the step: what fell out of a window has its bevels all round yet, beyond the part that is planned with. */
 export function partInHand({ kind, part, setting }: CutStep): Box {
   return kind === 'square' ? grow(part, setting) : part;
 }

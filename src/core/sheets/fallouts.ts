@@ -7,7 +7,7 @@ import type { FalloutWindow, Stock } from './ask';
 import type { WindowInPiece } from './piece-source';
 
 /**
- * A drop is of full thickness as far as its smaller face reaches. Of a rectangle the run of the bevel beyond it has to be
+ * A fallout is of full thickness as far as its smaller face reaches. Of a rectangle the run of the bevel beyond it has to be
  * cut off; of another shape the largest rectangle in that face counts.
  *
  * @param which `layer` 1 is the top layer, `piece` the place of the mat among the wanted pieces, and `from` its name.
@@ -37,13 +37,13 @@ type Part = Pick<Stock, 'width' | 'height'> & Pick<FalloutWindow, 'run' | 'withi
 function partOf({ opening, face, back, outlines }: LayerOpening, run: number, step: number): Part | undefined {
   if (!outlines) return { width: widthOf(opening), height: heightOf(opening), run };
   const inside = largestRectangleIn(outlines.opening);
-  const drop = around([face, back]);
-  if (!inside || !drop) return undefined;
+  const whole = around([face, back]);
+  if (!inside || !whole) return undefined;
   // In whole steps of the rule that it is marked by, so that what is told is what is cut.
   const up = (mm: number) => Math.ceil(mm / step) * step;
   const down = (mm: number) => Math.floor(mm / step) * step;
-  const [left, bottom] = [up(inside.left - drop.left), up(inside.bottom - drop.bottom)];
-  const [width, height] = [down(inside.right - drop.left) - left, down(inside.top - drop.bottom) - bottom];
+  const [left, bottom] = [up(inside.left - whole.left), up(inside.bottom - whole.bottom)];
+  const [width, height] = [down(inside.right - whole.left) - left, down(inside.top - whole.bottom) - bottom];
   return width > 0 && height > 0 ? { width, height, run: 0, within: { x: left, y: bottom } } : undefined;
 }
 

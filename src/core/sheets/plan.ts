@@ -22,7 +22,7 @@ export interface CutStep {
   readonly kind: 'trim' | 'square' | 'cut';
   /** The part in hand, on the sheet: what cuts before it have left of it. Of `square` what it leaves: see `partInHand`. */
   readonly part: Box;
-  /** What it is called: a letter, or the empty text of the whole sheet or drop. */
+  /** What it is called: a letter, or the empty text of the whole sheet or fallout. */
   readonly of: string;
   /** `upright`: along the height, the setting counted from the left. `lying`: across, counted from the bottom. */
   readonly way: 'upright' | 'lying';

@@ -1,19 +1,18 @@
 /** A plan of sheets in words: what to take, how to cut it in order, and what is left. */
 import { heightOf, widthOf, type Box } from '../geometry/box';
-import { moneyText, ofParts } from '../money';
 import { counted } from '../phrases';
 import { lengthText, settingBesideMark, sizeText, type Showing } from '../units';
 import type { PieceKind } from '../pieces/piece';
 import type { Stock } from './ask';
-import { accountOf, shareOf, totalOf } from './account';
-import type { AlikeSheets } from './alike-sheets';
-import { COST_PLACES } from './board-stock';
+import { accountOf, shareOf } from './account';
+import { alikeSheets, type AlikeSheets } from './alike-sheets';
 import { partInHand } from './cut-lines';
 import type { CutStep, PlannedSheet } from './plan';
 import type { Unplanned } from './board-asks';
 import type { PlannedBoard } from './planned-board';
+import { inShape } from './fallout-words';
+import { paidText } from './plan-total';
 import { keepingOf, USUAL_KEEP, type KeepRule, type Keeping } from './remnants';
-import { unusedFallouts } from './unused-fallouts';
 
 /** How much is taken, what it costs, and whether it could be better. */
 export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
@@ -30,11 +29,6 @@ export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
 
 export function weighsRemnant({ aim, remnantWorth }: PlannedBoard['ask']): boolean {
   return (remnantWorth ?? (aim === 'remnant' ? 1 : 0)) > 0;
-}
-
-/** What the sheets cost together; empty where they have no prices. */
-export function paidText({ plan, isPriced }: Pick<PlannedBoard, 'plan' | 'isPriced'>): string {
-  return isPriced ? moneyText(ofParts(plan.sheets.reduce((sum, { stock }) => sum + stock.cost, 0), COST_PLACES)) : ''; // prettier-ignore
 }
 
 /** What to fetch before the first cut: `2 new sheets, 32 x 40 in; 1 remnant, 20 x 24 in`. */
@@ -59,14 +53,6 @@ export function unplannedWords(unplanned: readonly Unplanned[]): string {
   return `Not planned, since no sheets of it are listed: ${told}.`;
 }
 
-/** Such as `Pieces 82.1 %, kept 10.2 %, waste 6.7 %, trim and saw 1 %`. */
-export function shareWords({ plan }: PlannedBoard, rule: KeepRule = USUAL_KEEP): string {
-  const all = totalOf(plan.sheets.map((sheet) => accountOf(sheet, rule)));
-  const percent = (part: bigint) => `${Number((100 * shareOf(part, all.sheet)).toFixed(1))} %`;
-  const cuts = all.cuts === 0n ? '' : `, trim and saw ${percent(all.cuts)}`;
-  return `Pieces ${percent(all.pieces)}, kept ${percent(all.kept)}, waste ${percent(all.waste)}${cuts}`;
-}
-
 /** Such as `Sheet 2: new sheet, 32 x 40 in, 91 % used`. */
 export function sheetTitle(sheet: PlannedSheet, index: number, showing: Showing): string {
   return `Sheet ${index + 1}: ${sheetWords(sheet, showing)}`;
@@ -78,11 +64,6 @@ export function sheetWords(sheet: PlannedSheet, showing: Showing): string {
   const { sheet: whole, pieces: used } = accountOf({ ...sheet, pieces, left: [] });
   const what = stock.kind === 'fallout' ? `${inShape(stock)}what falls out of ${stock.id}` : stock.kind === 'sheet' ? 'new sheet' : stock.kind; // prettier-ignore
   return `${what}, ${sizeText(stock, showing)}, ${Math.round(100 * shareOf(used, whole))} % used`;
-}
-
-/** Said before what falls out of a window that is no rectangle. */
-function inShape({ window }: Stock): string {
-  return window?.within ? 'a rectangle in ' : '';
 }
 
 /** Numbers, what, size, and whether it lies turned. */
@@ -135,7 +116,7 @@ function inHandWords(step: CutStep, stock: Stock, showing: Showing): string {
 /** What the part in hand is called: its letter, or what it was taken as. */
 export function handName({ of }: CutStep, { kind }: Stock): string {
   if (of !== '') return of;
-  return kind === 'fallout' ? 'the drop' : 'the sheet';
+  return kind === 'fallout' ? 'the fallout' : 'the sheet';
 }
 
 /** Such as `gives 1, 2; leaves A`. */
@@ -148,11 +129,11 @@ function comesWords({ gives, leaves }: CutStep): string {
   return parts.join('; ');
 }
 
-/** How often the guide is set, and how many cuts there are. */
+/** How many cuts there are, and how often the guide is set: once for all sheets that are cut alike, which are cut together. */
 export function settingsWords(sheets: readonly PlannedSheet[]): string {
-  const steps = sheets.flatMap((sheet) => sheet.steps);
-  const cuts = steps.reduce((sum, { times }) => sum + times, 0);
-  return `${counted(cuts, 'cut')}, ${counted(steps.filter(({ guideStays }) => !guideStays).length, 'setting')} of the guide`; // prettier-ignore
+  const cuts = sheets.flatMap(({ steps }) => steps).reduce((sum, { times }) => sum + times, 0);
+  const set = alikeSheets(sheets).flatMap(({ sheet: { steps } }) => steps.filter(({ guideStays }) => !guideStays));
+  return `${counted(cuts, 'cut')}, ${counted(set.length, 'setting')} of the guide`;
 }
 
 /** What is worth keeping first: `keep 16 x 40 in; strip 4 x 30 in; waste 1 x 8 in`. Empty where nothing is left. */
@@ -169,26 +150,16 @@ export function leftWords({ left }: PlannedSheet, showing: Showing, rule: KeepRu
     .join('; ');
 }
 
-/** Such as `Falls out of windows and is kept: 12 x 16 in (window A of Mat layer 1).` Empty where nothing so large does. */
-export function falloutWords(planned: PlannedBoard, showing: Showing, rule: KeepRule = USUAL_KEEP): string {
-  const kept = unusedFallouts(planned, rule).filter(({ keeping }) => keeping !== 'waste');
-  if (kept.length === 0) return '';
-  const told = kept.map(({ stock, count }) => {
-    const many = count === 1 ? '' : `${count} of `;
-    return `${many}${sizeText(stock, showing)} (${inShape(stock)}${stock.id})`;
-  });
-  return `Falls out of windows and is kept: ${told.join('; ')}.`;
-}
-
 export const KEEPING_WORDS: Readonly<Record<Keeping, string>> = { board: 'keep', strip: 'keep as strips', waste: 'waste' }; // prettier-ignore
 
-/** Of sheets that are drawn once: which they are, and the numbers that their pieces have. */
-export function alikeWords(sheets: readonly PlannedSheet[], { places }: AlikeSheets): string {
+/** Of sheets that are told once: how many they are, that they are cut together, and the numbers that their pieces have. */
+export function alikeWords(sheets: readonly PlannedSheet[], { sheet: { steps }, places }: AlikeSheets): string {
   if (places.length < 2) return '';
   const [, ...others] = places;
   const numbers = (place: number) => numbersText(sheets[place]?.pieces.map(({ number }) => number) ?? []);
-  const told = others.map((place) => `of sheet ${place + 1} ${numbers(place)}`).join(', ');
-  return `${counted(places.length, 'sheet')} like this. The numbers of the pieces are, in the same order, ${told}.`;
+  const told = others.map((place) => `of sheet ${place + 1}: ${numbers(place)}`).join('; ');
+  const together = steps.length === 0 ? '' : ' Make each cut on all of them before the guide is moved.';
+  return `${counted(places.length, 'sheet')} like this.${together} The numbers of the pieces are, in the same order, ${told}.`;
 }
 
 /** Upon which face a label goes: the one that is not seen in the frame. */

@@ -79,7 +79,7 @@ const FIELDS: readonly Field[] = [
   ...length('overcut at end', ({ line }) => line.overcutEnd),
   yes('move guide', ({ step }) => step.moveGuide),
   yes('turn board', ({ step }) => step.turnBoard),
-  yes('drops out', ({ step, piece, pieces }) => step.dropsOut && piece === pieces),
+  yes('falls out', ({ step, piece, pieces }) => step.dropsOut && piece === pieces),
   { name: 'piece', of: ({ piece }) => piece },
   text('form', ({ edge }) => FORMS[edge.kind]),
   decimal('centre x', (row) => centre(row)?.x),

@@ -109,5 +109,5 @@ function cutBlocks(
 }
 
 function reminders({ turnBoard, dropsOut }: CutStep): string {
-  return [...(turnBoard ? ['turn board'] : []), ...(dropsOut ? ['drops out'] : [])].join('\n');
+  return [...(turnBoard ? ['turn board'] : []), ...(dropsOut ? ['falls out'] : [])].join('\n');
 }

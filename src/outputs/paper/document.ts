@@ -49,7 +49,10 @@ export async function drawDocument(
       number: index + 1,
       count: pages.length,
     });
-    hooks.onProgress?.((index + 1) / (pages.length + 1), page.step);
+    hooks.onProgress?.(
+      (index + 1) / (pages.length + 1),
+      pages.length > 1 ? `${page.step}, page ${index + 1} of ${pages.length}` : page.step,
+    );
     if (index % PAGES_BETWEEN_PAUSES === PAGES_BETWEEN_PAUSES - 1) await pause();
   }
   hooks.signal?.throwIfAborted();

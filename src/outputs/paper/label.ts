@@ -72,6 +72,20 @@ export function placeLabel(
   return undefined;
 }
 
+/** The box that such a label would take; nothing is drawn, and nothing taken. */
+export function findRoom(
+  surface: Surface,
+  room: Room,
+  labels: readonly Label[],
+  middlesOf: MiddlesOf,
+): Box | undefined {
+  for (const { boxes } of placings(surface, labels, middlesOf)) {
+    const found = boxes.find(({ box }) => room.isFree(box));
+    if (found) return found.box;
+  }
+  return undefined;
+}
+
 /**
  * The same of a label that must not be missing: where there is no room beside the lines that may be crossed, it lies over
  * them on a white field, so that none runs through its words.

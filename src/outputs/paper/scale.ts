@@ -6,6 +6,8 @@ import { fractions } from './type';
 /** What a drawing is reduced by. */
 const METRIC = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500];
 const INCH = [1, 2, 4, 8, 12, 16, 24, 48, 96, 192];
+/** The same with those of rules by tenths between them, where every bit of room counts. */
+export const FINE_INCH: readonly number[] = [1, 2, 4, 5, 6, 8, 10, 12, 16, 24, 48, 96, 192];
 /** And enlarged by. */
 const ENLARGED = { metric: [10, 5, 2], inch: [8, 4, 2] } as const;
 
@@ -22,13 +24,14 @@ export function scaleFor(
   most: Size,
   unit: UnitName,
   enlarge: 'enlarged' | 'at most full' = 'at most full',
+  inch: readonly number[] = INCH,
 ): Scale {
   const times = Math.min(most.width / size.width, most.height / size.height) * (1 + 1e-9);
   const isInch = unit === 'in';
   const enlarged =
     enlarge === 'enlarged' ? ENLARGED[isInch ? 'inch' : 'metric'].find((each) => each <= times) : undefined;
   if (enlarged !== undefined) return { factor: enlarged, words: `${enlarged} : 1` };
-  const series = isInch ? INCH : METRIC;
+  const series = isInch ? inch : METRIC;
   const ratio = series.find((each) => 1 / each <= times) ?? beyond(1 / times);
   const named = isInch ? TO_THE_FOOT[ratio] : undefined;
   const foot = named === undefined ? '' : `, ${fractions(named)} in to the foot`;

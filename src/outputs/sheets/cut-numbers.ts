@@ -20,42 +20,45 @@ const SIZES = [7, SMALLEST];
 /** Round the number within its circle, mm. */
 const AIR = 0.35;
 /** Parts of a line where its number may lie, best first. */
-const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88, 0.06, 0.94, 0, 1];
+export const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88, 0.06, 0.94, 0, 1];
 
-/** The circles of a sheet, that are drawn in two rounds: one for each step before there are words, the others after. */
+/** The circles of a sheet, that are drawn in two rounds: one for each step before there are words, the others after. Each takes its place in the room that it is given. */
 export class CutNumbers {
   /** Steps of which a cut has its number. */
   readonly told = new Set<number>();
   readonly #left: Set<NumberedLine>;
 
-  /** @param room where circles may lie, clear of all that is taken there. */
   constructor(
     private readonly surface: Surface,
-    private readonly room: Room,
     private readonly lines: readonly NumberedLine[],
   ) {
     this.#left = new Set(lines);
   }
 
-  /** @returns the boxes taken. Short cuts come first, since they have the least choice. */
-  first(): Box[] {
+  /**
+   * @param room where circles may lie, clear of all that is taken there.
+   * @returns the boxes taken. Short cuts come first, since they have the least choice.
+   */
+  first(room: Room): Box[] {
     const byLength = this.lines.toSorted((a, b) => lengthOf(a) - lengthOf(b));
-    return byLength.flatMap((line) => (this.told.has(line.number) ? [] : (this.#place(line) ?? [])));
+    return byLength.flatMap((line) => (this.told.has(line.number) ? [] : (this.#place(line, room) ?? [])));
   }
 
-  others(): void {
+  /** Those that had no room come before the repeated ones. */
+  others(room: Room): void {
+    this.first(room);
     for (const line of this.#left) {
       // Trimming goes all round: once is enough.
-      if (line.kind === 'cut' || !this.told.has(line.number)) this.#place(line);
+      if (line.kind === 'cut' || !this.told.has(line.number)) this.#place(line, room);
     }
   }
 
-  #place(line: NumberedLine): Box | undefined {
+  #place(line: NumberedLine, room: Room): Box | undefined {
     for (const size of SIZES) {
       const style = { ...STYLE, size };
       const radius = radiusOf(this.surface, line.number, style);
       const round = placesOn(line, this.lines, radius).map((centre) => ({ centre, box: boxRoundOf(centre, radius) }));
-      const found = this.room.takeFirst(round);
+      const found = room.takeFirst(round);
       if (!found) continue;
       drawNumber(this.surface, line.number, found.centre, radius, style);
       this.told.add(line.number);

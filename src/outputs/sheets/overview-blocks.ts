@@ -1,10 +1,13 @@
 /** The first page of a plan of sheets: what to fetch, what it costs, how good the plan is, and how it is cut. */
 import { capital } from '../../core/phrases';
+import { areaWords, shareWords } from '../../core/sheets/account-words';
 import { trimOf } from '../../core/sheets/ask';
+import { falloutWords } from '../../core/sheets/fallout-words';
 import { jobTitles, jobWords } from '../../core/sheets/job-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import { BLADE_CAUTION, GLASS_CAUTION } from '../../core/sheets/sheet-cautions';
-import { falloutWords, hasGlass, paidText, planWords, settingsWords, shareWords, takeWords, unplannedWords } from '../../core/sheets/sheet-words'; // prettier-ignore
+import { paidText, totalWords } from '../../core/sheets/plan-total';
+import { hasGlass, planWords, settingsWords, takeWords, unplannedWords } from '../../core/sheets/sheet-words';
 import { lengthText } from '../../core/units';
 import { unparted, type Block } from '../paper/flow';
 import { tableBlocks } from '../paper/section-blocks';
@@ -17,6 +20,7 @@ const SMALL = { size: 8 } as const;
 export function overviewBlocks(context: PapersContext, setting: Setting): Block[] {
   const { boards, unplanned, showing, keep } = context;
   const missing = unplannedWords(unplanned);
+  const total = totalWords(boards);
   const rows = boards.map((board) => [
     board.board,
     takeWords(board, showing),
@@ -26,13 +30,18 @@ export function overviewBlocks(context: PapersContext, setting: Setting): Block[
   const goodness = boards.map((board) => [
     board.board,
     planWords(board),
-    [`${shareWords(board, keep)}; ${settingsWords(board.plan.sheets)}.`, falloutWords(board, showing, keep)]
+    [
+      `${shareWords(board, keep)}; ${settingsWords(board.plan.sheets)}.`,
+      `${areaWords(board, showing, keep)}.`,
+      falloutWords(board, showing, keep),
+    ]
       .join(' ')
       .trim(),
   ]);
   return [
     ...jobsBlocks(boards, setting),
     ...tableBlocks('To fetch', withoutEmpty(['Board', 'Sheets', 'Cost', 'Trim and saw'], rows), setting),
+    ...(total === '' ? [] : [paragraphBlock(total, setting)]),
     ...tableBlocks('How it comes out', { heads: ['Board', 'How good it is', 'Where the board goes'], rows: goodness }, setting),
     ...(missing === '' ? [] : [headingBlock('Not on these sheets'), paragraphBlock(missing, setting)]),
     // On one page, so that no page holds the cautions alone.

@@ -6,7 +6,7 @@ import { KEEPING_WORDS } from '../../core/sheets/sheet-words';
 import { windowsOnSheet } from '../../core/sheets/windows-on-sheet';
 import { sizeText } from '../../core/units';
 import { drawArrow } from '../paper/arrow';
-import { placeLabel, placeOnWhite, smaller, spotsBeside, spotsIn, type Label, type LabelLine, type MiddlesOf } from '../paper/label'; // prettier-ignore
+import { findRoom, placeLabel, placeOnWhite, smaller, spotsBeside, spotsIn, type Label, type LabelLine, type MiddlesOf } from '../paper/label'; // prettier-ignore
 import { boxRound, overlaps, Room } from '../paper/room';
 import { boxAtScale, type At } from '../paper/scale';
 import type { Surface } from '../paper/surface';
@@ -23,14 +23,42 @@ const AIR = 0.2;
 /** Of the arrow: mm, and of the shorter side of its piece. */
 const ARROW = { most: 5, part: 0.22, least: 1.2 } as const;
 
+interface KeptPlaces {
+  /** Undefined where there is none. */
+  readonly number: Box | undefined;
+  readonly letters: readonly Box[];
+}
+
+/** Places for a piece's number at its smallest and its windows' letters, so that nothing else takes the last ones; the number comes first. */
+export function keepPlaces(surface: Surface, placed: PlacedPiece, taken: readonly Box[], at: At): KeptPlaces {
+  const inner = grow(boxAtScale(at, placed.box), -INSIDE);
+  const openings = windowsOnSheet(placed).map(({ name, box }) => ({ name, box: boxAtScale(at, box) }));
+  const near = taken.filter((box) => overlaps(box, inner));
+  const letters = openings.flatMap(
+    ({ name, box }) => findRoom(surface, roomIn(inner, near), [letterLabel(name)], cornersIn(grow(box, -INSIDE))) ?? [],
+  );
+  const edges = openings.flatMap(({ box }) => edgesOf(box));
+  const numberBeside = (obstacles: readonly Box[]) =>
+    findRoom(surface, roomIn(inner, obstacles), numberAlone(placed).slice(-1), numberSpots(inner, obstacles));
+  const both = numberBeside([...near, ...edges, ...letters]);
+  return both ? { number: both, letters } : { number: numberBeside([...near, ...edges]), letters: [] };
+}
+
+/** The middle of a piece first, then wherever there is a corner for it. */
+function numberSpots(inner: Box, taken: readonly Box[]): MiddlesOf {
+  return (size, label) => [...spotsIn(inner)(size, label), ...spotsBeside(inner, taken)(size, label)];
+}
+
 /**
  * @param taken boxes that no word may lie on.
+ * @param kept the place that is kept for its number.
  * @returns the box of its words; undefined where not even the number has room.
  */
 export function namePiece(
   surface: Surface,
   placed: PlacedPiece,
   taken: readonly Box[],
+  kept: Box | undefined,
   at: At,
   setting: Setting,
   context: PapersContext,
@@ -38,15 +66,23 @@ export function namePiece(
   const inner = grow(boxAtScale(at, placed.box), -INSIDE);
   const openings = windowsOnSheet(placed).map(({ name, box }) => ({ name, box: boxAtScale(at, box) }));
   const near = taken.filter((box) => overlaps(box, inner));
-  const letters = nameWindows(surface, openings, near, inner);
+  const letters = nameWindows(surface, openings, kept ? [...near, kept] : near, inner);
   const labels = pieceLabels(placed, inner, setting, context);
-  const within = roomIn(inner, [...near, ...letters, ...openings.flatMap(({ box }) => edgesOf(box))]);
+  const obstacles = [...near, ...letters, ...openings.flatMap(({ box }) => edgesOf(box))];
+  const within = roomIn(inner, obstacles);
+  const alone = () => placeLabel(surface, within, numberAlone(placed), numberSpots(inner, obstacles)) ?? placeKept(surface, placed, within, kept); // prettier-ignore
   // Words in one of several windows would seem to tell of that window.
-  if (openings.length < 2) return placeLabel(surface, within, labels, spotsIn(inner));
+  if (openings.length < 2) return placeLabel(surface, within, labels, spotsIn(inner)) ?? alone();
   const boxes = openings.map(({ box }) => grow(box, AIR));
   const clear = roomIn(inner, [...near, ...boxes]);
   const beside = placeLabel(surface, clear, labels, spotsBeside(inner, [...near, ...boxes]));
-  return beside ?? placeLabel(surface, within, numberAlone(placed), spotsIn(inner));
+  return beside ?? alone();
+}
+
+function placeKept(surface: Surface, placed: PlacedPiece, room: Room, kept: Box | undefined): Box | undefined {
+  if (!kept) return undefined;
+  const middle = { x: (kept.left + kept.right) / 2, y: (kept.bottom + kept.top) / 2 };
+  return placeLabel(surface, room, numberAlone(placed).slice(-1), () => [middle]);
 }
 
 /** @returns the boxes of the letters: every window keeps its own, whatever else is told. */
@@ -58,9 +94,12 @@ function nameWindows(
 ): Box[] {
   const room = roomIn(inner, near);
   return openings.flatMap(({ name, box }) => {
-    const letter: Label = { lines: [{ words: name, size: 6 }], turn: 0 };
-    return placeLabel(surface, room, [letter], cornersIn(grow(box, -INSIDE))) ?? [];
+    return placeLabel(surface, room, [letterLabel(name)], cornersIn(grow(box, -INSIDE))) ?? [];
   });
+}
+
+function letterLabel(name: string): Label {
+  return { lines: [{ words: name, size: 6 }], turn: 0 };
 }
 
 function roomIn(inner: Box, taken: readonly Box[]): Room {

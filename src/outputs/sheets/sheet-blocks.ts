@@ -1,10 +1,11 @@
 /** A sheet of a plan as blocks that flow from page to page: its drawing, the steps that cut it, its pieces, and what is left. */
 import { capital } from '../../core/phrases';
 import type { AlikeSheets } from '../../core/sheets/alike-sheets';
-import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
+import { cutFirstWords, keepFalloutWords } from '../../core/sheets/fallout-words';
 import { alikeWords, leftWords, pieceRows, sheetWords, stepRows } from '../../core/sheets/sheet-words';
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import type { PlannedSheet } from '../../core/sheets/plan';
+import type { Scale } from '../paper/scale';
 import { endedBy, unparted, type Block } from '../paper/flow';
 import { tableBlocks } from '../paper/section-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
@@ -22,23 +23,17 @@ const TOGETHER = 16;
 const STEP_HEADS = ['Step', 'Guide', 'How', 'In hand', 'What comes of it'] as const;
 const PIECE_HEADS = ['Number', 'Piece', 'Size', 'Lies'] as const;
 
-/**
- * The same sheet drawn smaller and smaller.
- *
- * @param room height of a page, mm.
- */
+/** The same sheet drawn smaller and smaller. */
 export function sheetWays(
   board: PlannedBoard,
   alike: AlikeSheets,
-  setting: Setting,
-  room: number,
+  { setting, room }: PageRoom,
   context: PapersContext,
 ): (readonly Block[])[] {
   const { sheet } = alike;
   const heads = headBlocks(board, alike, setting, context);
-  const left = room - BESIDE_DRAWING - heads.reduce((sum, { height }) => sum + height, 0);
-  const scales = HEIGHTS.map((most) => sheetScale(sheet, setting.width, Math.min(most, left), context));
-  const narrowest = Math.min(...sheet.pieces.map(({ piece }) => Math.min(piece.width, piece.height)));
+  const scales = HEIGHTS.map((most) => scaleUnder(heads, sheet, { setting, room }, context, most));
+  const narrowest = narrowestOf(sheet);
   const ways = scales.filter(({ factor }, index) => index === 0 || (factor !== scales[index - 1]?.factor && narrowest * factor >= READABLE)); // prettier-ignore
   const { showing } = context;
   const view = { sheet, kerf: board.ask.kerf };
@@ -50,6 +45,45 @@ export function sheetWays(
       : tableBlocks('Cuts', { heads: STEP_HEADS, rows: stepRows(sheet, showing) }, setting)),
     ...piecesBlocks(sheet, setting, context),
   ]);
+}
+
+/**
+ * Whether a sheet is drawn on pages that lie: where its pieces are too narrow to be read at the scale that an upright page has
+ * room for, and a lying one has room for a larger.
+ */
+export function isDrawnLying(
+  board: PlannedBoard,
+  alike: AlikeSheets,
+  pages: Readonly<Record<'upright' | 'lying', PageRoom>>,
+  context: PapersContext,
+): boolean {
+  const { sheet } = alike;
+  const factorOn = ({ setting, room }: PageRoom) =>
+    scaleUnder(headBlocks(board, alike, setting, context), sheet, { setting, room }, context).factor;
+  const upright = factorOn(pages.upright);
+  return narrowestOf(sheet) * upright < READABLE && factorOn(pages.lying) > upright;
+}
+
+export interface PageRoom {
+  readonly setting: Setting;
+  /** Height, mm. */
+  readonly room: number;
+}
+
+/** @param most height of the drawing itself, mm. */
+function scaleUnder(
+  heads: readonly Block[],
+  sheet: PlannedSheet,
+  { setting, room }: PageRoom,
+  context: PapersContext,
+  most = Infinity,
+): Scale {
+  const left = room - BESIDE_DRAWING - heads.reduce((sum, { height }) => sum + height, 0);
+  return sheetScale(sheet, setting.width, Math.min(most, left), context);
+}
+
+function narrowestOf({ pieces }: PlannedSheet): number {
+  return Math.min(...pieces.map(({ piece }) => Math.min(piece.width, piece.height)));
 }
 
 /** On one page where they are not too many, so that two columns are read down and not across pages. */
@@ -85,7 +119,7 @@ function headBlocks(board: PlannedBoard, alike: AlikeSheets, setting: Setting, {
   const told = [
     alikeWords(board.plan.sheets, alike),
     cutFirstWords(board, places, showing),
-    keepDropWords(board, places),
+    keepFalloutWords(board, places),
   ];
   return [
     { ...paragraphBlock(title, setting, { size: 11, weight: 'bold' }), withNext: true },

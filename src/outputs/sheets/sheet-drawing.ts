@@ -1,6 +1,5 @@
 /** One sheet to scale: its pieces, what is left of it, and its cuts by the numbers of their steps. */
-import { grow, heightOf, widthOf, type Box, type Point } from '../../core/geometry/box';
-import { listed } from '../../core/phrases';
+import { grow, type Box } from '../../core/geometry/box';
 import { cutLines } from '../../core/sheets/cut-lines';
 import type { PlannedSheet } from '../../core/sheets/plan';
 import { keepingOf } from '../../core/sheets/remnants';
@@ -11,11 +10,12 @@ import { lyingDimension, standingDimension } from '../paper/dimension';
 import type { Block } from '../paper/flow';
 import { PENS } from '../paper/pens';
 import { Room } from '../paper/room';
-import { atScale, boxAtScale, scaleFor, type At, type Scale } from '../paper/scale';
+import { atScale, boxAtScale, FINE_INCH, scaleFor, type At, type Scale } from '../paper/scale';
 import type { Surface } from '../paper/surface';
 import type { Setting } from '../paper/text-blocks';
 import type { PapersContext } from './papers-context';
-import { nameLeft, namePiece, pointToTop } from './part-names';
+import { keepPlaces, nameLeft, namePiece, pointToTop } from './part-names';
+import { hatched } from './hatching';
 import { CutNumbers, type NumberedLine } from './cut-numbers';
 
 /** Room for the dimensions, and for circles that stand half out of the sheet, mm. */
@@ -38,7 +38,7 @@ export interface SheetView {
 /** The scale at which a sheet is no higher than a room, and no wider than the page. */
 export function sheetScale({ stock }: PlannedSheet, width: number, most: number, { showing }: PapersContext): Scale {
   const room = { width: width - AROUND.left - AROUND.right, height: most };
-  return scaleFor(stock, room, showing.unit);
+  return scaleFor(stock, room, showing.unit, 'at most full', FINE_INCH);
 }
 
 export function drawingBlock(view: SheetView, scale: Scale, setting: Setting, context: PapersContext): Block {
@@ -88,22 +88,26 @@ class Drawing {
 
   #names(whole: Box, cuts: readonly NumberedLine[]): string {
     const { pieces, left, steps } = this.view.sheet;
-    // Circles may stand half out of the sheet, on the side that has no dimension.
-    const room = new Room(grow(whole, { left: 0, bottom: 0, right: AROUND.right, top: AROUND.above }));
     const { surface, at } = this;
     const arrows = pieces.flatMap((piece) => pointToTop(surface, piece, at) ?? []);
-    for (const box of arrows) room.take(box);
-    const circles = new CutNumbers(surface, room, cuts);
-    const taken = [...arrows, ...circles.first()];
-    const named = pieces.map((piece) => namePiece(surface, piece, taken, at, this.setting, this.context));
+    // A step's circle finds another place on its line; in a small piece there is but one for its number.
+    const kept = pieces.map((piece) => keepPlaces(surface, piece, arrows, at));
+    const circles = new CutNumbers(surface, cuts);
+    const first = circles.first(
+      roomRound(whole, [
+        ...arrows,
+        ...kept.flatMap(({ number, letters }) => (number ? [number, ...letters] : letters)),
+      ]),
+    );
+    const taken = [...arrows, ...first];
+    const named = pieces.map((piece, index) => namePiece(surface, piece, taken, kept[index]?.number, at, this.setting, this.context)); // prettier-ignore
     const told = left.map((box) => nameLeft(surface, box, taken, at, this.context));
-    for (const box of [...named, ...told]) if (box) room.take(box);
-    circles.others();
+    circles.others(roomRound(whole, [...taken, ...[...named, ...told].flatMap((box) => box ?? [])]));
     const nameless = pieces.filter((_, index) => !named[index]);
     const missing = steps.flatMap((_, index) => (circles.told.has(index + 1) ? [] : [index + 1]));
     return [
       nameless.length === 0 ? '' : `Too small for its number here: ${numbersText(nameless.map(({ number }) => number))}.`,
-      missing.length === 0 ? '' : `Without a circle, since there is no room: step ${listed(missing.map(String))}.`,
+      missing.length === 0 ? '' : `Without a circle, since there is no room: step ${numbersText(missing)}.`,
     ].filter((words) => words !== '').join(' '); // prettier-ignore
   }
 
@@ -111,7 +115,7 @@ class Drawing {
     for (const box of this.view.sheet.left) {
       const kind = keepingOf(box, this.context.keep);
       const boxed = this.#boxed(box);
-      if (kind === 'waste') this.surface.lines(hatched(boxed), PENS.hair);
+      if (kind === 'waste') this.surface.lines(hatched(boxed, HATCH), PENS.hair);
       else this.surface.fill(boxed, TINTS[kind]);
     }
   }
@@ -128,17 +132,9 @@ class Drawing {
   }
 }
 
-/** Strokes that rise to the right, within a box. */
-function hatched(box: Box): (readonly [Point, Point])[] {
-  const [wide, high] = [widthOf(box), heightOf(box)];
-  const count = Math.floor((wide + high) / HATCH);
-  return Array.from({ length: count }, (_, index) => (index + 0.5) * ((wide + high) / Math.max(1, count))).map(
-    (off) => {
-      const [low, far] = [Math.max(0, off - high), Math.min(wide, off)];
-      return [
-        { x: box.left + low, y: box.top - (off - low) },
-        { x: box.left + far, y: box.top - (off - far) },
-      ];
-    },
-  );
+/** Circles may stand half out of the sheet, on the sides that have no dimension. */
+function roomRound(whole: Box, taken: readonly Box[]): Room {
+  const room = new Room(grow(whole, { left: 0, bottom: 0, right: AROUND.right, top: AROUND.above }));
+  for (const box of taken) room.take(box);
+  return room;
 }

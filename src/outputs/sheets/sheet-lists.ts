@@ -14,7 +14,7 @@ const PLACE = ['board', 'sheet', 'sheet kind'];
 const PIECE_LENGTHS = ['x', 'y', 'width', 'height'] as const;
 const PIECES_HEADING: readonly string[] = [
   ...PLACE,
-  ...['number', 'piece', 'job', 'layer', 'unit'],
+  ...['number', 'piece', 'job', 'job number', 'layer', 'unit'],
   ...PIECE_LENGTHS.flatMap((name) => [name, `${name} shown`]),
   ...['turned', 'windows'],
 ];
@@ -31,7 +31,7 @@ function pieceCells({ piece, box, turned, number }: PlacedPiece, showing: Showin
   const { id, from } = piece;
   const lengths = [box.left, box.bottom, widthOf(box), heightOf(box)];
   return [
-    ...[number, from?.name ?? id, from?.title ?? '', from?.layer ?? '', showing.unit],
+    ...[number, from?.name ?? id, from?.title ?? '', from ? from.job + 1 : '', from?.layer ?? '', showing.unit],
     ...lengths.flatMap((mm): Cell[] => [decimalCell(mm, showing), shownCell(mm, showing)]),
     turned ? 'yes' : 'no',
     (from?.windows ?? []).map(({ name }) => name).join(' '),

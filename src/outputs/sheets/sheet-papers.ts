@@ -45,11 +45,20 @@ const PAPERS: Readonly<Record<SheetPaperKind, (boards: SheetPlans['boards']) => 
   'sheet-drawings': (boards) =>
     boards.flatMap(({ plan }, board) =>
       plan.sheets.map((_, sheet) => ({
-        ending: `-board-${board + 1}-sheet-${sheet + 1}.svg`,
+        ending: drawingEnding(board, sheet),
         make: written((context) => sheetSvg(context, board, sheet)),
       })),
     ),
 };
+
+function drawingEnding(board: number, sheet: number): string {
+  return `-board-${board + 1}-sheet-${sheet + 1}.svg`;
+}
+
+/** Whether a file is called as the drawings of a plan of that name are. */
+export function isDrawingName(baseName: string, name: string): boolean {
+  return name.startsWith(baseName) && /^-board-[1-9]\d*-sheet-[1-9]\d*\.svg$/.test(name.slice(baseName.length));
+}
 
 function written(textOf: (context: PapersContext) => string): Part['make'] {
   return async (context) => ({ bytes: new TextEncoder().encode(textOf(context)), lost: new Set() });

@@ -1,29 +1,31 @@
 /** The plan of sheets for the bench: an overview, then each sheet to scale with its cuts in order. */
 import { alikeSheets } from '../../core/sheets/alike-sheets';
+import type { Box, Size } from '../../core/geometry/box';
 import type { MakerHooks } from '../context';
 import { drawDocument, openTypesetter, type DrawnDocument, type PagePlan } from '../paper/document';
 import { drawBlocks, flow, flowTight } from '../paper/flow';
 import { paperSize } from '../paper/page';
+import type { Typesetter } from '../paper/typesetter';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 import { overviewBlocks } from './overview-blocks';
 import type { PapersContext } from './papers-context';
-import { sheetWays } from './sheet-blocks';
+import { isDrawnLying, sheetWays, type PageRoom } from './sheet-blocks';
 
 /** Rejects with the signal's reason when cancelled. */
 export function makeSheetPlan(context: PapersContext, hooks: MakerHooks = {}): Promise<DrawnDocument> {
-  const paper = paperSize(context.paper, 'portrait');
-  const body = plainBody(paper);
-  const room = body.top - body.bottom;
-  const setting = { typesetter: openTypesetter(context.fonts), width: body.right - body.left };
+  const typesetter = openTypesetter(context.fonts);
+  const pages = { upright: pageOf(context, 'portrait', typesetter), lying: pageOf(context, 'landscape', typesetter) };
+  const overview = flow(overviewBlocks(context, pages.upright.setting), pages.upright.room);
   const lots = [
-    ...flow(overviewBlocks(context, setting), room),
+    ...overview.map((blocks) => ({ blocks, page: pages.upright })),
     ...context.boards.flatMap((board) =>
-      alikeSheets(board.plan.sheets).flatMap((alike) =>
-        flowTight(sheetWays(board, alike, setting, room, context), room),
-      ),
+      alikeSheets(board.plan.sheets).flatMap((alike) => {
+        const page = isDrawnLying(board, alike, pages, context) ? pages.lying : pages.upright;
+        return flowTight(sheetWays(board, alike, page, context), page.room).map((blocks) => ({ blocks, page }));
+      }),
     ),
   ];
-  const pages = lots.map((lot): PagePlan => ({
+  const plans = lots.map(({ blocks, page: { paper, body } }): PagePlan => ({
     size: paper,
     step: 'Drawing the sheets',
     draw: (surface, { number, count }) => {
@@ -33,8 +35,19 @@ export function makeSheetPlan(context: PapersContext, hooks: MakerHooks = {}): P
         page: `Page ${number} of ${count}`,
         place: 'sheet plan · drawings to the scale they say',
       });
-      drawBlocks(surface, lot, { x: body.left, y: body.top });
+      drawBlocks(surface, blocks, { x: body.left, y: body.top });
     },
   }));
-  return drawDocument(pages, context.title, context.fonts, hooks);
+  return drawDocument(plans, context.title, context.fonts, hooks);
+}
+
+interface Page extends PageRoom {
+  readonly paper: Size;
+  readonly body: Box;
+}
+
+function pageOf(context: PapersContext, way: 'portrait' | 'landscape', typesetter: Typesetter): Page {
+  const paper = paperSize(context.paper, way);
+  const body = plainBody(paper);
+  return { paper, body, room: body.top - body.bottom, setting: { typesetter, width: body.right - body.left } };
 }

@@ -2,26 +2,35 @@
 import { heightOf, widthOf, type Box, type Point } from '../../core/geometry/box';
 import { uncapital } from '../../core/phrases';
 import { cutLines } from '../../core/sheets/cut-lines';
-import { cutFirstWords, keepDropWords } from '../../core/sheets/drop-words';
-import type { CutStep, PlacedPiece, PlannedSheet } from '../../core/sheets/plan';
+import { cutFirstWords, keepFalloutWords } from '../../core/sheets/fallout-words';
+import type { PlacedPiece, PlannedSheet } from '../../core/sheets/plan';
 import { keepingOf } from '../../core/sheets/remnants';
 import { KEEPING_WORDS, sheetTitle, stepRows } from '../../core/sheets/sheet-words';
-import { windowsOnSheet } from '../../core/sheets/windows-on-sheet';
+import { windowsOnSheet, type WindowOnSheet } from '../../core/sheets/windows-on-sheet';
 import { sizeText } from '../../core/units';
+import { boxRound, Room } from '../paper/room';
 import { element, numberText, textElement, type Attributes } from '../proof/xml';
+import { hatched } from './hatching';
 import type { PapersContext } from './papers-context';
+import { placeCircles, type StepCircle } from './svg-circles';
+import { baseLines, HALF_CAPITAL, partsForWords, placeLetter, placeWords, type PlacedLetter, type PlacedWords } from './svg-words'; // prettier-ignore
 
-const LINE = { fill: 'none', 'stroke-width': 0.5 } as const;
+/** Pens, mm: the first cuts are the thickest lines, trimming is dashed, windows are faint. */
+const LINE = { fill: 'none', 'stroke-width': 0.6 } as const;
+const FAINT = { ...LINE, stroke: '#9a9a9a' } as const;
+const HATCHING = { fill: 'none', 'stroke-width': 0.3, stroke: '#707070' } as const;
+const CUTS = {
+  trim: { 'stroke-width': 0.6, 'stroke-dasharray': '12 5' },
+  first: { 'stroke-width': 2.4 },
+  later: { 'stroke-width': 1.2 },
+} as const;
 const TYPE = { 'font-family': 'sans-serif', 'text-anchor': 'middle', stroke: 'none' } as const;
-const GREYS = { board: '#e8e8e8', strip: '#d8d8d8', waste: '#b4b4b4' } as const;
-/** Of the type size: width of a letter on the average in any plain type, and how far the middle of capitals lies over the line. */
-const LETTER = 0.62;
-const HALF_CAPITAL = 0.36;
+const CUT_COLOUR = '#c00000';
+const GREYS = { board: '#ededed', strip: '#dcdcdc' } as const;
+/** Between the strokes of waste, mm. */
+const HATCH = 12;
 /** Of the arrow: as a part of the shorter side of its piece. */
 const ARROW = 0.16;
-/** Type sizes of a sheet's words, mm. */
-const LARGEST = 24;
-const SMALLEST = 2.5;
 
 /** @param index place of the sheet in its board's plan, from 0. */
 export function sheetSvg(context: PapersContext, board: number, index: number): string {
@@ -45,7 +54,7 @@ export function sheetSvg(context: PapersContext, board: number, index: number): 
         [
           `${context.title}. Millimetres at full size, seen from the front.`,
           cutFirstWords(planned, [index], context.showing),
-          keepDropWords(planned, [index]),
+          keepFalloutWords(planned, [index]),
         ]
           .filter((words) => words !== '')
           .join(' '),
@@ -60,11 +69,17 @@ export function sheetSvg(context: PapersContext, board: number, index: number): 
 }
 
 class SheetDrawing {
+  /** Of the whole sheet, with the words that circles may not lie on. */
+  readonly #room: Room;
+
   constructor(
     private readonly sheet: PlannedSheet,
     private readonly context: PapersContext,
     private readonly kerf: number,
-  ) {}
+  ) {
+    const { width, height } = sheet.stock;
+    this.#room = new Room({ left: 0, bottom: 0, right: width, top: height });
+  }
 
   board(): string {
     const { width, height } = this.sheet.stock;
@@ -79,13 +94,23 @@ class SheetDrawing {
     const parts = this.sheet.left.map((box, index) => {
       const kind = keepingOf(box, keep);
       const size = sizeText({ width: widthOf(box), height: heightOf(box) }, showing);
+      const words = placeWords([box], [[KEEPING_WORDS[kind], size], [`${KEEPING_WORDS[kind]} ${size}`], [size]]);
+      this.#take(words);
+      const isWaste = kind === 'waste';
       return element('g', { id: `left-${index + 1}` }, [
         textElement('title', {}, `${KEEPING_WORDS[kind]}, ${size}`),
-        element('rect', { ...this.#rect(box), fill: GREYS[kind], class: kind }),
-        ...this.#words(box, [KEEPING_WORDS[kind], size]),
+        element('rect', { ...this.#rect(box), fill: isWaste ? 'none' : GREYS[kind], class: kind }),
+        ...(isWaste ? [this.#hatching(box)] : []),
+        // On white, so that no stroke runs through them.
+        ...(isWaste && words ? [element('rect', { ...this.#rect(words.box), fill: '#ffffff' })] : []),
+        ...this.#lines(words),
       ]);
     });
     return element('g', { id: 'left' }, [textElement('title', {}, 'What is left'), ...parts]);
+  }
+
+  #hatching(box: Box): string {
+    return element('path', { ...HATCHING, d: hatched(box, HATCH).map((stroke) => this.#path(stroke)).join(' '), class: 'hatching' }); // prettier-ignore
   }
 
   pieces(): string {
@@ -96,23 +121,35 @@ class SheetDrawing {
   #piece(placed: PlacedPiece): string {
     const { piece, box, number, turned } = placed;
     const size = sizeText(piece, this.context.showing);
-    const windows = windowsOnSheet(placed).map((window) =>
-      element('g', { class: 'window' }, [
-        textElement('title', {}, `Window ${window.name}${window.isRectangle ? '' : ', the box round its shape'}`),
-        element('rect', { ...this.#rect(window.box), ...LINE, stroke: '#9a9a9a', 'stroke-dasharray': '4 2' }),
-      ]),
+    const windows = windowsOnSheet(placed).map((window) => ({
+      ...window,
+      letter: placeLetter(window.box, window.name),
+    }));
+    const room = besideArrow(box, turned);
+    const parts = partsForWords(
+      room,
+      windows.map(({ box: opening, letter }) => ({ box: opening, letter: letter.box })),
     );
+    const [first, name, title] = [String(number), piece.from?.name ?? piece.id, piece.from?.title ?? ''];
+    const ways = [...(title === '' ? [] : [[first, name, title, size]]), [first, name, size], [first, size], [first]];
+    const words = placeWords(parts, ways) ?? placeWords([room], [[first]]);
+    this.#take(words);
     return element('g', { id: `piece-${number}` }, [
       textElement('title', {}, `${number}: ${piece.id}, ${size}${turned ? ', turned: its top lies at the left' : ''}`),
       element('rect', { ...this.#rect(box), ...LINE, stroke: '#000000', class: 'piece' }),
-      ...windows,
-      ...this.#words(besideArrow(box, turned), [
-        String(number),
-        piece.from?.name ?? piece.id,
-        piece.from?.title ?? '',
-        size,
-      ]),
+      ...this.#lines(words),
+      ...windows.map((window) => this.#window(window)),
       this.#arrow(box, turned),
+    ]);
+  }
+
+  #window({ name, box, isRectangle, letter }: WindowOnSheet & { readonly letter: PlacedLetter }): string {
+    const { x, y } = this.#place({ x: (letter.box.left + letter.box.right) / 2, y: letter.box.bottom });
+    this.#room.take(letter.box);
+    return element('g', { class: 'window' }, [
+      textElement('title', {}, `Window ${name}${isRectangle ? '' : ', the box round its shape'}`),
+      element('rect', { ...this.#rect(box), ...FAINT }),
+      textElement('text', { x, y, ...TYPE, 'font-size': letter.size, fill: '#707070' }, name),
     ]);
   }
 
@@ -121,72 +158,53 @@ class SheetDrawing {
     const long = Math.min(30, ARROW * Math.min(right - left, top - bottom));
     const tip = turned ? { x: left + long / 6, y: (bottom + top) / 2 } : { x: (left + right) / 2, y: top - long / 6 };
     const back = (along: number, aside: number): Point => turned ? { x: tip.x + along, y: tip.y + aside } : { x: tip.x + aside, y: tip.y - along }; // prettier-ignore
+    this.#room.take(boxRound(tip, back(long, 0), long / 4));
     const wings = [back(long / 2.5, -long / 4), tip, back(long / 2.5, long / 4)];
     const d = `${this.#path([tip, back(long, 0)])} ${this.#path(wings)}`;
     return element('path', { d, ...LINE, stroke: '#000000', class: 'top' });
   }
 
   cuts(): string {
+    const { steps, stock } = this.sheet;
     const rows = stepRows(this.sheet, this.context.showing);
-    const steps = this.sheet.steps.map((step, index) => this.#step(step, index, rows[index] ?? []));
-    return element('g', { id: 'cuts', ...LINE, stroke: '#c00000' }, [
+    const lines = steps.map((step) => cutLines(step, this.kerf));
+    const circles = placeCircles(lines, this.#room, stock);
+    const drawn = steps.map((step, index) => {
+      const [, ...words] = rows[index] ?? [];
+      const pen = step.kind !== 'cut' ? CUTS.trim : step.stage === 1 ? CUTS.first : CUTS.later;
+      return element('g', { id: `step-${index + 1}`, ...pen }, [
+        textElement('title', {}, `${index + 1}: ${words.filter((word) => word !== '').join('; ')}`),
+        ...(lines[index] ?? []).map((line) => element('path', { d: this.#path(line) })),
+        ...(circles[index] ?? []).map((circle) => this.#circle(index + 1, circle)),
+      ]);
+    });
+    return element('g', { id: 'cuts', fill: 'none', stroke: CUT_COLOUR }, [
       textElement('title', {}, 'Cuts in their order'),
-      ...steps,
+      ...drawn,
     ]);
   }
 
-  #step(step: CutStep, index: number, [, ...words]: readonly string[]): string {
-    const id = `step-${index + 1}`;
-    const lines = cutLines(step, this.kerf);
-    const size = Math.max(
-      SMALLEST,
-      Math.min(10, ...lines.map(([from, to]) => 0.4 * Math.hypot(to.x - from.x, to.y - from.y))),
-    );
-    return element('g', { id }, [
-      textElement('title', {}, `${index + 1}: ${words.filter((word) => word !== '').join('; ')}`),
-      ...lines.map((line) => element('path', { d: this.#path(line) })),
-      ...lines.map(([from, to]) => this.#number(index + 1, along(from, to, 0.25), size)),
-    ]);
-  }
-
-  /** On a white field, so that the line does not run through it. */
-  #number(number: number, at: Point, size: number): string {
-    const { x, y } = this.#place(at);
-    const wide = String(number).length * LETTER * size + 0.4 * size;
-    const field = { x: x - wide / 2, y: y - 0.6 * size, width: wide, height: 1.2 * size };
-    const style = { ...TYPE, 'font-size': size, fill: '#c00000' };
+  /** White within, so that the line does not run through the number. */
+  #circle(number: number, { centre, radius, size }: StepCircle): string {
+    const { x, y } = this.#place(centre);
     return element('g', { class: 'number' }, [
-      element('rect', { ...field, fill: '#ffffff', stroke: 'none' }),
-      textElement('text', { x, y: y + HALF_CAPITAL * size, ...style }, String(number)),
-    ]);
+      element('circle', { cx: x, cy: y, r: radius, fill: '#ffffff', 'stroke-width': size / 16, 'stroke-dasharray': 'none' }),
+      textElement('text', { x, y: y + HALF_CAPITAL * size, ...TYPE, 'font-size': size, fill: CUT_COLOUR }, String(number)),
+    ]); // prettier-ignore
   }
 
-  /** Lines of one size in the middle of a box, reading upward where that gives them more room; as many as can be read. */
-  #words(box: Box, lines: readonly string[]): string[] {
-    const told = lines.filter((line) => line !== '');
-    for (let count = told.length; count > 0; count--) {
-      const some = told.slice(0, count);
-      const [flat, upward] = [this.#sizeIn(box, some), this.#sizeIn({ left: box.bottom, right: box.top, bottom: box.left, top: box.right }, some)]; // prettier-ignore
-      const size = Math.max(flat, upward);
-      if (size >= SMALLEST || count === 1) return [this.#lines(box, some, size, upward > flat)];
-    }
-    return [];
+  #take(words: PlacedWords | undefined): void {
+    if (words) this.#room.take(words.box);
   }
 
-  #sizeIn(box: Box, lines: readonly string[]): number {
-    const longest = Math.max(...lines.map((line) => [...line].length));
-    return Math.min(LARGEST, (0.9 * widthOf(box)) / (longest * LETTER), (0.75 * heightOf(box)) / (1.3 * lines.length));
-  }
-
-  #lines({ left, right, bottom, top }: Box, lines: readonly string[], size: number, upward: boolean): string {
-    const { x, y } = this.#place({ x: (left + right) / 2, y: (bottom + top) / 2 });
-    const turn: Attributes = upward ? { transform: `rotate(-90 ${numberText(x)} ${numberText(y)})` } : {};
-    const first = y - ((lines.length - 1) / 2) * 1.3 * size + HALF_CAPITAL * size;
-    return element(
-      'g',
-      { ...TYPE, ...turn, 'font-size': size, fill: '#000000' },
-      lines.map((line, index) => textElement('text', { x, y: first + index * 1.3 * size }, line)),
+  #lines(words: PlacedWords | undefined): string[] {
+    if (!words) return [];
+    const { x, y } = this.#place(words.middle);
+    const turn: Attributes = words.isUpward ? { transform: `rotate(-90 ${numberText(x)} ${numberText(y)})` } : {};
+    const lines = baseLines(words).map((down, index) =>
+      textElement('text', { x, y: y + down }, words.lines[index] ?? ''),
     );
+    return [element('g', { ...TYPE, ...turn, 'font-size': words.size, fill: '#000000' }, lines)];
   }
 
   #rect({ left, right, bottom, top }: Box) {
@@ -208,8 +226,4 @@ class SheetDrawing {
 function besideArrow(box: Box, turned: boolean): Box {
   const off = 1.4 * ARROW * Math.min(widthOf(box), heightOf(box));
   return turned ? { ...box, left: box.left + off } : { ...box, top: box.top - off };
-}
-
-function along(from: Point, to: Point, part: number): Point {
-  return { x: from.x + part * (to.x - from.x), y: from.y + part * (to.y - from.y) };
 }

@@ -78,7 +78,7 @@ describe('what is done with them', () => {
     ]);
   });
 
-  it('behind: fallout is kept, put back before the next board is fixed, and drops out', () => {
+  it('behind: fallout is kept, put back before the next board is fixed, and falls out', () => {
     const middle = ['trim', 'put back', 'fix', 'guide'];
     expect(kinds({ ...DOUBLE, cutting: behind })).toEqual([
       [[], ['keep']],

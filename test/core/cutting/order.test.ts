@@ -95,7 +95,7 @@ describe.each(KINDS)('of jobs whose frame is %s', (kind) => {
     });
   });
 
-  it('each window drops out once, with its last cut', () => {
+  it('each window falls out once, with its last cut', () => {
     forAllOrders((layer, view) => {
       const left = layer.windows.map(({ cuts }) => cuts[view].length);
       for (const { window, dropsOut } of layer.order[view]) {

@@ -3,6 +3,9 @@ import Papa from 'papaparse';
 import { SaxesParser, type SaxesAttributePlain } from 'saxes';
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../../src/core/geometry/box';
+import { planBoard } from '../../../src/core/sheets/planned-board';
+import { keepingOf, USUAL_KEEP } from '../../../src/core/sheets/remnants';
+import { windowsOnSheet } from '../../../src/core/sheets/windows-on-sheet';
 import { readLength, showSetting } from '../../../src/core/units';
 import { makeSheetPapers, sheetPaperNames } from '../../../src/outputs/sheets/sheet-papers';
 import { fonts } from '../contexts';
@@ -36,7 +39,7 @@ describe.each(CASES)('%s', (_, one) => {
     for (const [index, { piece, box, turned, number, board, sheet }] of pieces.entries()) {
       const row = rows[index]!;
       expect([row['board'], row['sheet'], row['number'], row['unit'], row['turned']]).toEqual([board, String(sheet), String(number), showing.unit, turned ? 'yes' : 'no']); // prettier-ignore
-      expect([row['piece'], row['job'], row['layer']]).toEqual([piece.from?.name ?? piece.id, piece.from?.title ?? '', String(piece.from?.layer ?? '')]); // prettier-ignore
+      expect([row['piece'], row['job'], row['job number'], row['layer']]).toEqual([piece.from?.name ?? piece.id, piece.from?.title ?? '', piece.from ? String(piece.from.job + 1) : '', String(piece.from?.layer ?? '')]); // prettier-ignore
       const lengths = { x: box.left, y: box.bottom, width: box.right - box.left, height: box.top - box.bottom };
       for (const [name, mm] of Object.entries(lengths)) {
         expect(Math.abs(Number(row[name]) * unit - mm)).toBeLessThan(1e-5);
@@ -96,8 +99,115 @@ describe.each(CASES)('%s', (_, one) => {
   });
 });
 
+describe.each(CASES)('the signs in the drawings of %s', (_, one) => {
+  const { plans } = one;
+  const rule = plans.keep ?? USUAL_KEEP;
+  const sheets = plans.boards.flatMap(({ plan }) => plan.sheets);
+
+  it('are those of the plan on paper: hatched waste, faint windows with letters, the first cuts thickest, trimming dashed', async () => {
+    const texts = [...(await textsOf(one, 'sheet-drawings')).values()];
+    for (const [index, sheet] of sheets.entries()) {
+      const { marks } = readDrawing(texts[index]!);
+      const { height } = sheet.stock;
+      sheet.left.forEach((box, at) => {
+        const own = marks.filter(({ group }) => group === `left-${at + 1}`);
+        const isWaste = keepingOf(box, rule) === 'waste';
+        const [rect] = own.filter(({ name }) => name === 'rect');
+        expect(rect!.given['fill'] === 'none').toBe(isWaste);
+        const hatching = own.filter(({ name }) => name === 'path');
+        expect(hatching).toHaveLength(isWaste ? 1 : 0);
+        const ends = hatching.flatMap(({ given }) => pointsOf(given['d']!));
+        for (const { x, y } of ends) expect(x >= box.left - 1e-5 && x <= box.right + 1e-5 && height - y >= box.bottom - 1e-5 && height - y <= box.top + 1e-5).toBe(true); // prettier-ignore
+      });
+      for (const placed of sheet.pieces) {
+        const letters = marks.filter(({ group, name, given }) => group === `piece-${placed.number}` && name === 'text' && given['fill'] === '#707070'); // prettier-ignore
+        expect(letters.map(({ words }) => words)).toEqual(windowsOnSheet(placed).map(({ name }) => name));
+        windowsOnSheet(placed).forEach(({ box }, at) => {
+          const [x, y] = [Number(letters[at]!.given['x']), height - Number(letters[at]!.given['y'])];
+          expect(x > box.left && x < box.right && y > box.bottom && y < box.top).toBe(true);
+        });
+      }
+      const pens = sheet.steps.map(({ kind, stage }, at) => {
+        const { given } = marks.find(({ name, given }) => name === 'g' && given['id'] === `step-${at + 1}`)!;
+        expect(given['stroke-dasharray'] === undefined).toBe(kind === 'cut');
+        return { width: Number(given['stroke-width']), thick: kind === 'cut' && stage === 1 };
+      });
+      const thinner = pens.filter(({ thick }) => !thick).map(({ width }) => width);
+      for (const { width } of pens.filter(({ thick }) => thick)) expect(width).toBeGreaterThan(Math.max(0, ...thinner));
+    }
+  });
+
+  it('are circles on the cuts with the numbers of their steps, clear of every word and of one another', async () => {
+    const texts = [...(await textsOf(one, 'sheet-drawings')).values()];
+    for (const [index, sheet] of sheets.entries()) {
+      const { marks } = readDrawing(texts[index]!);
+      const circles = marks.filter(({ name }) => name === 'circle').map(({ group, given }) => ({ group, x: Number(given['cx']), y: Number(given['cy']), r: Number(given['r']) })); // prettier-ignore
+      const words = marks.filter(({ group, name, words }) => name === 'text' && !/^step-/.test(group) && words !== '').map(boxOfText); // prettier-ignore
+      sheet.steps.forEach((step, at) => {
+        const own = circles.filter(({ group }) => group === `step-${at + 1}`);
+        expect(own.length).toBeGreaterThan(0);
+        const lines = marks.filter(({ group, name }) => name === 'path' && group === `step-${at + 1}`).map(({ given }) => pointsOf(given['d']!)); // prettier-ignore
+        for (const { x, y } of own) {
+          const off = lines.map(([from, to]) => (Math.abs(from!.x - to!.x) < 1e-5 ? Math.abs(x - from!.x) : Math.abs(y - from!.y)));
+          expect(Math.min(...off)).toBeLessThan(1e-5);
+        }
+      }); // prettier-ignore
+      for (const [at, { x, y, r }] of circles.entries()) {
+        for (const other of circles.slice(at + 1)) expect(Math.hypot(x - other.x, y - other.y)).toBeGreaterThan(r + other.r - 1e-5); // prettier-ignore
+        for (const box of words) {
+          const [dx, dy] = [Math.max(box.left - x, x - box.right, 0), Math.max(box.bottom - y, y - box.top, 0)];
+          expect(Math.hypot(dx, dy)).toBeGreaterThan(r - 1e-5);
+        }
+      }
+    }
+  });
+});
+
+it('reads upright wherever there is room, whether a piece lies turned or not', async () => {
+  const id = 'Maidenhair fern in an oval, for the reading room';
+  const stock = { id: 'sheet 1', kind: 'sheet', width: 500, height: 1000, cost: 1 } as const;
+  const pieces = [true, false].map((mayTurn) => ({ id, width: mayTurn ? 480 : 350, height: mayTurn ? 380 : 470, count: 1, mayTurn })); // prettier-ignore
+  const board = planBoard({ board: 'Moss', isPriced: false, ask: { pieces, stock: [stock], kerf: 0, trim: 0, aim: 'cost', seed: 1 } }, { goOn: () => false })!; // prettier-ignore
+  const [sheet] = board.plan.sheets;
+  for (const turned of [false, true]) {
+    const plan = {
+      ...board.plan,
+      sheets: [{ ...sheet!, pieces: sheet!.pieces.map((piece) => ({ ...piece, turned })) }],
+    };
+    const one: Case = { plans: { title: 'Ferns', boards: [{ ...board, plan }], unplanned: [] }, showing: { unit: 'mm', inchStep: 16, metricStep: 0.5 } }; // prettier-ignore
+    const [text] = [...(await textsOf(one, 'sheet-drawings')).values()];
+    const own = readDrawing(text!).marks.filter(({ group, name }) => group.startsWith('piece-') && name === 'text');
+    expect(own.map(({ words }) => words).filter((words) => words === id)).toHaveLength(2);
+    expect(own.filter(({ given }) => given['transform'] !== undefined)).toEqual([]);
+  }
+});
+
+function pointsOf(d: string): { readonly x: number; readonly y: number }[] {
+  return [...d.matchAll(/([-\d.]+) ([-\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
+}
+
+/** About as wide as its letters are in a plain type. */
+function boxOfText({ given, words }: Mark): Box {
+  const [x, y, size] = [Number(given['x']), Number(given['y']), Number(given['font-size'])];
+  const half = (0.5 * size * [...words].length) / 2;
+  const flat = { left: x - half, right: x + half, bottom: y - 0.7 * size, top: y };
+  const turn = /rotate\(-90 ([\d.]+) ([\d.]+)\)/.exec(given['transform'] ?? '');
+  if (!turn) return flat;
+  const [cx, cy] = [Number(turn[1]), Number(turn[2])];
+  // Anticlockwise by a quarter, y downward: (dx, dy) goes to (dy, -dx).
+  return { left: cx + flat.bottom - cy, right: cx + flat.top - cy, bottom: cy - (flat.right - cx), top: cy - (flat.left - cx) }; // prettier-ignore
+}
+
 function expectBox(found: Box, wanted: Box): void {
   for (const side of ['left', 'right', 'bottom', 'top'] as const) expect(Math.abs(found[side] - wanted[side])).toBeLessThanOrEqual(1.5e-6); // prettier-ignore
+}
+
+/** An element as it is drawn, with what it has from the groups round it. */
+interface Mark {
+  readonly group: string;
+  readonly name: string;
+  readonly given: Readonly<Record<string, string>>;
+  words: string;
 }
 
 interface Group {
@@ -111,6 +221,8 @@ function readDrawing(text: string) {
   const groups = new Map<string, Group>();
   const titles = new Map<string, string>();
   const open: string[] = [];
+  const marks: Mark[] = [];
+  const inherited: Record<string, string>[] = [];
   let size: readonly string[] = [];
   let viewBox: readonly number[] = [];
   let current = '';
@@ -136,7 +248,13 @@ function readDrawing(text: string) {
       size = [given['width']!, given['height']!];
       viewBox = given['viewBox']!.split(' ').map(Number);
     }
-    if (name === 'g') open.push(given['id'] ?? id);
+    const { transform, 'font-size': size0 } = inherited.at(-1) ?? {};
+    const own = { ...(transform === undefined ? {} : { transform }), ...(size0 === undefined ? {} : { 'font-size': size0 }), ...given }; // prettier-ignore
+    marks.push({ group: id, name, given: own, words: '' });
+    if (name === 'g') {
+      open.push(given['id'] ?? id);
+      inherited.push(own);
+    }
     const [x, y, width, height] = ['x', 'y', 'width', 'height'].map((key) => Number(given[key]));
     if (name === 'rect') groupOf(id).rects.push({ left: x!, right: x! + width!, bottom: y!, top: y! + height! });
     if (name === 'path') groupOf(id).paths.push(given['d']!);
@@ -144,12 +262,18 @@ function readDrawing(text: string) {
   parser.on('text', (words) => {
     const id = open.at(-1) ?? '';
     if (current === 'title' && !titles.has(id)) titles.set(id, words);
-    if (current === 'text') groupOf(id).texts.push(words);
+    if (current === 'text') {
+      groupOf(id).texts.push(words);
+      marks.at(-1)!.words = words;
+    }
   });
   parser.on('closetag', ({ name }) => {
     current = '';
-    if (name === 'g') open.pop();
+    if (name === 'g') {
+      open.pop();
+      inherited.pop();
+    }
   });
   parser.write(text).close();
-  return { size, viewBox, groups, titles };
+  return { size, viewBox, groups, titles, marks };
 }

@@ -6,6 +6,7 @@ import type { PlannedSheet } from '../../../src/core/sheets/plan';
 import { sizeText, type Showing } from '../../../src/core/units';
 import { windowsOnSheet } from '../../../src/core/sheets/windows-on-sheet';
 import { overlaps } from '../../../src/outputs/paper/room';
+import { planBoard } from '../../../src/core/sheets/planned-board';
 import { makeSheetPapers } from '../../../src/outputs/sheets/sheet-papers';
 import { fonts } from '../contexts';
 import { boxOfWords, crossedWords, overlappingWords } from '../crossed-words';
@@ -152,17 +153,30 @@ describe('a plan on paper', () => {
     const [board] = one.plans.boards;
     expect(board!.plan.sheets).toHaveLength(3);
     expect(alikeSheets(board!.plan.sheets).map(({ places }) => places)).toEqual([[0, 1], [2]]);
-    expect(pages.map(textOf).join(' ')).toContain('2 sheets like this. The numbers of the pieces are, in the same order, of sheet 2 5 to 8.'); // prettier-ignore
+    expect(pages.map(textOf).join(' ')).toContain('2 sheets like this. Make each cut on all of them before the guide is moved. The numbers of the pieces are, in the same order, of sheet 2: 5 to 8.'); // prettier-ignore
   });
 
   it('says what to fetch, what it costs, and what is not planned', async () => {
     const text = textOf((await pagesOf(named('sheets that are cut alike')))[0]!);
     expect(text).toContain('3 new sheets, 32 x 40 in 25.50');
+    // The first two are cut together, so that their settings count once.
+    expect(text).toContain('8 cuts, 4 settings of the guide. Sheets 3840.00 sq in: pieces 3200.00 sq in, kept 640.00 sq in, waste 0.00 sq in.'); // prettier-ignore
+    expect(text).not.toContain('All boards together');
     const other = named('three jobs, trimmed and sawn');
     const first = textOf((await pagesOf(other))[0]!);
     expect(first).toContain('Trim 1/4 in all round; a cut takes ≈ 1/8 in');
     expect(first).toContain('Jobs: 1 Sea chart; 2 Nine linocuts; 3 Fern.');
     expect(first).toMatch(/Not planned, since no sheets of it are listed: .*Backing/);
+  });
+
+  it('says what all boards cost together, or which has no price', async () => {
+    const [board] = named('sheets that are cut alike').plans.boards;
+    const first = async (isPriced: boolean) => {
+      const boards = [board!, { ...board!, board: 'Moss', isPriced }];
+      return textOf((await pagesOf({ ...named('sheets that are cut alike'), plans: { title: 'Charts', boards, unplanned: [] } }))[0]!); // prettier-ignore
+    };
+    expect(await first(true)).toContain('All boards together: 51.00.');
+    expect(await first(false)).toContain('All boards together: no sum, since there is no price of Moss.');
   });
 
   it('lists every job however many, and leaves no caution and no row alone on a page', async () => {
@@ -181,7 +195,7 @@ describe('a plan on paper', () => {
   it('is to scales that rules have, and shows windows where they are cut', async () => {
     const one = named('one job in inches');
     for (const { alike, page } of drawn(one, await pagesOf(one))) {
-      expect([1, 2, 4, 8, 12, 16]).toContain(Math.round(1 / scaleOf(page)));
+      expect([1, 2, 4, 5, 6, 8, 10, 12, 16]).toContain(Math.round(1 / scaleOf(page)));
       const { x, y, scale } = cornerOf(page, alike.sheet);
       for (const { piece, box, turned } of alike.sheet.pieces) {
         for (const window of piece.from?.windows ?? []) {
@@ -211,6 +225,40 @@ describe('a plan on paper', () => {
       }
     }
   });
+
+  it('draws a crowded sheet as large as the page has room for, with every number and every step', async () => {
+    // Many with windows, by a saw, out of one sheet: at 1:8 as good as none of their numbers had room.
+    const crowded = (
+      stock: { readonly width: number; readonly height: number },
+      width: number,
+      height: number,
+    ): Case => {
+      const box = { left: width / 4, right: (3 * width) / 4, bottom: height / 4, top: (3 * height) / 4 };
+      const from = { job: 0, title: 'Shell', kind: 'mat', name: 'Mat layer 1', windows: [{ name: 'A', title: 'A', box, isRectangle: true }] } as const; // prettier-ignore
+      const pieces = [{ id: 'Shell', width, height, count: 110, mayTurn: true, from }];
+      const ask = { pieces, stock: [{ id: 'sheet 1', kind: 'sheet', cost: 1, ...stock }], kerf: 3.175, trim: 6.35, aim: 'cost', seed: 1 } as const; // prettier-ignore
+      const board = planBoard({ board: 'White', isPriced: false, ask }, { goOn: (rounds) => rounds < 2000 });
+      return { plans: { title: 'Shells', boards: [board!], unplanned: [] }, showing: { unit: 'in', inchStep: 16, metricStep: 0.5 } }; // prettier-ignore
+    };
+    // Upright there is room for 1:5, and for a sheet of 60 x 40 in for 1:10 only.
+    for (const [one, scaled, lies] of [
+      [crowded({ width: 812.8, height: 1016 }, 50.8, 76.2), 5, false],
+      [crowded({ width: 1524, height: 1016 }, 76.2, 101.6), 8, true],
+    ] as const) {
+      for (const { alike, page } of drawn(one, await pagesOf(one))) {
+        expect([Math.round(1 / scaleOf(page)), page.width > page.height]).toEqual([scaled, lies]);
+        expect(textOf(page)).not.toMatch(/Too small|Without a circle/);
+        const { x, y, scale } = cornerOf(page, alike.sheet);
+        const bold = page.words.filter(({ font }) => /Semi|Bold/.test(font));
+        for (const { box, number } of alike.sheet.pieces) {
+          const at = { left: x + box.left * scale, right: x + box.right * scale, bottom: y + box.bottom * scale, top: y + box.top * scale }; // prettier-ignore
+          const own = bold.filter(({ text }) => text === String(number)).map(boxOfWords);
+          expect(own.some(({ left, right, bottom, top }) => left > at.left && right < at.right && bottom > at.bottom && top < at.top)).toBe(true); // prettier-ignore
+        }
+        expect([...crossedWords(page), ...overlappingWords(page)]).toEqual([]);
+      }
+    }
+  }, 60_000);
 
   it('tells of a mat with several windows beside them', async () => {
     const one = named('nine windows in one mat');

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { boardAsks, type SheetsChoice } from '../../../src/core/sheets/board-asks';
 import { cutLines } from '../../../src/core/sheets/cut-lines';
-import { cutFirstWords, keepDropWords } from '../../../src/core/sheets/drop-words';
+import { cutFirstWords, falloutWords, keepFalloutWords } from '../../../src/core/sheets/fallout-words';
 import { planBoard } from '../../../src/core/sheets/planned-board';
 import { readStock } from '../../../src/core/sheets/read-stock';
 import { sheetWords, stepRows } from '../../../src/core/sheets/sheet-words';
@@ -18,7 +18,7 @@ const mat = (title: string, frame: string, picture: string, shape: 'rectangle' |
   planned({ title, pictures: [{ size: picture }], frame: { size: frame }, mat: { layers: [{ board: 'Moss', thickness: '1/16 in' }] }, windows: { kind: 'window', picture: 1, shape }, package: { mountBoard: { without: true } } }); // prettier-ignore
 
 /** Two large mats that are a sheet each, and two small ones that come out of their windows. */
-function drops(shape: 'rectangle' | 'oval' = 'rectangle') {
+function nested(shape: 'rectangle' | 'oval' = 'rectangle') {
   const list = readStock('board,width,height\nMoss,20 in,24 in\n');
   const stock = list.ok ? list.value : [];
   const jobs = [
@@ -34,7 +34,7 @@ function drops(shape: 'rectangle' | 'oval' = 'rectangle') {
 
 describe('what falls out of a window', () => {
   it('is told with the window that is cut first, by the copy of its mat', () => {
-    const board = drops();
+    const board = nested();
     const kinds = board.plan.sheets.map(({ stock }) => stock.kind);
     expect(kinds).toEqual(['sheet', 'sheet', 'fallout', 'fallout']);
     expect(board.plan.sheets.map((_, place) => cutFirstWords(board, [place], SHOWING))).toEqual([
@@ -47,9 +47,9 @@ describe('what falls out of a window', () => {
   });
 
   it('is kept, as the sheet of its mat says, though nothing is cut off that', () => {
-    const board = drops();
+    const board = nested();
     expect(board.plan.sheets[0]!.steps).toEqual([]);
-    expect(board.plan.sheets.map((_, place) => keepDropWords(board, [place]))).toEqual([
+    expect(board.plan.sheets.map((_, place) => keepFalloutWords(board, [place]))).toEqual([
       'Keep what falls out of window A of piece 1, which is sheet 3.',
       'Keep what falls out of window A of piece 2, which is sheet 4.',
       '',
@@ -57,17 +57,28 @@ describe('what falls out of a window', () => {
     ]);
   });
 
-  it('is told the same of a plan that was sent elsewhere', () => {
-    const sent = JSON.parse(JSON.stringify(drops())) as ReturnType<typeof drops>;
-    expect(cutFirstWords(sent, [3], SHOWING)).toBe(cutFirstWords(drops(), [3], SHOWING));
+  it('is told together where no piece comes from it and it is of one size, with how many there are', () => {
+    const list = readStock('board,width,height\nMoss,32 in,40 in\n');
+    const names = ['Heron', 'Owl', 'Kite', 'Wren', 'Lark'];
+    const jobs = [...names.map((name) => mat(name, '16 x 20 in', '12 x 16 in')), mat('Gull', '18 x 20 in', '14 x 16 in')]; // prettier-ignore
+    const { asks } = boardAsks(jobs, { ...CHOICE, stock: list.ok ? list.value : [] });
+    const board = planBoard(asks[0]!, { goOn: (rounds) => rounds < 200 })!;
+    expect(falloutWords(board, SHOWING)).toBe(
+      'Falls out of windows and is kept: 5 of 11 3/4 x 15 3/4 in (window A of 1 Heron: Mat layer 1, window A of 2 Owl: Mat layer 1, window A of 3 Kite: Mat layer 1 and 2 more); 13 3/4 x 15 3/4 in (window A of 6 Gull: Mat layer 1).',
+    );
   });
 
-  it('is a drop with its bevels round it until they are off', () => {
-    const board = drops();
+  it('is told the same of a plan that was sent elsewhere', () => {
+    const sent = JSON.parse(JSON.stringify(nested())) as ReturnType<typeof nested>;
+    expect(cutFirstWords(sent, [3], SHOWING)).toBe(cutFirstWords(nested(), [3], SHOWING));
+  });
+
+  it('has its bevels round it until they are off', () => {
+    const board = nested();
     const sheet = board.plan.sheets[2]!;
     // The window is 11 3/4 x 15 3/4 in: the picture less 1/8 in at each side. A bevel of 45° runs 1/16 in.
-    expect(stepRows(sheet, SHOWING)[0]).toEqual(['1', 'cut the bevel off, 1/16 in', 'all round', 'the drop, 11 7/8 in x 15 7/8 in', '']); // prettier-ignore
-    expect(stepRows(sheet, SHOWING)[1]![3]).toBe('the drop, 11 3/4 in x 15 3/4 in');
+    expect(stepRows(sheet, SHOWING)[0]).toEqual(['1', 'cut the bevel off, 1/16 in', 'all round', 'the fallout, 11 7/8 in x 15 7/8 in', '']); // prettier-ignore
+    expect(stepRows(sheet, SHOWING)[1]![3]).toBe('the fallout, 11 3/4 in x 15 3/4 in');
     const [left, top, right, bottom] = cutLines(sheet.steps[0]!, 0);
     const { width, height } = sheet.stock;
     const near = (found: number, wanted: number) => expect(found).toBeCloseTo(wanted, 9);
@@ -93,11 +104,11 @@ describe('what falls out of a window', () => {
   });
 
   it('of an oval is the largest rectangle in it, in whole steps of the rule, and told where it lies', () => {
-    const board = drops('oval');
+    const board = nested('oval');
     expect(board.plan.sheets.map(({ stock }) => stock.kind)).toEqual(['sheet', 'sheet', 'fallout', 'fallout']);
     const { stock, steps } = board.plan.sheets[2]!;
     const { x, y } = stock.window!.within!;
-    // The opening is an ellipse of 11 3/4 x 15 3/4 in, round the middle of a drop that is larger by its bevel of 1/16 in.
+    // The opening is an ellipse of 11 3/4 x 15 3/4 in, round the middle of a fallout that is larger by its bevel of 1/16 in.
     const [a, b] = [(11.75 / 2) * IN, (15.75 / 2) * IN];
     const middle = { x: a + IN / 16, y: b + IN / 16 };
     const far = [x, x + stock.width].map((at) => Math.abs(at - middle.x) / a);
