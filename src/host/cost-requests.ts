@@ -18,6 +18,7 @@ export const boardsUsed: z.ZodType<PlainBoardsUsed> = z
           z.strictObject({
             size: z.strictObject({ width: side, height: side }),
             count: z.int().min(1).max(1_000_000),
+            isRemnant: z.literal(true).optional(),
             /** Digits as an amount has them at the most. */
             price: z
               .string()

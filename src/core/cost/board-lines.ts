@@ -108,8 +108,11 @@ function byWholeSheets({ job, shelf, made, showing, prices }: LinesAsk, group: r
 function bySheetsPlanned(ask: LinesAsk, { board, sheets, areas }: BoardUsed, job: number): Line {
   const { prices, showing } = ask;
   const own = squareMm(areas[job] ?? 0);
-  const told = ({ size, count, price = NO_MONEY }: UsedSheets) =>
-    `${counted(count, 'sheet')} of “${board}”, ${sizeText(size, showing)}, at ${priceText(price, prices.currency)}`;
+  const told = ({ size, count, isRemnant, price = NO_MONEY }: UsedSheets) => {
+    const sheet = `${counted(count, isRemnant ? 'remnant' : 'sheet')} of “${board}”, ${sizeText(size, showing)}`;
+    if (isRemnant) return `${sheet}, that ${count === 1 ? 'is' : 'are'} paid for already`;
+    return `${sheet}, at ${priceText(price, prices.currency)}`;
+  };
   const whole = sumOf(sheets.map(({ price = NO_MONEY, count }) => price.times(count)));
   const [of, waste] = prices.board.sharesWaste
     ? [sumOf(areas.map(squareMm)), 'by area of all pieces cut from that, waste shared']

@@ -48,7 +48,10 @@ describe('boards by a plan of sheets', () => {
   it('cost nothing where they come from a remnant', () => {
     const remnant: StockSheet = { board: 'Soft white', kind: 'remnant', width: 16 * 25.4, height: 20 * 25.4, count: 1 };
     const sheet: StockSheet = { board: 'Soft white', kind: 'sheet', width: 32 * 25.4, height: 40 * 25.4, price: money(11) }; // prettier-ignore
-    expect(matLine(PLAIN_PRICES, boardsOf(plansOf([plain], [remnant, sheet]), plain)).amount!.toFixed(2)).toBe('0.00');
+    const boards = boardsOf(plansOf([plain], [remnant, sheet]), plain);
+    expect(matLine(PLAIN_PRICES, boards)).toMatchObject({ basis: expect.stringMatching(/^1 remnant of “Soft white”, 16 x 20 in, that is paid for already: 100 %/) as string }); // prettier-ignore
+    expect(matLine(PLAIN_PRICES, boards).amount!.toFixed(2)).toBe('0.00');
+    expect(boardsFrom(plainBoards(boards))).toEqual(boards);
   });
 
   it('are the same once they were sent as plain data', () => {
