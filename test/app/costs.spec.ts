@@ -230,6 +230,61 @@ test('a file is told its faults by line, and a list at odds with itself says so 
   await button(page, 'Keep').click();
   await expect(row(page, 'Margin')).toContainText('margin 20 % = markup 25 %');
   await expect(row(page, 'Markup')).toHaveCount(0);
+  await expect(page.getByRole('status').filter({ hasText: 'in your price list' })).toHaveText('“Margin” is in your price list, in the place of “Markup”, 100 %. “Take the last change back” brings that again.'); // prettier-ignore
+  await button(page, 'Take the last change back').click();
+  await expect(row(page, 'Markup')).toContainText('markup 100 % = margin 50 %');
+});
+
+test('a row that is at odds with the others is refused at its field, which says what would be right', async ({
+  folder,
+  openProgram,
+}) => {
+  const { page } = await start(folder, openProgram);
+  await takeDemo(page);
+  await panel(page).getByRole('button', { name: /^Rounding / }).click(); // prettier-ignore
+  await dialog(page).getByLabel('Rule').fill('up to 0.003');
+  await button(page, 'Keep').click();
+  await expect(dialog(page)).toContainText('EUR has 2 decimals (ISO 4217), and nothing can be rounded to 0.003; the least is 0.01.'); // prettier-ignore
+  await dialog(page).getByLabel('Rule').fill('up to 0.05');
+  await button(page, 'Keep').click();
+  await expect(row(page, 'Total')).toBeVisible();
+
+  const charge = async (how: string) => {
+    await panel(page).getByRole('button', { name: /^Board charged / }).click(); // prettier-ignore
+    await dialog(page).getByLabel('Choice').selectOption(how);
+    await button(page, 'Keep').click();
+  };
+  await charge('by area');
+  await button(page, 'Add to Boards and moulding').click();
+  await dialog(page).getByLabel('Amount').fill('12.40');
+  await button(page, 'Keep').click();
+  await expect(row(page, 'Total')).toBeVisible();
+  // A price for an area is of no use by united inches; its row has the field to mend it.
+  await charge('by united inches');
+  await panel(page).getByRole('button', { name: /^Board 12\.40/ }).click(); // prettier-ignore
+  const per = dialog(page).getByLabel('Per', { exact: true });
+  await expect(per).toHaveValue('m2');
+  await expect(per.getByRole('option')).toHaveText(['united in', 'm2']);
+  await expect(dialog(page)).toContainText('a price for m2 has no use then; it would be for united in');
+  await dialog(page).getByLabel('Amount').fill('0.35');
+  await button(page, 'Keep').click();
+  await expect(dialog(page)).toBeVisible();
+  await per.selectOption('united in');
+  await button(page, 'Keep').click();
+  // 16 + 20 at 0.35.
+  await expect(row(page, 'Mat layer 1')).toContainText('12.60');
+});
+
+test('a price list that can’t be read says that, and nothing of what it would hold', async ({
+  folder,
+  openProgram,
+}) => {
+  await mkdir(join(folder, '.state', 'matwright'), { recursive: true });
+  await writeFile(join(folder, '.state', 'matwright', 'prices.csv'), 'what,value\ncurrency,EUR\nmargin,oops\n');
+  const { page } = await start(folder, openProgram);
+  await expect(panel(page)).toContainText('“oops”');
+  await expect(stage(page)).toContainText('The price list can’t be read');
+  await expect(panel(page)).not.toContainText('No row says the currency');
 });
 
 test('two windows lose nothing of one another', async ({ folder, openProgram }) => {
