@@ -34,7 +34,7 @@ export const boardsUsed: z.ZodType<PlainBoardsUsed> = z
   .max(MANY);
 
 export const costPapersOptions: z.ZodType<CostPapersOptions> = z.strictObject({
-  how: z.enum(['by itself', 'compared', 'against custom']),
+  how: z.enum(['by itself', 'together', 'compared', 'against custom']),
   moulding: words.optional(),
   only: z
     .array(z.enum(['proposal', 'proposal-without-prices', 'cost-sheet']))

@@ -1,5 +1,6 @@
 /** Costs on the screen: the user's price list, the sheet by it, variants side by side, and papers with prices or without. */
 import AxeBuilder from '@axe-core/playwright';
+import { execFileSync } from 'node:child_process';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
@@ -144,6 +145,36 @@ test('two jobs stand side by side, and ready-made against made to size @desktop'
     /^Made to size of “Ash”, 16 x 20 in$/,
   ]);
   await expect(row(page, 'Frame')).toHaveText(/18\.00\s*13\.20 \(−4\.80\)/);
+});
+
+test('several jobs together have the sum that the terminal has, on the screen and in the proposal @desktop', async ({
+  folder,
+  openProgram,
+}) => {
+  const { page, desktop } = await start(folder, openProgram);
+  await takeDemo(page);
+  await panel(page).getByText('Together', { exact: true }).click();
+  await expect(stage(page)).toContainText('Add another job');
+  if (desktop) await desktop.act('answer', { canceled: false, filePaths: [join(folder, 'double.json')] });
+  await button(page, 'Add a job…').click();
+  if (!desktop) {
+    await dialog(page).getByRole('button', { name: 'double.json' }).click();
+    await button(page, 'Add it').click();
+  }
+  // One sheet of 32 x 40 in gives the three boards: a third of 11.00 and two thirds of it.
+  await expect(stage(page).getByRole('row', { name: /^Mat layer 1/ })).toHaveText([/3\.67/, /7\.33/]);
+  const files = ['--shelf', join(folder, '.state', 'matwright', 'shelf.csv'), '--prices', 'resources/prices.csv'];
+  const jobs = [join(folder, 'plain.json'), join(folder, 'double.json')];
+  const out = execFileSync(process.execPath, ['src/launch/cli.mjs', 'cost', ...jobs, ...files], { encoding: 'utf8' });
+  const told = /^2 jobs together: EUR \d+\.\d\d$/m.exec(out)![0];
+  await expect(stage(page).getByRole('status')).toHaveText(told);
+  await button(page, 'Papers…').click();
+  await button(page, 'Write them').click();
+  await expect(dialog(page)).toContainText('One file was written');
+  const { pages } = readPdf(await readFile(join(folder, 'plain-fern-proposal.pdf')));
+  const said = pages.flatMap((one) => one.words.map(({ text }) => text)).join(' ');
+  expect(said).toContain('What you get: 2 frames');
+  expect(said).toContain(told);
 });
 
 test('a plan of the sheets is what boards are charged by', async ({ folder, openProgram }) => {

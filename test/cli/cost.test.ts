@@ -119,6 +119,13 @@ describe('several jobs', () => {
     expect(out).toMatch(/Openings +4\.00 +4\.00 \(same\)\n/);
   });
 
+  it('of different pictures are no variants, and it says how they are told together', async () => {
+    const { code, err } = await runHere(['cost', CHART, FERN, ...BOTH, '--compare']);
+    expect([code, err.includes('[variants-differ]')]).toEqual([0, true]);
+    expect((await runHere(['cost', job, job, ...GIVEN, '--compare'])).err).toBe('');
+    expect((await runHere(['cost', CHART, FERN, ...BOTH])).err).not.toContain('variants-differ');
+  });
+
   it('say of which file a problem is', async () => {
     const wrong = await file('wrong.json', jobText({ pictures: [{ size: '8 x 10 in' }], frame: { size: '6 x 6 in' } }));
     const { ok, problems } = await data([job, wrong, ...GIVEN], 1);

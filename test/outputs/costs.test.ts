@@ -146,9 +146,13 @@ describe('the proposal', () => {
     expect(together).toContain('What you get: 2 frames');
     expect(together).toContain(`2 jobs together: at least EUR ${sum.toFixed(2)}`);
     expect(wordsOf(await proposal(context, false, false))).not.toContain('together');
-    const choice = wordsOf(await proposal(context));
+    const choice = wordsOf(await proposal(costs([SOFT, FERN])));
     expect(choice).toContain('2 variants to choose from');
     expect(choice).not.toContain('together');
+    // Held beside one another, but of different pictures: nobody chooses between them.
+    const compared = wordsOf(await proposal(context));
+    expect(compared).toContain('What you get: 2 frames, side by side');
+    expect(compared).not.toMatch(/together|choose/);
   });
 
   it('shows each variant to the scale that it says, from the front', async () => {

@@ -20,7 +20,8 @@ export async function findCosts(
   world: World,
 ): Promise<CostsFound | NoJob> {
   const { compare, againstCustom, moulding } = options;
-  const how = againstCustom ? 'against custom' : compare ? 'compared' : 'by itself';
+  const several = names.length > 1 ? 'together' : 'by itself';
+  const how = againstCustom ? 'against custom' : compare ? 'compared' : several;
   const wrong = countProblems(names.length, how);
   if (wrong.length > 0) return { ok: false, code: 2, problems: wrong };
   // What is wrong with a job is told before anything beside it.

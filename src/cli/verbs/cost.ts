@@ -19,13 +19,14 @@ export const cost: Verb<CostOptions> = {
   summary: 'tell what framing jobs cost, line by line, with the basis of each',
   more: `Boards, glazing, moulding or frame, fixings, openings, labour, overhead, markup or margin, rounding
 and taxes, by your own prices and rules (resources/prices.md) and the prices of your shelf. Several
-jobs share the sheets that their boards are cut from, and have a sum; with --compare they stand side
-by side as variants of one. What has no price is "not counted", never nothing. Prices are in one
-currency, and no amount is ever rounded but where the sheet says so.`,
+jobs are told together, as those of one order: they share the sheets that their boards are cut from,
+and have a sum. With --compare they stand side by side as variants of one picture, of which one is
+made. What has no price is "not counted", never nothing. Prices are in one currency, and no amount is
+ever rounded but where the sheet says so.`,
   examples: [
     'npm run -s matwright -- cost resources/samples/2-fern-cyanotype.json --shelf resources/shelf.csv --prices resources/prices.csv --moulding "Ash stick"',
     'npm run -s matwright -- cost resources/samples/2-fern-cyanotype.json --shelf resources/shelf.csv --prices resources/prices.csv --against-custom --proposal proposal.pdf',
-    'npm run -s matwright -- cost resources/samples/1-sea-chart.json resources/samples/4-oval-fern.json --shelf resources/shelf.csv --prices resources/prices.csv --compare',
+    'npm run -s matwright -- cost resources/samples/1-sea-chart.json resources/samples/4-oval-fern.json --shelf resources/shelf.csv --prices resources/prices.csv',
   ],
   takesJob: true,
   takesSeveral: true,
@@ -33,7 +34,10 @@ currency, and no amount is ever rounded but where the sheet says so.`,
     shelfOption('what you have, with its prices; without it what the shelf would tell is not counted'),
     pricesOption(),
     new Option('--moulding <name>', 'make the frames of this moulding of the shelf in place of the jobs’ own'),
-    new Option('--compare', 'the jobs are variants: tell them side by side, with what each costs more or less'),
+    new Option(
+      '--compare',
+      'the jobs are variants of one picture: tell them side by side, with what each costs more or less',
+    ),
     new Option('--against-custom', 'one job: ready-made frames of the shelf beside a frame made to size').conflicts('compare'), // prettier-ignore
     new Option('--proposal <file>', 'write a page for the customer as a PDF, jobs or variants side by side'),
     new Option('--without-prices', 'leave prices off that page'),

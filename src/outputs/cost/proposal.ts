@@ -24,7 +24,7 @@ import { frontsBlock } from './front-drawing';
 
 export interface ProposalChoice {
   readonly withPrices: boolean;
-  /** True where one of them is chosen; else all are bought, and have a sum. */
+  /** True where they are held beside one another; else all are bought, and have a sum. */
   readonly isCompared: boolean;
 }
 
@@ -81,12 +81,14 @@ function lotBlocks(
     side(lot.map(of)).map((cells, index) => row(cells, style, index === 0 ? 'marked' : 'plain'));
   const fronts = lot.map(({ layout, made }) => ({ layout, moulding: made.moulding }));
   const names = variants.length > 1 ? [row(['', ...lot.map(({ name }) => name)], BOLD)] : [];
+  const jobs = variants.map(({ job }) => job);
+  const heading = offerHeading(jobs, isCompared);
   const all = [
     ...rows((variant) => offerRows(variant, showing), PLAIN),
     ...(withPrices ? unparted(rows(({ sheet }) => paidRows(sheet), BOLD)) : []),
   ];
   return [
-    ...(isFirst ? [headingBlock(offerHeading(variants.length, isCompared))] : []),
+    ...(isFirst ? [headingBlock(heading)] : []),
     frontsBlock(fronts, { first: LABEL, each }, TALLEST, showing),
     ...names.map((block) => ({ ...block, withNext: true })),
     ...all.map((block) => ({ ...block, again: names })),

@@ -22,6 +22,12 @@ function plansOf(jobs: readonly (typeof plain & { readonly copies?: number })[],
   return boardAsks(jobs, choice).asks.map((ask) => planBoard(ask, { goOn: (rounds) => rounds < 500 })!);
 }
 
+/** Codes of what is told of costs that could be reckoned. */
+function toldOf(made: ReturnType<typeof makeCosts>): string[] {
+  must(made);
+  return made.problems.map(({ code }) => code);
+}
+
 function matLine(rows: readonly string[], boards: ReturnType<typeof boardsOf>) {
   const prices = pricesOf(...rows);
   const made = must(makeCosts({ how: 'by itself', jobs: [plain], shelf, prices, boards }));
@@ -67,6 +73,18 @@ describe('variants', () => {
     const made = must(makeCosts({ how: 'compared', jobs: [plain, half, plain], shelf, prices }));
     expect(made.names).toEqual(['Lady fern (1)', 'Half as large', 'Lady fern (2)']);
     expect(made.isCompared).toBe(true);
+  });
+
+  it('of one picture are that; jobs of others are told apart from them, whatever they are called', () => {
+    const prices = pricesOf(...PLAIN_PRICES);
+    const codes = (...jobs: (typeof plain)[]) => toldOf(makeCosts({ how: 'compared', jobs, shelf, prices }));
+    const renamed = planned({ ...PLAIN, title: 'On grey', mat: { layers: [{ board: 'Mount' }] } });
+    expect(codes(plain, renamed)).toEqual([]);
+    expect(codes(plain, half)).toEqual(['variants-differ']);
+    const other = planned({ ...PLAIN, pictures: [{ title: 'Royal fern', size: '8 x 10 in' }] });
+    expect(codes(plain, other)).toEqual(['variants-differ']);
+    const together = makeCosts({ how: 'together', jobs: [plain, half], shelf, prices });
+    expect([together.problems, together.ok && together.value.isCompared]).toEqual([[], false]);
   });
 
   it('of one job alone are refused', () => {
