@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { CostPapersOptions } from '../bridge';
 import type { PlainBoardsUsed } from '../core/cost/boards-used';
+import { LONGEST } from '../core/cost/read-value';
 import { LARGEST } from '../core/job/reader';
 import { showing } from './sheet-requests';
 
@@ -42,5 +43,6 @@ export const costPapersOptions: z.ZodType<CostPapersOptions> = z.strictObject({
     .max(3)
     .refine((kinds) => new Set(kinds).size === kinds.length, 'each kind of paper is made once'),
   paper: z.enum(['letter', 'legal', 'tabloid', 'a4', 'a3']),
+  customer: z.string().max(LONGEST).optional(),
   showing,
 });

@@ -222,6 +222,31 @@ test('a proposal without prices holds no amount, one with prices the total, and 
   await expect(dialog(page)).toContainText('3 files were written');
 });
 
+test('a proposal has shop and customer at its head, which nobody has to give @desktop', async ({
+  folder,
+  openProgram,
+}) => {
+  const { page } = await start(folder, openProgram);
+  await takeDemo(page);
+  for (const text of ['Village library', 'Mill Lane 4, Fernham']) {
+    await button(page, 'Add to Your shop').click();
+    await dialog(page).getByLabel('Text').fill(text);
+    await button(page, 'Keep').click();
+    await expect(panel(page).getByRole('listitem').filter({ hasText: text })).toBeVisible();
+  }
+  await button(page, 'Papers…').click();
+  await dialog(page).getByLabel('For', { exact: true }).fill('The school by the harbour');
+  await button(page, 'Write them').click();
+  await expect(dialog(page)).toContainText('One file was written');
+  const { pages } = readPdf(await readFile(join(folder, 'plain-fern-proposal.pdf')));
+  const said = pages.flatMap((one) => one.words.map(({ text }) => text)).join(' ');
+  for (const text of ['Village library', 'Mill Lane 4, Fernham', 'For The school by the harbour']) expect(said).toContain(text); // prettier-ignore
+  await button(page, 'Done').click();
+  // Of this job it is offered again.
+  await button(page, 'Papers…').click();
+  await expect(dialog(page).getByLabel('For', { exact: true })).toHaveValue('The school by the harbour');
+});
+
 test('a file is told its faults by line, and a list at odds with itself says so at its row', async ({
   folder,
   openProgram,

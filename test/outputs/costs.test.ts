@@ -99,6 +99,21 @@ describe('the proposal', () => {
     for (const words of ['Offer holds until', 'Date', 'Signature']) expect(text).toContain(words);
   });
 
+  it('has the shop and the customer at its head where they are given, and neither else', async () => {
+    const context = costs([FERN]);
+    const shop = { name: 'Village library', address: 'Mill Lane 4, Fernham' };
+    const { pages } = await proposal({ ...context, head: { shop, customer: 'The school by the harbour' } });
+    const [first] = pages;
+    const words = first!.words.map(({ text }) => text).join(' ');
+    for (const told of ['Village library', 'Mill Lane 4, Fernham', 'For The school by the harbour']) expect(words).toContain(told); // prettier-ignore
+    // Over what the customer gets.
+    const up = (text: string) => boxOfWords(first!.words.find((word) => word.text.startsWith(text))!).bottom;
+    expect(up('Village')).toBeGreaterThan(up('What you get'));
+    expect(wordsOf(await proposal(context))).not.toMatch(/library|For /);
+    const made = await makeProposal({ ...context, head: { shop: {}, customer: 'Fern 🌿' } }, { withPrices: true, isCompared: false }); // prettier-ignore
+    expect(made.problems.map(({ code, at }) => `${code} ${at}`)).toEqual(['letters-not-printed customer']);
+  });
+
   it('has the price, each tax and the sum as the cost sheet has them', async () => {
     const context = costs([FERN]);
     const [{ sheet }] = context.variants as [CostsOnPaper['variants'][number]];

@@ -1,6 +1,7 @@
 /** Finds the jobs, the shelf and the price list that were named, and reckons what is asked of them. */
 import { countProblems, type CostWay } from '../../core/cost/compare';
 import { makeCosts, type CostsAsk, type CostsMade } from '../../core/cost/make-costs';
+import type { Shop } from '../../core/cost/price-list';
 import { good, type Problem } from '../../core/problem';
 import type { CostOptions } from './cost-options';
 import { understandJob, type NoJob } from '../read-job';
@@ -11,6 +12,7 @@ import { findPrices } from './prices-option';
 
 export interface CostsFound extends CostsMade {
   readonly ok: true;
+  readonly shop: Shop;
   readonly problems: readonly Problem[];
 }
 
@@ -33,7 +35,7 @@ export async function findCosts(
   if (!shelf.ok || !prices.ok) return { ok: false, code: 2, problems: beside };
   const made = makeCosts({ ...found.subject, shelf: shelf.value, prices: prices.value, moulding });
   const problems = [...beside, ...found.problems, ...made.problems];
-  if (made.ok) return { ok: true, ...made.value, problems };
+  if (made.ok) return { ok: true, ...made.value, shop: prices.value.shop, problems };
   // A job for which no frame is there is right as it is; a moulding that is named is not.
   return { ok: false, code: againstCustom && moulding === undefined ? 1 : 2, problems };
 }

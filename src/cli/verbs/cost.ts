@@ -5,7 +5,7 @@ import { costCsv } from '../../core/cost/cost-csv';
 import { totalOf } from '../../core/cost/cost-sheet';
 import { jsonOption } from '../options';
 import { jsonText, problemsText } from '../print/problems';
-import { COST_PAPERS, type CostOptions } from '../cost/cost-options';
+import { COST_PAPERS, misusedWords, type CostOptions } from '../cost/cost-options';
 import { comparedText, costText } from '../cost/cost-text';
 import { findCosts, type CostsFound } from '../cost/find-costs';
 import { writeCostPapers } from '../cost/write-cost-papers';
@@ -41,6 +41,7 @@ ever rounded but where the sheet says so.`,
     new Option('--against-custom', 'one job: ready-made frames of the shelf beside a frame made to size').conflicts('compare'), // prettier-ignore
     new Option('--proposal <file>', 'write a page for the customer as a PDF, jobs or variants side by side'),
     new Option('--without-prices', 'leave prices off that page'),
+    new Option('--for <name>', 'the customer, at the head of that page; your shop stands there by the price list'),
     new Option('--sheet <file>', 'write the cost sheets as a PDF for the shop'),
     new Option('--paper <size>', 'of these pages (default: letter for inches, else a4)').choices(COST_PAPERS),
     new Option('--replace', 'write over files of these names; without it none is ever touched'),
@@ -49,6 +50,8 @@ ever rounded but where the sheet says so.`,
   ],
   async run(world, options, first, more) {
     const { json = false } = options;
+    const misused = misusedWords(options);
+    if (misused.length > 0) return refuse({ code: 2, problems: misused }, json, world);
     const found = await findCosts([first, ...more], options, world);
     if (!found.ok) return refuse(found, json, world);
     const written = await writeCostPapers(found, options, world);

@@ -6,7 +6,20 @@ import type { Job } from '../job/job';
 import { fineText, lengthText, showSetting, sizeText, type Showing } from '../units';
 import type { Costed, CostSheet } from './cost-sheet';
 import { areOfOnePicture } from './one-picture';
+import type { Shop } from './price-list';
 import { amountText, atLeast, percentText } from './price-text';
+
+/** Whose proposal it is and for whom; each is told where it is given. */
+export interface OfferHead {
+  readonly shop: Shop;
+  /** As the user wrote it. */
+  readonly customer?: string | undefined;
+}
+
+/** `For The school by the harbour`. */
+export function customerWords({ customer = '' }: OfferHead): string {
+  return customer.trim() === '' ? '' : `For ${customer.trim()}`;
+}
 
 export type OfferRow = readonly [what: string, value: string];
 

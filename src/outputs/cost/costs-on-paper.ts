@@ -1,6 +1,7 @@
 /** What the papers of costs are made from, and how a page of them is framed. */
 import type { PaperName } from '../../bridge';
 import type { Costed } from '../../core/cost/cost-sheet';
+import type { OfferHead } from '../../core/cost/offer-words';
 import { good, type Result } from '../../core/problem';
 import type { Showing } from '../../core/units';
 import type { Fonts, MakerHooks } from '../context';
@@ -8,7 +9,7 @@ import { drawDocument, type PagePlan } from '../paper/document';
 import { drawBlocks, flow, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { paragraphBlock, type Setting } from '../paper/text-blocks';
-import { lostLetters } from '../template/lost-letters';
+import { lostIn, lostLetters, type Named } from '../template/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 
 export interface Variant extends Costed {
@@ -22,6 +23,8 @@ export interface CostsOnPaper {
   readonly showing: Showing;
   readonly paper: PaperName;
   readonly fonts: Fonts;
+  /** Of papers for the customer. */
+  readonly head?: OfferHead;
 }
 
 interface Heads {
@@ -57,8 +60,18 @@ export async function drawCosts(
   const { bytes, lost } = await drawDocument(pages, heads.title, context.fonts, hooks);
   return good(
     bytes,
-    context.variants.flatMap((variant) => lostLetters(variant, lost)),
+    [...lostIn(namesOf(context), lost), ...context.variants.flatMap((variant) => lostLetters(variant, lost))], // prettier-ignore
   );
+}
+
+/** What shop and customer are called. */
+function namesOf({ head }: CostsOnPaper): Named[] {
+  const { shop, customer = '' } = head ?? { shop: {} };
+  return [
+    { at: 'shop', words: shop.name ?? '' },
+    { at: 'shop address', words: shop.address ?? '' },
+    { at: 'customer', words: customer },
+  ];
 }
 
 /** The title of what all variants are of; where they have several, each stands by its own name. */

@@ -21,6 +21,7 @@ import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks
 import { fractions, type TextStyle } from '../paper/type';
 import { bodyOf, drawCosts, lotsOf, titleBlocks, type CostsOnPaper, type Variant } from './costs-on-paper';
 import { frontsBlock } from './front-drawing';
+import { headBlocks } from './offer-head';
 
 export interface ProposalChoice {
   readonly withPrices: boolean;
@@ -45,6 +46,7 @@ export function makeProposal(
   const { width } = bodyOf(context);
   const setting = { typesetter: openTypesetter(fonts), width };
   const told = [
+    ...headBlocks(context.head, setting),
     ...titleBlocks(context, setting),
     ...lotsOf(variants).flatMap((lot, index) => lotBlocks(context, lot, choice, setting, index === 0)),
   ];

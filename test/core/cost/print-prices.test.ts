@@ -44,6 +44,8 @@ function valueOf(what: PriceWhat): fc.Arbitrary<Value> {
       );
     case 'rounding':
       return fc.record({ way: fc.constantFrom('nearest' as const, 'up' as const), step: amounts(9).filter((step) => step.gt(0)) }).map((rounding) => ({ rounding })); // prettier-ignore
+    case 'text':
+      return texts.map((word) => ({ word }));
     case 'yes or no':
       return fc.boolean().map((yes) => ({ yes }));
     default:
