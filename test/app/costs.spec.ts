@@ -47,9 +47,10 @@ hook,Hook,,,,30 lb,0.35,
 async function start<O extends { readonly page: Page }>(
   folder: string,
   open: (...words: string[]) => Promise<O>,
+  shelf = SHELF,
 ): Promise<O> {
   await mkdir(join(folder, '.state', 'matwright'), { recursive: true });
-  await writeFile(join(folder, '.state', 'matwright', 'shelf.csv'), SHELF);
+  await writeFile(join(folder, '.state', 'matwright', 'shelf.csv'), shelf);
   await writeFile(join(folder, 'plain.json'), JSON.stringify(PLAIN));
   await writeFile(join(folder, 'double.json'), JSON.stringify(DOUBLE));
   const opened = await open(join(folder, 'plain.json'));
@@ -145,6 +146,56 @@ test('two jobs stand side by side, and ready-made against made to size @desktop'
     /^Made to size of “Ash”, 16 x 20 in$/,
   ]);
   await expect(row(page, 'Frame')).toHaveText(/18\.00\s*13\.20 \(−4\.80\)/);
+});
+
+test('variants side by side are never cut: whole columns beside their names, the others by key', async ({
+  folder,
+  openProgram,
+}) => {
+  const more = ['Walnut', 'Elm'].map((name) => `frame,${name} 16x20,16 in,20 in,,,1180.00,\n`).join('');
+  const { page } = await start(folder, openProgram, SHELF + more);
+  await takeDemo(page);
+  await panel(page).getByText('Ready-made', { exact: true }).click();
+  await expect(stage(page).getByRole('columnheader')).toHaveCount(5);
+  const region = stage(page).getByRole('group', { name: 'Side by side' });
+  /** Columns that are whole in sight, and cells that are cut by an edge or by the column that stays. */
+  const sight = () =>
+    region.evaluate((box) => {
+      const room = box.getBoundingClientRect();
+      const rows = [...box.querySelectorAll('tr')].map((one) => [...one.children].map((cell) => {
+        const words = document.createRange();
+        words.selectNodeContents(cell);
+        return words.getBoundingClientRect();
+      })); // prettier-ignore
+      const stays = box.querySelector('th')!.getBoundingClientRect().right;
+      const isIn = ({ left, right }: DOMRect) => left >= stays - 1 && right <= room.right + 1;
+      const isOut = ({ left, right }: DOMRect) => right <= stays + 1 || left >= room.right - 1;
+      const cells = rows.flatMap(([, ...others]) => others);
+      const names = rows.map(([name]) => name!);
+      return {
+        whole: rows[0]!.slice(1).flatMap((cell, index) => (isIn(cell) ? [index + 1] : [])),
+        cut:
+          cells.filter((cell) => !isIn(cell) && !isOut(cell)).length +
+          names.filter(({ left, right }) => left < room.left - 1 || right > stays + 1).length,
+      };
+    });
+  await expect(stage(page)).not.toContainText('in sight');
+  for (const [width, scale, whole] of [[1920, 1, 4], [1280, 1, 4], [900, 1, 2], [1280, 2, 1], [900, 2, 2]] as const) {
+    await page.setViewportSize({ width, height: 800 });
+    await page.evaluate((times) => (document.documentElement.style.fontSize = `${times * 100}%`), scale);
+    const upTo = Array.from({ length: whole }, (_, index) => index + 1);
+    await expect.poll(sight, `${width} px at ${scale}`).toEqual({ whole: upTo, cut: 0 });
+    if (whole === 4) continue;
+    await expect(stage(page)).toContainText(`${whole === 1 ? 'Column 1' : 'Columns 1 to 2'} of 4 in sight`);
+    await region.focus();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(sight).toEqual({ whole: upTo.map((one) => one + 1), cut: 0 });
+    await page.keyboard.press('End');
+    await expect.poll(sight).toEqual({ whole: upTo.map((one) => one + 4 - whole), cut: 0 });
+    await expect(button(page, 'The next column')).toBeDisabled();
+    await page.keyboard.press('Home');
+    await expect.poll(sight).toEqual({ whole: upTo, cut: 0 });
+  } // prettier-ignore
 });
 
 test('several jobs together have the sum that the terminal has, on the screen and in the proposal @desktop', async ({
