@@ -140,6 +140,27 @@ describe('the proposal', () => {
     }
   });
 
+  it('draws to the largest scale of a rule that leaves all on as few pages, each frame with its number', async () => {
+    const jobs = ['12 x 16 in', '14 x 18 in', '16 x 20 in', '16 x 20 in'].map((size) => ({ ...FERN, frame: { size } }));
+    const scaleOf = ({ pages }: ReadDocument) => Number(/from the front, 1 : (\d+)/.exec(wordsOf({ pages }))![1]);
+    for (const [count, ratio] of [[1, 8], [2, 8], [3, 8], [4, 12]] as const) {
+      const document = await proposal(costs(jobs.slice(-count)));
+      expect([count, document.pages.length, scaleOf(document)]).toEqual([count, 1, ratio]);
+      // The next scale of the rule would be more than the page has left: 21 1/8 in high, in as many rows as it needs.
+      const { words } = document.pages[0]!;
+      const foot = boxOfWords(words.find(({ text }) => text.startsWith('Offer holds'))!).bottom;
+      const next = ratio === 12 ? 8 : 4;
+      const wide = 13.125 + 15.125 + 2 * 17.125;
+      const rows = Math.ceil(((count === 4 ? wide : 17.125 * count) * 25.4) / next / 185);
+      expect(21.125 * 25.4 * (Math.max(rows, 1) / next - 1 / ratio)).toBeGreaterThan(foot - 12);
+      // Each outside is there at that scale: 17 1/8 x 21 1/8 in of the last.
+      const across = (17.125 * 25.4) / ratio;
+      expect(lengths(document.pages[0]!.strokes, across, 'lying')).toBe(2 * Math.min(count, 2));
+    }
+    // Metric rules have other scales.
+    expect(scaleOf(await proposal(costs([CHART], 'mm')))).toBe(5);
+  }); // prettier-ignore
+
   it('says what is in no price, of which variant', async () => {
     const text = wordsOf(
       await proposal(costs([SOFT, { ...FERN, title: 'With gold', mat: { layers: [{ board: 'Gold' }] } }])),

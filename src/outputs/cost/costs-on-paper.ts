@@ -6,7 +6,7 @@ import { good, type Result } from '../../core/problem';
 import type { Showing } from '../../core/units';
 import type { Fonts, MakerHooks } from '../context';
 import { drawDocument, type PagePlan } from '../paper/document';
-import { drawBlocks, flow, type Block } from '../paper/flow';
+import { drawBlocks, flowTight, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { paragraphBlock, type Setting } from '../paper/text-blocks';
 import { lostIn, lostLetters, type Named } from '../template/lost-letters';
@@ -41,15 +41,15 @@ export function bodyOf({ paper, showing }: CostsOnPaper) {
   return { size, body, width: body.right - body.left };
 }
 
-/** Rejects with the signal's reason when cancelled. */
+/** @param ways to lay out the same, from the roomiest on. Rejects with the signal's reason when cancelled. */
 export async function drawCosts(
   context: CostsOnPaper,
-  blocks: readonly Block[],
+  ways: readonly (readonly Block[])[],
   { step, ...heads }: Heads,
   hooks: MakerHooks,
 ): Promise<Result<Uint8Array>> {
   const { size, body } = bodyOf(context);
-  const pages = flow(blocks, body.top - body.bottom).map((lot): PagePlan => ({
+  const pages = flowTight(ways, body.top - body.bottom).map((lot): PagePlan => ({
     size,
     step,
     draw: (surface, { number, count }) => {
