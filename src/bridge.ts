@@ -150,6 +150,8 @@ export interface CostPapersOptions {
   readonly moulding?: string | undefined;
   readonly only: readonly CostPaperKind[];
   readonly paper: Exclude<PaperName, 'blank'>;
+  /** At the head of proposals. */
+  readonly customer?: string | undefined;
   readonly showing: Showing;
 }
 

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { CostPapersOptions } from '../bridge';
 import type { PlainBoardsUsed } from '../core/cost/boards-used';
+import { LONGEST } from '../core/cost/read-value';
 import { LARGEST } from '../core/job/reader';
 import { showing } from './sheet-requests';
 
@@ -18,6 +19,7 @@ export const boardsUsed: z.ZodType<PlainBoardsUsed> = z
           z.strictObject({
             size: z.strictObject({ width: side, height: side }),
             count: z.int().min(1).max(1_000_000),
+            isRemnant: z.literal(true).optional(),
             /** Digits as an amount has them at the most. */
             price: z
               .string()
@@ -33,7 +35,7 @@ export const boardsUsed: z.ZodType<PlainBoardsUsed> = z
   .max(MANY);
 
 export const costPapersOptions: z.ZodType<CostPapersOptions> = z.strictObject({
-  how: z.enum(['by itself', 'compared', 'against custom']),
+  how: z.enum(['by itself', 'together', 'compared', 'against custom']),
   moulding: words.optional(),
   only: z
     .array(z.enum(['proposal', 'proposal-without-prices', 'cost-sheet']))
@@ -41,5 +43,6 @@ export const costPapersOptions: z.ZodType<CostPapersOptions> = z.strictObject({
     .max(3)
     .refine((kinds) => new Set(kinds).size === kinds.length, 'each kind of paper is made once'),
   paper: z.enum(['letter', 'legal', 'tabloid', 'a4', 'a3']),
+  customer: z.string().max(LONGEST).optional(),
   showing,
 });

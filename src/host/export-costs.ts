@@ -3,6 +3,7 @@ import type { HostCalls, Reply } from '../bridge';
 import { boardsFrom } from '../core/cost/boards-used';
 import { countProblems } from '../core/cost/compare';
 import { makeCosts, type CostsAsk, type CostsMade } from '../core/cost/make-costs';
+import type { Shop } from '../core/cost/price-list';
 import { readPrices } from '../core/cost/read-prices';
 import { bad, good, isError, type Problem, type Result } from '../core/problem';
 import { parseJobText } from '../core/job/text';
@@ -28,15 +29,16 @@ export async function exportCosts(request: CostsRequest, hooks: PaperHooks): Pro
   if (!free.ok) return free;
   const costs = reckon(request);
   if (!costs.ok) return costs;
-  const { only, paper, showing } = options;
+  const { only, paper, showing, customer } = options;
+  const head = { shop: costs.value.shop, customer };
   return writePapers({ folder, replace }, hooks, async (setup) => {
-    const papers = await makeCostPapers(costs.value, { only, paper, showing, baseName }, setup);
+    const papers = await makeCostPapers(costs.value, { only, paper, showing, baseName, head }, setup);
     if (!papers.ok) return failed('failed', firstOf(papers.problems));
     return done({ files: papers.value, problems: [...costs.value.problems, ...papers.problems] });
   });
 }
 
-type Reckoned = CostsMade & { readonly problems: readonly Problem[] };
+type Reckoned = CostsMade & { readonly problems: readonly Problem[]; readonly shop: Shop };
 
 function reckon(request: CostsRequest): Reply<Reckoned> {
   const shelf = readShelf(request.shelf);
@@ -48,7 +50,7 @@ function reckon(request: CostsRequest): Reply<Reckoned> {
   const { moulding } = request.options;
   const made = makeCosts({ ...found.value, shelf: shelf.value, prices: prices.value, moulding });
   if (!made.ok) return withErrors('The costs can’t be reckoned', made.problems);
-  return done({ ...made.value, problems: [...found.problems, ...made.problems] });
+  return done({ ...made.value, shop: prices.value.shop, problems: [...found.problems, ...made.problems] });
 }
 
 type Subject =

@@ -1,5 +1,6 @@
 /** Costs on the screen: the user's price list, the sheet by it, variants side by side, and papers with prices or without. */
 import AxeBuilder from '@axe-core/playwright';
+import { execFileSync } from 'node:child_process';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
@@ -46,9 +47,10 @@ hook,Hook,,,,30 lb,0.35,
 async function start<O extends { readonly page: Page }>(
   folder: string,
   open: (...words: string[]) => Promise<O>,
+  shelf = SHELF,
 ): Promise<O> {
   await mkdir(join(folder, '.state', 'matwright'), { recursive: true });
-  await writeFile(join(folder, '.state', 'matwright', 'shelf.csv'), SHELF);
+  await writeFile(join(folder, '.state', 'matwright', 'shelf.csv'), shelf);
   await writeFile(join(folder, 'plain.json'), JSON.stringify(PLAIN));
   await writeFile(join(folder, 'double.json'), JSON.stringify(DOUBLE));
   const opened = await open(join(folder, 'plain.json'));
@@ -146,6 +148,86 @@ test('two jobs stand side by side, and ready-made against made to size @desktop'
   await expect(row(page, 'Frame')).toHaveText(/18\.00\s*13\.20 \(−4\.80\)/);
 });
 
+test('variants side by side are never cut: whole columns beside their names, the others by key', async ({
+  folder,
+  openProgram,
+}) => {
+  const more = ['Walnut', 'Elm'].map((name) => `frame,${name} 16x20,16 in,20 in,,,1180.00,\n`).join('');
+  const { page } = await start(folder, openProgram, SHELF + more);
+  await takeDemo(page);
+  await panel(page).getByText('Ready-made', { exact: true }).click();
+  await expect(stage(page).getByRole('columnheader')).toHaveCount(5);
+  const region = stage(page).getByRole('group', { name: 'Side by side' });
+  /** Columns that are whole in sight, and cells that are cut by an edge or by the column that stays. */
+  const sight = () =>
+    region.evaluate((box) => {
+      const room = box.getBoundingClientRect();
+      const rows = [...box.querySelectorAll('tr')].map((one) => [...one.children].map((cell) => {
+        const words = document.createRange();
+        words.selectNodeContents(cell);
+        return words.getBoundingClientRect();
+      })); // prettier-ignore
+      const stays = box.querySelector('th')!.getBoundingClientRect().right;
+      const isIn = ({ left, right }: DOMRect) => left >= stays - 1 && right <= room.right + 1;
+      const isOut = ({ left, right }: DOMRect) => right <= stays + 1 || left >= room.right - 1;
+      const cells = rows.flatMap(([, ...others]) => others);
+      const names = rows.map(([name]) => name!);
+      return {
+        whole: rows[0]!.slice(1).flatMap((cell, index) => (isIn(cell) ? [index + 1] : [])),
+        cut:
+          cells.filter((cell) => !isIn(cell) && !isOut(cell)).length +
+          names.filter(({ left, right }) => left < room.left - 1 || right > stays + 1).length,
+      };
+    });
+  await expect(stage(page)).not.toContainText('in sight');
+  for (const [width, scale, whole] of [[1920, 1, 4], [1280, 1, 4], [900, 1, 2], [1280, 2, 1], [900, 2, 2]] as const) {
+    await page.setViewportSize({ width, height: 800 });
+    await page.evaluate((times) => (document.documentElement.style.fontSize = `${times * 100}%`), scale);
+    const upTo = Array.from({ length: whole }, (_, index) => index + 1);
+    await expect.poll(sight, `${width} px at ${scale}`).toEqual({ whole: upTo, cut: 0 });
+    if (whole === 4) continue;
+    await expect(stage(page)).toContainText(`${whole === 1 ? 'Column 1' : 'Columns 1 to 2'} of 4 in sight`);
+    await region.focus();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(sight).toEqual({ whole: upTo.map((one) => one + 1), cut: 0 });
+    await page.keyboard.press('End');
+    await expect.poll(sight).toEqual({ whole: upTo.map((one) => one + 4 - whole), cut: 0 });
+    await expect(button(page, 'The next column')).toBeDisabled();
+    await page.keyboard.press('Home');
+    await expect.poll(sight).toEqual({ whole: upTo, cut: 0 });
+  } // prettier-ignore
+});
+
+test('several jobs together have the sum that the terminal has, on the screen and in the proposal @desktop', async ({
+  folder,
+  openProgram,
+}) => {
+  const { page, desktop } = await start(folder, openProgram);
+  await takeDemo(page);
+  await panel(page).getByText('Together', { exact: true }).click();
+  await expect(stage(page)).toContainText('Add another job');
+  if (desktop) await desktop.act('answer', { canceled: false, filePaths: [join(folder, 'double.json')] });
+  await button(page, 'Add a job…').click();
+  if (!desktop) {
+    await dialog(page).getByRole('button', { name: 'double.json' }).click();
+    await button(page, 'Add it').click();
+  }
+  // One sheet of 32 x 40 in gives the three boards: a third of 11.00 and two thirds of it.
+  await expect(stage(page).getByRole('row', { name: /^Mat layer 1/ })).toHaveText([/3\.67/, /7\.33/]);
+  const files = ['--shelf', join(folder, '.state', 'matwright', 'shelf.csv'), '--prices', 'resources/prices.csv'];
+  const jobs = [join(folder, 'plain.json'), join(folder, 'double.json')];
+  const out = execFileSync(process.execPath, ['src/launch/cli.mjs', 'cost', ...jobs, ...files], { encoding: 'utf8' });
+  const told = /^2 jobs together: EUR \d+\.\d\d$/m.exec(out)![0];
+  await expect(stage(page).getByRole('status')).toHaveText(told);
+  await button(page, 'Papers…').click();
+  await button(page, 'Write them').click();
+  await expect(dialog(page)).toContainText('One file was written');
+  const { pages } = readPdf(await readFile(join(folder, 'plain-fern-proposal.pdf')));
+  const said = pages.flatMap((one) => one.words.map(({ text }) => text)).join(' ');
+  expect(said).toContain('What you get: 2 frames');
+  expect(said).toContain(told);
+});
+
 test('a plan of the sheets is what boards are charged by', async ({ folder, openProgram }) => {
   const { page } = await start(folder, openProgram);
   await takeDemo(page);
@@ -191,6 +273,31 @@ test('a proposal without prices holds no amount, one with prices the total, and 
   await expect(dialog(page)).toContainText('3 files were written');
 });
 
+test('a proposal has shop and customer at its head, which nobody has to give @desktop', async ({
+  folder,
+  openProgram,
+}) => {
+  const { page } = await start(folder, openProgram);
+  await takeDemo(page);
+  for (const text of ['Village library', 'Mill Lane 4, Fernham']) {
+    await button(page, 'Add to Your shop').click();
+    await dialog(page).getByLabel('Text').fill(text);
+    await button(page, 'Keep').click();
+    await expect(panel(page).getByRole('listitem').filter({ hasText: text })).toBeVisible();
+  }
+  await button(page, 'Papers…').click();
+  await dialog(page).getByLabel('For', { exact: true }).fill('The school by the harbour');
+  await button(page, 'Write them').click();
+  await expect(dialog(page)).toContainText('One file was written');
+  const { pages } = readPdf(await readFile(join(folder, 'plain-fern-proposal.pdf')));
+  const said = pages.flatMap((one) => one.words.map(({ text }) => text)).join(' ');
+  for (const text of ['Village library', 'Mill Lane 4, Fernham', 'For The school by the harbour']) expect(said).toContain(text); // prettier-ignore
+  await button(page, 'Done').click();
+  // Of this job it is offered again.
+  await button(page, 'Papers…').click();
+  await expect(dialog(page).getByLabel('For', { exact: true })).toHaveValue('The school by the harbour');
+});
+
 test('a file is told its faults by line, and a list at odds with itself says so at its row', async ({
   folder,
   openProgram,
@@ -230,6 +337,61 @@ test('a file is told its faults by line, and a list at odds with itself says so 
   await button(page, 'Keep').click();
   await expect(row(page, 'Margin')).toContainText('margin 20 % = markup 25 %');
   await expect(row(page, 'Markup')).toHaveCount(0);
+  await expect(page.getByRole('status').filter({ hasText: 'in your price list' })).toHaveText('“Margin” is in your price list, in the place of “Markup”, 100 %. “Take the last change back” brings that again.'); // prettier-ignore
+  await button(page, 'Take the last change back').click();
+  await expect(row(page, 'Markup')).toContainText('markup 100 % = margin 50 %');
+});
+
+test('a row that is at odds with the others is refused at its field, which says what would be right', async ({
+  folder,
+  openProgram,
+}) => {
+  const { page } = await start(folder, openProgram);
+  await takeDemo(page);
+  await panel(page).getByRole('button', { name: /^Rounding / }).click(); // prettier-ignore
+  await dialog(page).getByLabel('Rule').fill('up to 0.003');
+  await button(page, 'Keep').click();
+  await expect(dialog(page)).toContainText('EUR has 2 decimals (ISO 4217), and nothing can be rounded to 0.003; the least is 0.01.'); // prettier-ignore
+  await dialog(page).getByLabel('Rule').fill('up to 0.05');
+  await button(page, 'Keep').click();
+  await expect(row(page, 'Total')).toBeVisible();
+
+  const charge = async (how: string) => {
+    await panel(page).getByRole('button', { name: /^Board charged / }).click(); // prettier-ignore
+    await dialog(page).getByLabel('Choice').selectOption(how);
+    await button(page, 'Keep').click();
+  };
+  await charge('by area');
+  await button(page, 'Add to Boards and moulding').click();
+  await dialog(page).getByLabel('Amount').fill('12.40');
+  await button(page, 'Keep').click();
+  await expect(row(page, 'Total')).toBeVisible();
+  // A price for an area is of no use by united inches; its row has the field to mend it.
+  await charge('by united inches');
+  await panel(page).getByRole('button', { name: /^Board 12\.40/ }).click(); // prettier-ignore
+  const per = dialog(page).getByLabel('Per', { exact: true });
+  await expect(per).toHaveValue('m2');
+  await expect(per.getByRole('option')).toHaveText(['united in', 'm2']);
+  await expect(dialog(page)).toContainText('a price for m2 has no use then; it would be for united in');
+  await dialog(page).getByLabel('Amount').fill('0.35');
+  await button(page, 'Keep').click();
+  await expect(dialog(page)).toBeVisible();
+  await per.selectOption('united in');
+  await button(page, 'Keep').click();
+  // 16 + 20 at 0.35.
+  await expect(row(page, 'Mat layer 1')).toContainText('12.60');
+});
+
+test('a price list that can’t be read says that, and nothing of what it would hold', async ({
+  folder,
+  openProgram,
+}) => {
+  await mkdir(join(folder, '.state', 'matwright'), { recursive: true });
+  await writeFile(join(folder, '.state', 'matwright', 'prices.csv'), 'what,value\ncurrency,EUR\nmargin,oops\n');
+  const { page } = await start(folder, openProgram);
+  await expect(panel(page)).toContainText('“oops”');
+  await expect(stage(page)).toContainText('The price list can’t be read');
+  await expect(panel(page)).not.toContainText('No row says the currency');
 });
 
 test('two windows lose nothing of one another', async ({ folder, openProgram }) => {

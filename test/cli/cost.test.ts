@@ -3,6 +3,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { makeTempFolder } from '../helpers/temp-folder';
+import { readPdf } from '../outputs/read-pdf';
 import { jobText, runHere } from './run-cli';
 
 const folder = await makeTempFolder();
@@ -125,6 +126,13 @@ describe('several jobs', () => {
     expect(out).toMatch(/Openings +4\.00 +4\.00 \(same\)\n/);
   });
 
+  it('of different pictures are no variants, and it says how they are told together', async () => {
+    const { code, err } = await runHere(['cost', CHART, FERN, ...BOTH, '--compare']);
+    expect([code, err.includes('[variants-differ]')]).toEqual([0, true]);
+    expect((await runHere(['cost', job, job, ...GIVEN, '--compare'])).err).toBe('');
+    expect((await runHere(['cost', CHART, FERN, ...BOTH])).err).not.toContain('variants-differ');
+  });
+
   it('say of which file a problem is', async () => {
     const wrong = await file('wrong.json', jobText({ pictures: [{ size: '8 x 10 in' }], frame: { size: '6 x 6 in' } }));
     const { ok, problems } = await data([job, wrong, ...GIVEN], 1);
@@ -162,6 +170,16 @@ describe('papers', () => {
     expect((await readFile(proposal)).equals(bytes)).toBe(false);
   });
 
+  it('name the shop of the price list, and the customer of the words', async () => {
+    const path = join(folder, 'named.pdf');
+    const named = await file('named.csv', `${await readFile(list, 'utf8')}shop,Village library,,\n`);
+    await data([job, '--shelf', shelf, '--prices', named, '--proposal', path, '--for', ' The school ']);
+    const { pages } = readPdf(await readFile(path));
+    const words = pages.flatMap((page) => page.words.map(({ text }) => text)).join(' ');
+    expect(words).toContain('Village library');
+    expect(words).toContain('For The school');
+  });
+
   it('are refused in one place, and where there is no folder', async () => {
     const one = join(folder, 'one.pdf');
     expect(await runHere(['cost', job, ...GIVEN, '--proposal', one, '--sheet', one])).toMatchObject({
@@ -194,6 +212,8 @@ describe('what is refused', () => {
     [[FERN, ...BOTH, '--json', '--csv'], 'cannot be used with'],
     [[FERN, ...BOTH, '--without-prices'], 'Name its file with --proposal'],
     [[FERN, ...BOTH, '--paper', 'a5'], 'Allowed choices'],
+    [[FERN, ...BOTH, '--for', 'The school'], 'only a proposal'],
+    [[FERN, ...BOTH, '--proposal', 'p.pdf', '--for', 'a'.repeat(201)], '200 at the most'],
     [['nowhere.json', ...BOTH], 'is not there'],
   ])('%j', async (words, hint) => {
     const { code, err } = await runHere(['cost', ...words]);

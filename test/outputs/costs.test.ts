@@ -99,6 +99,21 @@ describe('the proposal', () => {
     for (const words of ['Offer holds until', 'Date', 'Signature']) expect(text).toContain(words);
   });
 
+  it('has the shop and the customer at its head where they are given, and neither else', async () => {
+    const context = costs([FERN]);
+    const shop = { name: 'Village library', address: 'Mill Lane 4, Fernham' };
+    const { pages } = await proposal({ ...context, head: { shop, customer: 'The school by the harbour' } });
+    const [first] = pages;
+    const words = first!.words.map(({ text }) => text).join(' ');
+    for (const told of ['Village library', 'Mill Lane 4, Fernham', 'For The school by the harbour']) expect(words).toContain(told); // prettier-ignore
+    // Over what the customer gets.
+    const up = (text: string) => boxOfWords(first!.words.find((word) => word.text.startsWith(text))!).bottom;
+    expect(up('Village')).toBeGreaterThan(up('What you get'));
+    expect(wordsOf(await proposal(context))).not.toMatch(/library|For /);
+    const made = await makeProposal({ ...context, head: { shop: {}, customer: 'Fern 🌿' } }, { withPrices: true, isCompared: false }); // prettier-ignore
+    expect(made.problems.map(({ code, at }) => `${code} ${at}`)).toEqual(['letters-not-printed customer']);
+  });
+
   it('has the price, each tax and the sum as the cost sheet has them', async () => {
     const context = costs([FERN]);
     const [{ sheet }] = context.variants as [CostsOnPaper['variants'][number]];
@@ -125,6 +140,27 @@ describe('the proposal', () => {
     }
   });
 
+  it('draws to the largest scale of a rule that leaves all on as few pages, each frame with its number', async () => {
+    const jobs = ['12 x 16 in', '14 x 18 in', '16 x 20 in', '16 x 20 in'].map((size) => ({ ...FERN, frame: { size } }));
+    const scaleOf = ({ pages }: ReadDocument) => Number(/from the front, 1 : (\d+)/.exec(wordsOf({ pages }))![1]);
+    for (const [count, ratio] of [[1, 8], [2, 8], [3, 8], [4, 12]] as const) {
+      const document = await proposal(costs(jobs.slice(-count)));
+      expect([count, document.pages.length, scaleOf(document)]).toEqual([count, 1, ratio]);
+      // The next scale of the rule would be more than the page has left: 21 1/8 in high, in as many rows as it needs.
+      const { words } = document.pages[0]!;
+      const foot = boxOfWords(words.find(({ text }) => text.startsWith('Offer holds'))!).bottom;
+      const next = ratio === 12 ? 8 : 4;
+      const wide = 13.125 + 15.125 + 2 * 17.125;
+      const rows = Math.ceil(((count === 4 ? wide : 17.125 * count) * 25.4) / next / 185);
+      expect(21.125 * 25.4 * (Math.max(rows, 1) / next - 1 / ratio)).toBeGreaterThan(foot - 12);
+      // Each outside is there at that scale: 17 1/8 x 21 1/8 in of the last.
+      const across = (17.125 * 25.4) / ratio;
+      expect(lengths(document.pages[0]!.strokes, across, 'lying')).toBe(2 * Math.min(count, 2));
+    }
+    // Metric rules have other scales.
+    expect(scaleOf(await proposal(costs([CHART], 'mm')))).toBe(5);
+  }); // prettier-ignore
+
   it('says what is in no price, of which variant', async () => {
     const text = wordsOf(
       await proposal(costs([SOFT, { ...FERN, title: 'With gold', mat: { layers: [{ board: 'Gold' }] } }])),
@@ -146,9 +182,13 @@ describe('the proposal', () => {
     expect(together).toContain('What you get: 2 frames');
     expect(together).toContain(`2 jobs together: at least EUR ${sum.toFixed(2)}`);
     expect(wordsOf(await proposal(context, false, false))).not.toContain('together');
-    const choice = wordsOf(await proposal(context));
+    const choice = wordsOf(await proposal(costs([SOFT, FERN])));
     expect(choice).toContain('2 variants to choose from');
     expect(choice).not.toContain('together');
+    // Held beside one another, but of different pictures: nobody chooses between them.
+    const compared = wordsOf(await proposal(context));
+    expect(compared).toContain('What you get: 2 frames, side by side');
+    expect(compared).not.toMatch(/together|choose/);
   });
 
   it('shows each variant to the scale that it says, from the front', async () => {

@@ -1,6 +1,7 @@
 /** Finds the jobs, the shelf and the price list that were named, and reckons what is asked of them. */
 import { countProblems, type CostWay } from '../../core/cost/compare';
 import { makeCosts, type CostsAsk, type CostsMade } from '../../core/cost/make-costs';
+import type { Shop } from '../../core/cost/price-list';
 import { good, type Problem } from '../../core/problem';
 import type { CostOptions } from './cost-options';
 import { understandJob, type NoJob } from '../read-job';
@@ -12,6 +13,7 @@ import { findPrices } from './prices-option';
 
 export interface CostsFound extends CostsMade {
   readonly ok: true;
+  readonly shop: Shop;
   readonly problems: readonly Problem[];
 }
 
@@ -21,7 +23,8 @@ export async function findCosts(
   world: World,
 ): Promise<CostsFound | NoJob> {
   const { compare, againstCustom, moulding } = options;
-  const how = againstCustom ? 'against custom' : compare ? 'compared' : 'by itself';
+  const several = names.length > 1 ? 'together' : 'by itself';
+  const how = againstCustom ? 'against custom' : compare ? 'compared' : several;
   const wrong = [...countProblems(names.length, how), ...pageMissing(options)];
   if (wrong.length > 0) return { ok: false, code: 2, problems: wrong };
   // What is wrong with a job is told before anything beside it.
@@ -33,7 +36,7 @@ export async function findCosts(
   if (!shelf.ok || !prices.ok) return { ok: false, code: 2, problems: beside };
   const made = makeCosts({ ...found.subject, shelf: shelf.value, prices: prices.value, moulding });
   const problems = [...beside, ...found.problems, ...made.problems];
-  if (made.ok) return { ok: true, ...made.value, problems };
+  if (made.ok) return { ok: true, ...made.value, shop: prices.value.shop, problems };
   // A job for which no frame is there is right as it is; a moulding that is named is not.
   return { ok: false, code: againstCustom && moulding === undefined ? 1 : 2, problems };
 }

@@ -45,18 +45,19 @@ export async function writeCostPapers(found: CostsFound, options: CostOptions, w
 }
 
 async function papersOf(
-  { costed, names, isCompared }: CostsFound,
+  { costed, names, isCompared, shop }: CostsFound,
   options: CostOptions,
   world: World,
 ): Promise<Paper[]> {
   // Here, since an answer in words needs none of what draws on paper.
   const { makeProposal } = await import('../../outputs/cost/proposal');
   const { makeCostSheets } = await import('../../outputs/cost/cost-sheets');
-  const { proposal, sheet, withoutPrices, paper = 'blank' as const } = options;
+  const { proposal, sheet, withoutPrices, for: customer, paper = 'blank' as const } = options;
   const [first] = costed;
   const showing = showingOf(first?.job ?? { units: 'mm', steps: { in: 16, mm: 0.5 } });
   const variants = costed.map((one, index) => ({ ...one, name: names[index] ?? '' }));
-  const context: CostsOnPaper = { variants, showing, paper, fonts: await readFonts(world.resources) };
+  const fonts = await readFonts(world.resources);
+  const context: CostsOnPaper = { variants, showing, paper, fonts, head: { shop, customer } };
   const at = (file: string) => resolve(world.folder, file);
   return [
     ...(proposal === undefined ? [] : [{ path: at(proposal), make: () => makeProposal(context, { withPrices: !withoutPrices, isCompared }) }]), // prettier-ignore

@@ -110,8 +110,11 @@ function bySheetsPlanned(ask: LinesAsk, { board, sheets, areas }: BoardUsed, job
   const { prices, showing } = ask;
   const parts = areas.map(squareMm);
   const own = parts[job] ?? NO_MONEY;
-  const told = ({ size, count, price = NO_MONEY }: UsedSheets) =>
-    `${counted(count, 'sheet')} of “${board}”, ${sizeText(size, showing)}, at ${priceText(price, prices.currency)}`;
+  const told = ({ size, count, isRemnant, price = NO_MONEY }: UsedSheets) => {
+    const sheet = `${counted(count, isRemnant ? 'remnant' : 'sheet')} of “${board}”, ${sizeText(size, showing)}`;
+    if (isRemnant) return `${sheet}, that ${count === 1 ? 'is' : 'are'} paid for already`;
+    return `${sheet}, at ${priceText(price, prices.currency)}`;
+  };
   const whole = sumOf(sheets.map(({ price = NO_MONEY, count }) => price.times(count)));
   const list = sheets.map(told).join(', ');
   if (!prices.board.sharesWaste) {

@@ -7,6 +7,8 @@ export interface UsedSheets {
   /** mm. */
   readonly size: Size;
   readonly count: number;
+  /** True where they are left over from a sheet that was paid for. */
+  readonly isRemnant?: true | undefined;
   /** Of one; nothing of a remnant, undefined where it is not known. */
   readonly price?: Money;
 }

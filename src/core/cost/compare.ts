@@ -25,7 +25,8 @@ export interface ComparedRow {
   readonly cells: readonly ComparedCell[];
 }
 
-export type CostWay = 'by itself' | 'compared' | 'against custom';
+/** One job, several of one order, variants of which one is made, or one ready-made and made to size. */
+export type CostWay = 'by itself' | 'together' | 'compared' | 'against custom';
 
 /** What is wrong with the number of jobs that are asked for in a way. */
 export function countProblems(count: number, how: CostWay): Problem[] {

@@ -7,6 +7,7 @@ import type { BoardsUsed } from './boards-used';
 import { countProblems, type CostWay } from './compare';
 import { costSheets, type Costed } from './cost-sheet';
 import { variantName } from './cost-words';
+import { otherPictures } from './one-picture';
 import { planBoards } from './plan-boards';
 import type { PriceList } from './price-list';
 import { readyOrMade } from './ready-or-made';
@@ -34,7 +35,7 @@ export interface CostsMade {
   readonly costed: readonly Costed[];
   /** Of the jobs or variants. */
   readonly names: readonly string[];
-  /** True where they are variants, which have no sum. */
+  /** True where they are held beside one another, as variants are, which have no sum. */
   readonly isCompared: boolean;
 }
 
@@ -60,7 +61,8 @@ function ofJobs(ask: Exclude<CostsAsk, { how: 'against custom' }>): Result<Costs
   if (!made.ok) return made;
   const titles = jobs.map(({ job }) => job.title);
   const numbered = titles.map((title, index) => (titles.length === 1 ? title : `${index + 1}  ${title}`));
-  return good({ costed: made.value, names: isCompared ? toldApart(titles) : numbered, isCompared }, made.problems);
+  const problems = [...(isCompared ? otherPictures(jobs.map(({ job }) => job)) : []), ...made.problems];
+  return good({ costed: made.value, names: isCompared ? toldApart(titles) : numbered, isCompared }, problems);
 }
 
 /** Variants of one job are often called the same. */

@@ -5,7 +5,21 @@ import { counted, listed, uncapital } from '../phrases';
 import type { Job } from '../job/job';
 import { fineText, lengthText, showSetting, sizeText, type Showing } from '../units';
 import type { Costed, CostSheet } from './cost-sheet';
+import { areOfOnePicture } from './one-picture';
+import type { Shop } from './price-list';
 import { amountText, atLeast, percentGiven } from './price-text';
+
+/** Whose proposal it is and for whom; each is told where it is given. */
+export interface OfferHead {
+  readonly shop: Shop;
+  /** As the user wrote it. */
+  readonly customer?: string | undefined;
+}
+
+/** `For The school by the harbour`. */
+export function customerWords({ customer = '' }: OfferHead): string {
+  return customer.trim() === '' ? '' : `For ${customer.trim()}`;
+}
 
 export type OfferRow = readonly [what: string, value: string];
 
@@ -115,7 +129,11 @@ export function customerCautions(jobs: readonly Job[]): string {
 /** Left for the pen. */
 export const TO_FILL_IN = ['Offer holds until', 'Date', 'Signature'] as const;
 
-export function offerHeading(count: number, isChoice: boolean): string {
+/** @param isCompared true where they are held beside one another: variants of one picture are chosen from. */
+export function offerHeading(jobs: readonly Job[], isCompared: boolean): string {
+  const count = jobs.length;
   if (count === 1) return 'What you get';
-  return `What you get: ${isChoice ? `${counted(count, 'variant')} to choose from` : counted(count, 'frame')}`;
+  const frames = counted(count, 'frame');
+  if (!isCompared) return `What you get: ${frames}`;
+  return `What you get: ${areOfOnePicture(jobs) ? `${counted(count, 'variant')} to choose from` : `${frames}, side by side`}`;
 }

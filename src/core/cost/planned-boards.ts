@@ -38,7 +38,8 @@ function sheetsOf(sheets: PlannedBoard['plan']['sheets'], isPriced: boolean): Us
     if (kind === 'fallout') continue;
     const amount = kind === 'remnant' ? NO_MONEY : isPriced ? ofParts(cost, COST_PLACES) : undefined;
     const count = (alike.get(id)?.count ?? 0) + 1;
-    alike.set(id, { size: { width, height }, count, ...(amount ? { price: amount } : {}) });
+    const left = kind === 'remnant' ? ({ isRemnant: true } as const) : {};
+    alike.set(id, { size: { width, height }, count, ...left, ...(amount ? { price: amount } : {}) });
   }
   return [...alike.values()];
 }

@@ -43,12 +43,17 @@ export function priceListOf(entries: readonly PriceEntry[]): PriceList {
     ...(rounding ? { rounding } : {}),
     taxes: all('tax').flatMap(({ name = '', amount }) => (amount ? [{ name, percent: amount }] : [])),
     includesTax: one('tax included')?.yes ?? false,
+    shop: { ...wordAs('name', one('shop')), ...wordAs('address', one('shop address')) },
   };
 }
 
 function stepOf(step: Step, entry: PriceEntry | undefined): (readonly [Step, StepMinutes])[] {
   if (!entry?.amount) return [];
   return [[step, { minutes: entry.amount, per: entry.per as StepMinutes['per'] }]];
+}
+
+function wordAs<K extends string>(key: K, entry: PriceEntry | undefined): Partial<Record<K, string>> {
+  return entry?.word === undefined ? {} : ({ [key]: entry.word } as Record<K, string>);
 }
 
 function amountAs<K extends string>(

@@ -77,6 +77,12 @@ export interface Tax {
   readonly percent: Money;
 }
 
+/** At the head of what customers get; each as the user wrote it. */
+export interface Shop {
+  readonly name?: string;
+  readonly address?: string;
+}
+
 export interface PriceList {
   readonly currency: Currency;
   readonly board: {
@@ -110,4 +116,5 @@ export interface PriceList {
   readonly taxes: readonly Tax[];
   /** Whether what the customer is told holds the taxes, so that it is the sum with them that is rounded. */
   readonly includesTax: boolean;
+  readonly shop: Shop;
 }

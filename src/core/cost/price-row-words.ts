@@ -12,6 +12,7 @@ export const PRICE_GROUPS = [
   { title: 'Mat work', whats: ['openings', 'first opening', 'further opening', 'odd shape', 'layout'] },
   { title: 'Parts that no shelf holds', whats: ['part'] },
   { title: 'Labour', whats: ['hour', 'cut straight', 'cut curve', 'fit', 'hang'] },
+  { title: 'Your shop', whats: ['shop', 'shop address'] },
 ] as const satisfies readonly { readonly title: string; readonly whats: readonly PriceWhat[] }[];
 
 /** `Part: hinges`, `Sales tax`. */
@@ -51,6 +52,8 @@ export const PRICE_MEANINGS: Readonly<Record<PriceWhat, string>> = {
   rounding: 'Of the price: to the nearest multiple of a step, or up to one.',
   tax: 'Of the price, called as you name it.',
   'tax included': 'Whether customers are told prices with tax.',
+  shop: 'What your shop is called, at the head of proposals.',
+  'shop address': 'Where it is, or how it is reached: one line under its name.',
 };
 
 const TYPED = {
@@ -59,6 +62,7 @@ const TYPED = {
   percent: ['Percent', 'such as 12.5 %'],
   minutes: ['Minutes', 'such as 1.5 min'],
   waste: ['Rule', 'as cut, 8 x face, or a percent such as 12 %'],
+  text: ['Text', 'as it is to be printed'],
   rounding: ['Rule', 'nearest 0.05, up to 0.50, and the like'],
 } as const;
 

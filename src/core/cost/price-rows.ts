@@ -14,7 +14,8 @@ export const PRICE_COLUMNS = [
 export type PriceColumn = (typeof PRICE_COLUMNS)[number]['key'];
 
 /** What a value may be. */
-type Value = 'currency' | 'amount' | 'percent' | 'minutes' | 'waste' | 'rounding' | 'yes or no' | readonly string[];
+type Value =
+  'currency' | 'amount' | 'percent' | 'minutes' | 'waste' | 'rounding' | 'yes or no' | 'text' | readonly string[];
 
 interface PriceRow {
   readonly value: Value;
@@ -47,6 +48,8 @@ export const PRICE_ROWS = {
   rounding: { value: 'rounding' },
   tax: { value: 'percent', name: 'must' },
   'tax included': { value: 'yes or no' },
+  shop: { value: 'text' },
+  'shop address': { value: 'text' },
 } as const satisfies Readonly<Record<string, PriceRow> & Record<(typeof STEPS)[number], PriceRow>>;
 
 export type PriceWhat = keyof typeof PRICE_ROWS;

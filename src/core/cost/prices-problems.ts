@@ -1,4 +1,5 @@
 /** What is wrong between the rows of a price list: said twice, at odds with one another, or lacking another row. */
+import { money } from '../money';
 import type { Problem } from '../problem';
 import { BOARD_BASES, type BoardCharge } from './price-list';
 import type { PlacedEntry, PriceEntry } from './price-entry';
@@ -6,7 +7,12 @@ import type { PlacedEntry, PriceEntry } from './price-entry';
 type Entries = readonly PlacedEntry[];
 
 export function pricesProblems(entries: Entries): Problem[] {
-  return [...doubleProblems(entries), ...otherBases(entries), ...lacking(entries), ...unfitRounding(entries)];
+  return [...doubleProblems(entries), ...lacking(entries), ...oddsProblems(entries)];
+}
+
+/** Rows that can't stand beside another as they are, whatever else the list may yet get. */
+export function oddsProblems(entries: Entries): Problem[] {
+  return [...otherBases(entries), ...unfitRounding(entries)];
 }
 
 /** Rows that say the same thing, of which one has to go. */
@@ -91,7 +97,8 @@ function unfitRounding(entries: Entries): Problem[] {
   const found = entries.find(({ what }) => what === 'rounding');
   if (!currency || !found?.rounding || found.rounding.step.decimalPlaces() <= currency.places) return [];
   const has = currency.places === 0 ? 'no decimals' : `${currency.places} decimals`;
-  return [fault('rounding-unfit', found.line, 'value', `${currency.code} has ${has} (ISO 4217), and nothing can be rounded to ${found.rounding.step.toFixed()}`)]; // prettier-ignore
+  const least = money(10).pow(-currency.places).toFixed();
+  return [fault('rounding-unfit', found.line, 'value', `${currency.code} has ${has} (ISO 4217), and nothing can be rounded to ${found.rounding.step.toFixed()}; the least is ${least}`)]; // prettier-ignore
 }
 
 function fault(code: string, line: number, column: string, message: string): Problem {

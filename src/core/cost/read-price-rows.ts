@@ -5,7 +5,15 @@ import { readTable } from '../tables/read-table';
 import type { PlacedEntry, PriceEntry } from './price-entry';
 import { PRICE_COLUMNS, PRICE_WHATS, rowOf, type PriceColumn, type PriceWhat } from './price-rows';
 import { doubleProblems } from './prices-problems';
-import { readCurrency, readMitreWaste, readNumber, readRounding, readYes, type PriceCells } from './read-value';
+import {
+  readCurrency,
+  readMitreWaste,
+  readNumber,
+  readRounding,
+  readText,
+  readYes,
+  type PriceCells,
+} from './read-value';
 
 /** The rows of a list that may yet lack some, as it does while it is put together; of wrong rows each is told, and then there are none. */
 export function readPriceRows(text: string): Result<readonly PriceEntry[]> {
@@ -37,7 +45,7 @@ function readEntry(cells: PriceCells): PlacedEntry | undefined {
   if (cells.text('what') === undefined) cells.need('what', 'Each row of a price list');
   const what = cells.word('what', PRICE_WHATS);
   if (what === undefined) return undefined;
-  if (hasTornDecimals(cells)) return undefined;
+  if (rowOf(what).value !== 'text' && hasTornDecimals(cells)) return undefined;
   if (cells.text('value') === undefined) cells.need('value', `A row “${what}”`);
   const value = cells.text('value') === undefined ? {} : valueOf(what, cells);
   return {
@@ -77,6 +85,8 @@ function valueOf(what: PriceWhat, cells: PriceCells): Partial<PriceEntry> {
       return given('waste', readMitreWaste(cells));
     case 'rounding':
       return given('rounding', readRounding(cells));
+    case 'text':
+      return given('word', readText(cells));
     case 'yes or no':
       return given('yes', readYes(cells));
     default:
@@ -116,13 +126,16 @@ function nameOf(what: PriceWhat, cells: PriceCells): Pick<PriceEntry, 'name'> {
 function unused(what: PriceWhat, key: 'per' | 'name', cells: PriceCells): Record<string, never> {
   const written = cells.text(key);
   if (written !== undefined) {
-    cells.wrong(
-      'price-cell-unused',
-      key,
-      `a row “${what}” has no such cell; leave out “${written.slice(0, 40)}”, or write it as a note`,
-    );
+    const remedy = rowOf(what).value === 'text' ? quotedText(cells) : `leave out “${written.slice(0, 40)}”, or write it as a note`; // prettier-ignore
+    cells.wrong('price-cell-unused', key, `a row “${what}” has no such cell; ${remedy}`);
   }
   return {};
+}
+
+/** What follows a text is mostly the rest of it, behind a comma. */
+function quotedText(cells: PriceCells): string {
+  const parts = (['value', 'per', 'name'] as const).flatMap((key) => cells.text(key) ?? []);
+  return `a text with a comma is quoted: "${parts.join(', ').slice(0, 80)}"`;
 }
 
 function given<K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> {

@@ -74,6 +74,16 @@ export function readRounding(cells: PriceCells): PriceRounding | undefined {
   return undefined;
 }
 
+/** Letters of a name or an address at the head of a paper. */
+export const LONGEST = 200;
+
+export function readText(cells: PriceCells): string | undefined {
+  const written = (cells.text('value') ?? '').trim();
+  if (written.length <= LONGEST) return written;
+  cells.wrong('text-too-long', 'value', `it has ${written.length} letters, where there is room for ${LONGEST} at the most`); // prettier-ignore
+  return undefined;
+}
+
 export function readYes(cells: PriceCells): boolean | undefined {
   return cells.yes('value');
 }

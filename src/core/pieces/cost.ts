@@ -50,7 +50,7 @@ export function costsOf(
     ...groups(pieces.filter(({ comesWithFrame }) => !comesWithFrame)).map((group) =>
       pieceCost(job, shelf, group, showing, told),
     ),
-    frameCost(job, shelf, moulding) ?? mouldingCost(frame, moulding, showing, told),
+    frameCost(job, shelf, moulding) ?? mouldingCost(job, frame, moulding, showing, told),
   ];
   return {
     lines,
@@ -136,13 +136,14 @@ function isOfSize(size: Size, blank: Size | undefined): boolean {
 }
 
 function mouldingCost(
+  job: Job,
   { stick, section }: FrameMoulding,
   moulding: Moulding | undefined,
   showing: Showing,
   told: PriceText,
 ): CostLine {
   const what = { what: 'Moulding', pieces: [] };
-  if (!moulding) return { ...what, basis: 'it is called neither a frame nor a moulding of the shelf' };
+  if (!moulding) return { ...what, basis: unknownFrame(job) };
   const amount = moulding.price && priceOfLength(moulding.price, stick);
   if (!moulding.price || !amount) return { ...what, basis: `“${section.name}” has no price` };
   const { amount: price, per } = moulding.price;
@@ -151,4 +152,9 @@ function mouldingCost(
     amount,
     basis: `${lengthText(stick, showing)} of “${section.name}” at ${told(price)} per ${per}`,
   };
+}
+
+function unknownFrame({ frame: { name } }: Job): string {
+  if (name === undefined) return 'the frame has no name; choose a frame or a moulding of the shelf';
+  return `“${name}” is neither a frame nor a moulding of the shelf; add it to the shelf, or choose another`;
 }

@@ -1,6 +1,7 @@
 /** The papers of costs by their kinds: a proposal with prices or without, and the cost sheets. */
 import type { CostPaperKind, PaperName, Progress } from '../../bridge';
 import type { CostsMade } from '../../core/cost/make-costs';
+import type { OfferHead } from '../../core/cost/offer-words';
 import { good, isError, type Problem, type Result } from '../../core/problem';
 import type { Showing } from '../../core/units';
 import type { Fonts, MakerHooks } from '../context';
@@ -19,6 +20,7 @@ interface PapersAsk {
   readonly paper: PaperName;
   readonly showing: Showing;
   readonly baseName: string;
+  readonly head: OfferHead;
 }
 
 interface PapersHooks {
@@ -55,11 +57,11 @@ export function costPaperName(kind: CostPaperKind, baseName: string): string {
 /** With warnings of signs that the type on paper does not have. Rejects with the signal's reason when cancelled. */
 export async function makeCostPapers(
   { costed, names, isCompared }: CostsMade,
-  { only, paper, showing, baseName }: PapersAsk,
+  { only, paper, showing, baseName, head }: PapersAsk,
   { fonts, onProgress, signal }: PapersHooks,
 ): Promise<Result<readonly CostPaper[]>> {
   const variants = costed.map((one, index) => ({ ...one, name: names[index] ?? '' }));
-  const context: CostsOnPaper = { variants, showing, paper, fonts };
+  const context: CostsOnPaper = { variants, showing, paper, fonts, head };
   const papers: CostPaper[] = [];
   const problems: Problem[] = [];
   for (const [index, kind] of only.entries()) {

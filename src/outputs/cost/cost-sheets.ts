@@ -50,7 +50,7 @@ export function makeCostSheets(
       : [headingBlock(togetherWords(variants.map(({ sheet }) => sheet)))]),
   ];
   const heads = { title: 'Cost sheet', under: 'What it costs, and how that comes about', place: 'for the shop', step: 'Writing the cost sheet' }; // prettier-ignore
-  return drawCosts(context, blocks, heads, hooks);
+  return drawCosts(context, [blocks], heads, hooks);
 }
 
 const LINE_COLUMNS: readonly Omit<Column, 'heading'>[] = [

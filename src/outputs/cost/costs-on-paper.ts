@@ -1,14 +1,15 @@
 /** What the papers of costs are made from, and how a page of them is framed. */
 import type { PaperName } from '../../bridge';
 import type { Costed } from '../../core/cost/cost-sheet';
+import type { OfferHead } from '../../core/cost/offer-words';
 import { good, type Result } from '../../core/problem';
 import type { Showing } from '../../core/units';
 import type { Fonts, MakerHooks } from '../context';
 import { drawDocument, type PagePlan } from '../paper/document';
-import { drawBlocks, flow, type Block } from '../paper/flow';
+import { drawBlocks, flowTight, type Block } from '../paper/flow';
 import { listPaper } from '../paper/page';
 import { paragraphBlock, type Setting } from '../paper/text-blocks';
-import { lostIn, namesIn } from '../paper/lost-letters';
+import { lostIn, namesIn, type Named } from '../paper/lost-letters';
 import { drawPlainFrame, plainBody } from '../template/sheet-frame';
 
 export interface Variant extends Costed {
@@ -22,6 +23,8 @@ export interface CostsOnPaper {
   readonly showing: Showing;
   readonly paper: PaperName;
   readonly fonts: Fonts;
+  /** Of papers for the customer. */
+  readonly head?: OfferHead;
 }
 
 interface Heads {
@@ -38,15 +41,15 @@ export function bodyOf({ paper, showing }: CostsOnPaper) {
   return { size, body, width: body.right - body.left };
 }
 
-/** Rejects with the signal's reason when cancelled. */
+/** @param ways to lay out the same, from the roomiest on. Rejects with the signal's reason when cancelled. */
 export async function drawCosts(
   context: CostsOnPaper,
-  blocks: readonly Block[],
+  ways: readonly (readonly Block[])[],
   { step, ...heads }: Heads,
   hooks: MakerHooks,
 ): Promise<Result<Uint8Array>> {
   const { size, body } = bodyOf(context);
-  const pages = flow(blocks, body.top - body.bottom).map((lot): PagePlan => ({
+  const pages = flowTight(ways, body.top - body.bottom).map((lot): PagePlan => ({
     size,
     step,
     draw: (surface, { number, count }) => {
@@ -55,7 +58,17 @@ export async function drawCosts(
     },
   }));
   const { bytes, lost } = await drawDocument(pages, heads.title, context.fonts, hooks);
-  return good(bytes, lostIn(context.variants.flatMap(namesIn), lost));
+  return good(bytes, lostIn([...namesOf(context), ...context.variants.flatMap(namesIn)], lost));
+}
+
+/** What shop and customer are called. */
+function namesOf({ head }: CostsOnPaper): Named[] {
+  const { shop, customer = '' } = head ?? { shop: {} };
+  return [
+    { at: 'shop', words: shop.name ?? '' },
+    { at: 'shop address', words: shop.address ?? '' },
+    { at: 'customer', words: customer },
+  ];
 }
 
 /** The title of what all variants are of; where they have several, each stands by its own name. */

@@ -12,19 +12,29 @@ import {
 import { togetherWords } from '../../core/cost/cost-words';
 import type { MakerHooks } from '../context';
 import { openTypesetter } from '../paper/document';
-import { endedBy, unparted, type Block } from '../paper/flow';
+import { endedBy, fitsPages, unparted, type Block } from '../paper/flow';
 import { capHeight } from '../paper/label';
 import { PENS } from '../paper/pens';
+import type { Scale } from '../paper/scale';
 import type { Column } from '../paper/table';
 import { rowBlock } from '../paper/table-blocks';
 import { headingBlock, paragraphBlock, type Setting } from '../paper/text-blocks';
 import { fractions, type TextStyle } from '../paper/type';
-import { bodyOf, drawCosts, lotsOf, titleBlocks, type CostsOnPaper, type Variant } from './costs-on-paper';
-import { frontsBlock } from './front-drawing';
+import {
+  bodyOf,
+  drawCosts,
+  lotsOf,
+  SIDE_BY_SIDE,
+  titleBlocks,
+  type CostsOnPaper,
+  type Variant,
+} from './costs-on-paper';
+import { frontScales, frontsBlock } from './front-drawing';
+import { headBlocks } from './offer-head';
 
 export interface ProposalChoice {
   readonly withPrices: boolean;
-  /** True where one of them is chosen; else all are bought, and have a sum. */
+  /** True where they are held beside one another; else all are bought, and have a sum. */
   readonly isCompared: boolean;
 }
 
@@ -32,8 +42,6 @@ const LABEL = 32;
 const PLAIN: TextStyle = { size: 9 };
 const BOLD: TextStyle = { size: 9, weight: 'bold' };
 const SMALL: TextStyle = { size: 8 };
-/** Of the highest frame, mm: the more stand side by side the narrower they are anyway. */
-const TALLEST = 80;
 
 /** Rejects with the signal's reason when cancelled. */
 export function makeProposal(
@@ -42,16 +50,26 @@ export function makeProposal(
   hooks: MakerHooks = {},
 ): Promise<Result<Uint8Array>> {
   const { variants, fonts } = context;
-  const { width } = bodyOf(context);
+  const { body, width } = bodyOf(context);
   const setting = { typesetter: openTypesetter(fonts), width };
-  const told = [
-    ...titleBlocks(context, setting),
-    ...lotsOf(variants).flatMap((lot, index) => lotBlocks(context, lot, choice, setting, index === 0)),
-  ];
+  const lots = lotsOf(variants).map((lot, index) => ({
+    fronts: lot.map(({ layout, made }) => ({ layout, moulding: made.moulding })),
+    first: variants.length > 1 ? index * SIDE_BY_SIDE + 1 : undefined,
+    ...lotBlocks(context, lot, choice, setting, index * SIDE_BY_SIDE),
+  }));
+  const opening = [...headBlocks(context.head, setting), ...titleBlocks(context, setting)];
   const end = unparted([...endBlocks(context, choice, setting), signBlock(setting)]);
+  const room = { width, height: body.top - body.bottom };
+  const wayAt = (scale: Scale) => {
+    const drawn = lots.map(({ fronts, first, over, under }) => [...over, frontsBlock(fronts, first, width, scale), ...under]); // prettier-ignore
+    return endedBy([...opening, ...drawn.flat()], end);
+  };
+  const ways = frontScales(lots.flatMap(({ fronts }) => fronts), room, context.showing).map(wayAt); // prettier-ignore
+  const fit = ways.filter((blocks) => fitsPages(blocks, room.height));
   return drawCosts(
     context,
-    endedBy(told, end),
+    // At the smallest scale the words alone may still be more than a page holds.
+    fit.length > 0 ? fit : ways.slice(-1),
     {
       title: 'Proposal',
       under: 'What would be framed, and how',
@@ -62,14 +80,14 @@ export function makeProposal(
   );
 }
 
-/** Variants that stand side by side, with their drawings over them. */
+/** Variants that stand side by side: what is told over their drawings, and under them. */
 function lotBlocks(
   { variants, showing }: CostsOnPaper,
   lot: readonly Variant[],
   { withPrices, isCompared }: ProposalChoice,
   setting: Setting,
-  isFirst: boolean,
-): Block[] {
+  before: number,
+): Record<'over' | 'under', readonly Block[]> {
   const each = (setting.width - LABEL) / lot.length;
   const columns = (style: TextStyle): Column[] => [
     { heading: '', width: LABEL, style: SMALL },
@@ -79,18 +97,22 @@ function lotBlocks(
     rowBlock(setting.typesetter, columns(style), cells.map(fractions), marked);
   const rows = (of: (variant: Variant) => readonly OfferRow[], style: TextStyle) =>
     side(lot.map(of)).map((cells, index) => row(cells, style, index === 0 ? 'marked' : 'plain'));
-  const fronts = lot.map(({ layout, made }) => ({ layout, moulding: made.moulding }));
-  const names = variants.length > 1 ? [row(['', ...lot.map(({ name }) => name)], BOLD)] : [];
+  // As they are under the drawings; jobs told together have their numbers already.
+  const named = lot.map(({ name }, index) => (isCompared ? `${before + index + 1}  ${name}` : name));
+  const names = variants.length > 1 ? [row(['', ...named], BOLD)] : [];
+  const jobs = variants.map(({ job }) => job);
+  const heading = offerHeading(jobs, isCompared);
   const all = [
     ...rows((variant) => offerRows(variant, showing), PLAIN),
     ...(withPrices ? unparted(rows(({ sheet }) => paidRows(sheet), BOLD)) : []),
   ];
-  return [
-    ...(isFirst ? [headingBlock(offerHeading(variants.length, isCompared))] : []),
-    frontsBlock(fronts, { first: LABEL, each }, TALLEST, showing),
-    ...names.map((block) => ({ ...block, withNext: true })),
-    ...all.map((block) => ({ ...block, again: names })),
-  ];
+  return {
+    over: before === 0 ? [headingBlock(heading)] : [],
+    under: [
+      ...names.map((block) => ({ ...block, withNext: true })),
+      ...all.map((block) => ({ ...block, again: names })),
+    ],
+  };
 }
 
 /** Rows of several variants as rows of cells: what they are called as in the first that has one of that number. */

@@ -34,6 +34,11 @@ export function flow(blocks: readonly Block[], room: number): readonly (readonly
   return pages;
 }
 
+/** Whether no lot that stays together is higher than a page, which would end past its edge. */
+export function fitsPages(blocks: readonly Block[], room: number): boolean {
+  return flow(blocks, room).every((page) => heightOfAll(page) <= room + 1e-6);
+}
+
 /** The first of several ways to lay out the same, from the roomiest on, that takes the fewest pages. */
 export function flowTight(ways: readonly (readonly Block[])[], room: number): readonly (readonly Block[])[] {
   const all = ways.map((blocks) => flow(blocks, room));

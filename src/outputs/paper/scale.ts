@@ -31,8 +31,19 @@ export function scaleFor(
   const enlarged =
     enlarge === 'enlarged' ? ENLARGED[isInch ? 'inch' : 'metric'].find((each) => each <= times) : undefined;
   if (enlarged !== undefined) return { factor: enlarged, words: `${enlarged} : 1` };
-  const series = isInch ? inch : METRIC;
-  const ratio = series.find((each) => 1 / each <= times) ?? beyond(1 / times);
+  const [ratio = beyond(1 / times)] = (isInch ? inch : METRIC).filter((each) => 1 / each <= times);
+  return reduced(ratio, unit);
+}
+
+/** All scales at which something is no larger than a room, and no larger than it is, from the largest. */
+export function scalesFor(size: Size, most: Size, unit: UnitName): readonly [Scale, ...Scale[]] {
+  const largest = scaleFor(size, most, unit);
+  const smaller = (unit === 'in' ? INCH : METRIC).filter((ratio) => 1 / ratio < largest.factor * (1 - 1e-9));
+  return [largest, ...smaller.map((ratio) => reduced(ratio, unit))];
+}
+
+function reduced(ratio: number, unit: UnitName): Scale {
+  const isInch = unit === 'in';
   const named = isInch ? TO_THE_FOOT[ratio] : undefined;
   const foot = named === undefined ? '' : `, ${fractions(named)} in to the foot`;
   return { factor: 1 / ratio, words: `1 : ${ratio}${foot}` };

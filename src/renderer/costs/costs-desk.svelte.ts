@@ -2,6 +2,7 @@
 import type { BoardsUsed } from '../../core/cost/boards-used';
 import type { CostWay } from '../../core/cost/compare';
 import { makeCosts, type CostsMade } from '../../core/cost/make-costs';
+import { planBoards } from '../../core/cost/plan-boards';
 import { boardsOf } from '../../core/cost/planned-boards';
 import type { PriceEntry } from '../../core/cost/price-entry';
 import { understandPrices } from '../../core/cost/read-prices';
@@ -32,6 +33,12 @@ export interface CostJob {
   readonly wrong?: string;
 }
 
+/** Said where there is no other job yet. */
+const ALONE: Readonly<Partial<Record<CostWay, string>>> = {
+  together: 'Add another job, and each has its cost sheet here, with the sum of all.',
+  compared: 'Add another job, and they stand here side by side, line by line.',
+};
+
 export class CostsDesk {
   how = $state<CostWay>('by itself');
   /** Of which the frame to size is made; undefined: that which is deep enough and costs least. */
@@ -53,10 +60,13 @@ export class CostsDesk {
     if (!session.picture || session.picture.stale || (this.how !== 'against custom' && !session.plan)) {
       return 'The job on the screen has errors, listed at the foot of the window; mend them first.';
     }
-    if (this.how === 'compared' && this.beside.length === 0) {
-      return 'Add another job, and they stand here side by side, line by line.';
-    }
+    if (this.beside.length === 0) return ALONE[this.how];
     return undefined;
+  });
+  /** All that are told, that on the screen first. */
+  readonly #jobs = $derived.by<readonly LaidJob[]>(() => {
+    const { picture } = this.from.session;
+    return [...(picture ? [picture] : []), ...(this.how === 'by itself' ? [] : this.beside.map(({ laid }) => laid))];
   });
   /** Undefined while there is nothing to reckon with. */
   readonly costs = $derived.by<Result<CostsMade> | undefined>(() => {
@@ -65,8 +75,7 @@ export class CostsDesk {
     const given = { shelf: this.from.shelf(), prices: this.prices.value };
     const { how } = this;
     if (how === 'against custom') return makeCosts({ ...given, how, job: picture.job, moulding: this.chosenMoulding });
-    const jobs = [picture, ...(how === 'compared' ? this.beside.map(({ laid }) => laid) : [])];
-    return makeCosts({ ...given, how, jobs, boards: this.boards });
+    return makeCosts({ ...given, how, jobs: this.#jobs, boards: this.boards });
   });
   readonly made = $derived(this.costs?.ok ? this.costs.value : undefined);
   readonly problems = $derived<readonly Problem[]>(this.costs?.problems ?? []);
@@ -87,9 +96,15 @@ export class CostsDesk {
     return desk.notPlanned === undefined && slots.length === asks.length && asks.length > 0 && asks.every(isAsked);
   });
   readonly #bySheet = $derived(this.prices.ok && this.prices.value.board.charge === 'by sheet used');
+  /** Kept while prices change, since to look for a plan takes a while. */
+  readonly #together = $derived.by(() => {
+    if (this.how !== 'together' || !this.#bySheet || this.notMade !== undefined) return undefined;
+    return planBoards(this.#jobs, this.from.shelf());
+  });
   /** Of variants only one is made, so that none shares sheets with another. */
   readonly boards = $derived.by<BoardsUsed | undefined>(() => {
     const { session, desk } = this.from;
+    if (this.how === 'together') return this.#together;
     if (this.how !== 'by itself' || !this.#bySheet || !this.#isPlanned || !session.picture) return undefined;
     return boardsOf(desk.boards.flatMap((one) => one ?? []), session.picture); // prettier-ignore
   });
@@ -97,6 +112,7 @@ export class CostsDesk {
   readonly boardWords = $derived.by(() => {
     const { look } = this.from;
     if (!this.#bySheet || !this.made) return undefined;
+    if (this.how === 'together') return 'Boards are charged by the sheets that the jobs share: new ones of your shelf, cut with a knife.'; // prettier-ignore
     if (!this.boards) {
       const alone = 'Boards are charged by the whole sheets that a job takes by itself.';
       return this.how === 'by itself' ? `${alone} Once its sheets are planned in the view Sheets, by its share of that plan.` : alone; // prettier-ignore

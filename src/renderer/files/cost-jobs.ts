@@ -6,14 +6,17 @@ import { chooseJobFile, readLaid, whyNot } from './sheet-jobs';
 /** Asks for a file and adds its job. */
 export async function addCostJob(bench: Workbench): Promise<void> {
   const { costs, file, dialogs, notice } = bench;
-  const path = await chooseJobFile(bench, 'A job to compare with');
+  const path = await chooseJobFile(
+    bench,
+    costs.how === 'together' ? 'A job of the same order' : 'A job to compare with',
+  );
   if (path === undefined) return;
   if (path === file.path) return notice.fail('That job is the one on the screen; it is there anyway.');
   if (costs.others.some((one) => one.path === path)) return notice.fail('That job is there already.');
   const read = await readLaid(bench, path);
   if ('failure' in read) return dialogs.tell({ title: 'The job could not be added', text: read.failure, ...(read.problems ? { problems: read.problems } : {}) }); // prettier-ignore
   costs.others = [...costs.others, { path, title: read.laid.job.title, read }];
-  notice.say(`“${read.laid.job.title}” stands beside it.`);
+  notice.say(`“${read.laid.job.title}” ${costs.how === 'together' ? 'is reckoned with it' : 'stands beside it'}.`);
 }
 
 /** Reads all of them anew, since another window may have changed one; what can't be read stays in the list and says why. */

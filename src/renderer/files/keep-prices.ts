@@ -11,12 +11,22 @@ import { writeFile } from './write-file';
 
 const ENDINGS = ['csv', 'txt'] as const;
 const { nameOf } = KEPT_PRICES;
+/** As the button under the list is called. */
+const TAKE_BACK = 'Take the last change back';
 
 /** Puts a row into the list, in the place of what it was before it was changed. */
 export function keepPrice(bench: Workbench, entry: PriceEntry, before?: PriceEntry): Promise<boolean> {
   const isRenamed = before !== undefined && nameOf(before) !== nameOf(entry);
   const change = { keep: [entry], ...(isRenamed ? { remove: [nameOf(before)] } : {}) };
-  return changeKept(bench, bench.prices, change, `${quoted(priceRowTitle(entry))} is in your price list.`);
+  // Markup and margin say one thing in two ways.
+  const replaced = bench.prices.list.find((one) => nameOf(one) === nameOf(entry) && one.what !== entry.what);
+  const words = replaced && `${toldRow(bench, replaced)}. “${TAKE_BACK}” brings that again`;
+  const place = words === undefined ? '' : `, in the place of ${words}`;
+  return changeKept(bench, bench.prices, change, `${quoted(priceRowTitle(entry))} is in your price list${place}.`);
+}
+
+function toldRow({ prices }: Workbench, entry: PriceEntry): string {
+  return `${quoted(priceRowTitle(entry))}, ${priceRowWords(entry, placesOf(prices.list))}`;
 }
 
 export async function removePrice(bench: Workbench, entry: PriceEntry): Promise<boolean> {

@@ -98,6 +98,8 @@ export class Look {
   sheetPapers = $state.raw<Omit<SheetPapersOptions, 'showing'> & { readonly folder: string }>();
   /** The same of papers of costs. */
   costPapers = $state.raw<Pick<CostPapersOptions, 'only' | 'paper'> & { readonly folder: string }>();
+  /** Whom the job on the screen is for, as proposals say it. */
+  customer = $state('');
   /** Of the job on the screen. */
   copies = $state(1);
   /** The folder last chosen from. */
@@ -121,6 +123,7 @@ export class Look {
     this.howMany = undefined;
     this.trial = undefined;
     this.copies = 1;
+    this.customer = '';
   }
 
   /** The theme that is seen now. */

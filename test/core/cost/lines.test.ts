@@ -114,7 +114,8 @@ describe('moulding', () => {
 
   it('that is nowhere is not counted', () => {
     const none = { ...PLAIN, frame: { ...PLAIN.frame, name: 'Elm' } };
-    expect(line('Moulding', [], none)).toMatchObject({ basis: 'it is called neither a frame nor a moulding of the shelf', amount: undefined }); // prettier-ignore
+    const basis = '“Elm” is neither a frame nor a moulding of the shelf; add it to the shelf, or choose another';
+    expect(line('Moulding', [], none)).toMatchObject({ basis, amount: undefined });
   });
 });
 

@@ -22,6 +22,12 @@ function plansOf(jobs: readonly (typeof plain & { readonly copies?: number })[],
   return boardAsks(jobs, choice).asks.map((ask) => planBoard(ask, { goOn: (rounds) => rounds < 500 })!);
 }
 
+/** Codes of what is told of costs that could be reckoned. */
+function toldOf(made: ReturnType<typeof makeCosts>): string[] {
+  must(made);
+  return made.problems.map(({ code }) => code);
+}
+
 function matLine(rows: readonly string[], boards: ReturnType<typeof boardsOf>) {
   const prices = pricesOf(...rows);
   const made = must(makeCosts({ how: 'by itself', jobs: [plain], shelf, prices, boards }));
@@ -60,7 +66,10 @@ describe('boards by a plan of sheets', () => {
   it('cost nothing where they come from a remnant', () => {
     const remnant: StockSheet = { board: 'Soft white', kind: 'remnant', width: 16 * 25.4, height: 20 * 25.4, count: 1 };
     const sheet: StockSheet = { board: 'Soft white', kind: 'sheet', width: 32 * 25.4, height: 40 * 25.4, price: money(11) }; // prettier-ignore
-    expect(matLine(PLAIN_PRICES, boardsOf(plansOf([plain], [remnant, sheet]), plain)).amount!.toFixed(2)).toBe('0.00');
+    const boards = boardsOf(plansOf([plain], [remnant, sheet]), plain);
+    expect(matLine(PLAIN_PRICES, boards)).toMatchObject({ basis: expect.stringMatching(/^1 remnant of “Soft white”, 16 x 20 in, that is paid for already: 100 %/) as string }); // prettier-ignore
+    expect(matLine(PLAIN_PRICES, boards).amount!.toFixed(2)).toBe('0.00');
+    expect(boardsFrom(plainBoards(boards))).toEqual(boards);
   });
 
   it('are the same once they were sent as plain data', () => {
@@ -76,6 +85,18 @@ describe('variants', () => {
     const made = must(makeCosts({ how: 'compared', jobs: [plain, half, plain], shelf, prices }));
     expect(made.names).toEqual(['Lady fern (1)', 'Half as large', 'Lady fern (2)']);
     expect(made.isCompared).toBe(true);
+  });
+
+  it('of one picture are that; jobs of others are told apart from them, whatever they are called', () => {
+    const prices = pricesOf(...PLAIN_PRICES);
+    const codes = (...jobs: (typeof plain)[]) => toldOf(makeCosts({ how: 'compared', jobs, shelf, prices }));
+    const renamed = planned({ ...PLAIN, title: 'On grey', mat: { layers: [{ board: 'Mount' }] } });
+    expect(codes(plain, renamed)).toEqual([]);
+    expect(codes(plain, half)).toEqual(['variants-differ']);
+    const other = planned({ ...PLAIN, pictures: [{ title: 'Royal fern', size: '8 x 10 in' }] });
+    expect(codes(plain, other)).toEqual(['variants-differ']);
+    const together = makeCosts({ how: 'together', jobs: [plain, half], shelf, prices });
+    expect([together.problems, together.ok && together.value.isCompared]).toEqual([[], false]);
   });
 
   it('of one job alone are refused', () => {

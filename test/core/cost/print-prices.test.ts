@@ -44,6 +44,8 @@ function valueOf(what: PriceWhat): fc.Arbitrary<Value> {
       );
     case 'rounding':
       return fc.record({ way: fc.constantFrom('nearest' as const, 'up' as const), step: amounts(9).filter((step) => step.gt(0)) }).map((rounding) => ({ rounding })); // prettier-ignore
+    case 'text':
+      return texts.map((word) => ({ word }));
     case 'yes or no':
       return fc.boolean().map((yes) => ({ yes }));
     default:
@@ -126,6 +128,18 @@ describe('rows', () => {
     expect(read.wrong.get('value')).toMatch(/^“eight” is not a number from 0 to 100/);
     const [row] = must(readPriceRows('what,value,per,name,note\ncut straight,1.5 min,cut,,by hand'));
     expect(readPriceCells(priceCells(row!, 2)).entry).toEqual(row);
+  });
+
+  it('typed by hand are refused where they are at odds with the others, at the cell, as the whole list would be', () => {
+    const others = must(readPriceRows('what,value\ncurrency,EUR\nboard charged,by united inches'));
+    const fine = readPriceCells({ what: 'rounding', value: 'up to 0.003' }, others);
+    expect([fine.entry, fine.wrong.get('value')]).toEqual([undefined, 'EUR has 2 decimals (ISO 4217), and nothing can be rounded to 0.003; the least is 0.01.']); // prettier-ignore
+    expect(readPriceCells({ what: 'rounding', value: 'up to 0.01' }, others).entry).toBeDefined();
+    const board = readPriceCells({ what: 'board', value: '0.35', per: 'm2' }, others);
+    expect([board.entry, board.wrong.get('per')]).toEqual([undefined, 'Boards are charged by united inches, and a price for m2 has no use then; it would be for united in.']); // prettier-ignore
+    expect(readPriceCells({ what: 'board', value: '0.35', per: 'united in' }, others).entry).toBeDefined();
+    // What the list yet lacks is no fault of the row.
+    expect(readPriceCells({ what: 'fit', value: '15 min' }, others).entry).toBeDefined();
   });
 
   it('all have a group, a meaning and words', () => {

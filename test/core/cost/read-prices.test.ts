@@ -54,6 +54,12 @@ describe('a list', () => {
     expect(pricesOf('currency,EUR', 'tax included,no').includesTax).toBe(false);
   });
 
+  it('has the shop’s name and address as they are written', () => {
+    const { shop } = pricesOf('currency,EUR', 'shop,Village library', 'shop address,"Mill Lane 4, 12 Fernham"');
+    expect(shop).toEqual({ name: 'Village library', address: 'Mill Lane 4, 12 Fernham' });
+    expect(pricesOf('currency,EUR').shop).toEqual({});
+  });
+
   it('the example is one', () => {
     expect(must(readPrices(readFileSync('resources/prices.csv', 'utf8'))).taxes).toHaveLength(1);
   });
@@ -121,6 +127,14 @@ describe('what is refused, by line and column', () => {
       /^rounding-unfit line 3, column value: .*JPY has no decimals \(ISO 4217\)/,
     ],
     [['currency,EUR', 'rounding,nearest 0.005'], /^rounding-unfit line 3, column value: .*EUR has 2 decimals/],
+    [
+      ['currency,EUR', 'shop address,Mill Lane 4,12 Fernham'],
+      /^price-cell-unused line 3, column per: .*a text with a comma is quoted: "Mill Lane 4, 12 Fernham"/,
+    ],
+    [
+      ['currency,EUR', `shop,${'a'.repeat(201)}`],
+      /^text-too-long line 3, column value: .*201 letters.*200 at the most/,
+    ],
     [['currency,EUR', 'tax included,perhaps'], /^word-unknown line 3, column value/],
     [['currency,EUR', 'tax included,yes'], /^price-row-missing line 3, column what: .*needs a row “tax”/],
     [['currency,EUR', 'hang,5'], /^price-row-missing line 3, column what: .*“hang” needs a row “hour” beside it/],
