@@ -3,6 +3,8 @@ export type Unit = 'in' | 'mm' | 'cm';
 export type InchStep = 8 | 16 | 32 | 64;
 export type MetricStep = 1 | 0.5 | 0.1;
 
+export const UNIT_NAMES: Readonly<Record<Unit, string>> = { in: 'inches', mm: 'millimetres', cm: 'centimetres' };
+
 /** 1 in = 25.4 mm exactly (international inch of 1 July 1959, US Federal Register notice, reprinted in NIST SP 447 App. 5). */
 export const MM_PER_INCH = 25.4;
 /** A shown value further than this from the true one is marked as rounded: a thousandth of an inch. */

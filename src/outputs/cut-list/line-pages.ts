@@ -3,7 +3,7 @@ import { cutsOfLine, GROOVE_RULE, LINE_RULE, lineCutName } from '../../core/cutt
 import type { LayerPlan } from '../../core/cutting/plan';
 import type { Point, Size } from '../../core/geometry/box';
 import { settingText, penText } from '../../core/layout/line-words';
-import { decimalText, type Showing } from '../../core/units';
+import { decimalText, UNIT_NAMES, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
 import type { Block } from '../paper/flow';
@@ -11,7 +11,7 @@ import { filling, type Column } from '../paper/table';
 import type { Setting } from '../paper/text-blocks';
 import { fractions } from '../paper/type';
 import { listHead, listSheets } from './list-sheets';
-import { DIGITS, guideOf, guideRow, UNIT_WORDS } from './list-words';
+import { DIGITS, guideOf, guideRow } from './list-words';
 
 /** None where the layer has no lines. */
 export function linePages(
@@ -36,7 +36,7 @@ function introduction({ lines }: LayerPlan, showing: Showing): string {
   return [
     LINE_RULE,
     ...(lines.some(({ kind }) => kind === 'groove') ? [GROOVE_RULE] : []),
-    `Measured in ${UNIT_WORDS[showing.unit]} from the lower left corner of the front view, the face up: x1 y1 where the cut starts, x2 y2 where it ends; the blade leans to the side that is told as seen along the cut. The guide setting is the distance from the blank's edge on the cut's own side, and stays until the next one.`,
+    `Measured in ${UNIT_NAMES[showing.unit]} from the lower left corner of the front view, the face up: x1 y1 where the cut starts, x2 y2 where it ends; the blade leans to the side that is told as seen along the cut. The guide setting is the distance from the blank's edge on the cut's own side, and stays until the next one.`,
   ].join(' ');
 }
 

@@ -3,7 +3,7 @@ import { handlingOf, type Handling } from '../../core/cutting/handling';
 import type { CutStep, LayerPlan } from '../../core/cutting/plan';
 import type { Point, Size } from '../../core/geometry/box';
 import { bevelWords } from '../../core/layout/bevel-words';
-import { decimalText, type Showing } from '../../core/units';
+import { decimalText, UNIT_NAMES, type Showing } from '../../core/units';
 import type { OutputContext } from '../context';
 import type { PagePlan } from '../paper/document';
 import { endedBy, type Block } from '../paper/flow';
@@ -11,7 +11,7 @@ import { filling, type Column } from '../paper/table';
 import { headingBlock, numberedBlocks, type Setting } from '../paper/text-blocks';
 import { linePages } from './line-pages';
 import { listHead, listSetting, listSheets } from './list-sheets';
-import { DIGITS, guideOf, guideRow, overcutText, slantWords, UNIT_WORDS } from './list-words';
+import { DIGITS, guideOf, guideRow, overcutText, slantWords } from './list-words';
 import { capital } from '../../core/phrases';
 
 /** One list a layer, as many pages as its cuts and what is done with the boards need. */
@@ -54,7 +54,7 @@ function introduction({ plan, options }: OutputContext, layer: LayerPlan, showin
   const { bevel } = layer;
   return [
     plan.orderRule,
-    `Measured in ${UNIT_WORDS[showing.unit]} from the lower left corner of the ${options.view} view: x1 y1 the corner where the cut starts, x2 y2 where it ends.`,
+    `Measured in ${UNIT_NAMES[showing.unit]} from the lower left corner of the ${options.view} view: x1 y1 the corner where the cut starts, x2 y2 where it ends.`,
     `The guide setting is the distance from the blank's edge on the cut's own side, and stays until the next one.`,
     bevel.angleDegrees === 0
       ? 'Every cut goes straight down, without a bevel.'

@@ -9,12 +9,6 @@ import { rowBlock } from '../paper/table-blocks';
 import { fractions } from '../paper/type';
 import type { Typesetter } from '../paper/typesetter';
 
-export const UNIT_WORDS: Readonly<Record<Showing['unit'], string>> = {
-  in: 'inches',
-  mm: 'millimetres',
-  cm: 'centimetres',
-};
-
 /** Decimals that tell a hundredth of a millimetre apart. */
 export const DIGITS: Readonly<Record<Showing['unit'], number>> = { in: 4, mm: 2, cm: 3 };
 

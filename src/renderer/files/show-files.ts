@@ -3,6 +3,7 @@ import { showFiles } from '../../core/show/show-files';
 import type { ShowPlan } from '../../core/show/plan';
 import type { ShowList } from '../session/look.svelte';
 import type { Workbench } from '../workbench';
+import { chooseFolder } from './choose-folder';
 import { baseNameFor } from './endings';
 
 const ENDINGS = ['csv', 'txt'] as const;
@@ -25,8 +26,14 @@ export async function chooseShowList({ host, info, dialogs }: Workbench): Promis
 
 /** A job for each picture, the list and the frames to buy: all of them or none. What was written, in words. */
 export async function writeShow(bench: Workbench, plan: ShowPlan): Promise<string | undefined> {
-  const { host, dialogs, notice } = bench;
-  const folder = await chooseFolder(bench);
+  const { host, info, dialogs, notice, session, look } = bench;
+  const start = look.folder ?? info.folder;
+  const folder = await chooseFolder(bench, {
+    title: 'Where the jobs go',
+    action: 'Write here',
+    folder: start,
+    suggested: `${start}${info.separator}${baseNameFor(session.written.title ?? 'show')}`,
+  });
   if (folder === undefined) return undefined;
   const files = showFiles(plan);
   let reply = await host.call('writeFolder', { folder, files, replace: false });
@@ -49,15 +56,4 @@ export async function writeShow(bench: Workbench, plan: ShowPlan): Promise<strin
   const words = `${reply.value.paths.length} files were written into ${folder}.`;
   notice.say(words);
   return words;
-}
-
-async function chooseFolder({ host, info, dialogs, session, look }: Workbench): Promise<string | undefined> {
-  const title = 'Where the jobs go';
-  const start = look.folder ?? info.folder;
-  if (info.kind === 'browser') {
-    return dialogs.chooseFile({ title, action: 'Write here', endings: [], folderOnly: true, folder: start });
-  }
-  const suggested = `${start}${info.separator}${baseNameFor(session.written.title ?? 'show')}`;
-  const reply = await host.call('pickFolder', { suggested });
-  return reply.ok ? reply.value.folder : undefined;
 }
