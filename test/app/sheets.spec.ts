@@ -168,6 +168,68 @@ test('by key alone: from piece to piece, into the hand, by steps, pinned, unpinn
   await expect.poll(() => pinned(page)).toEqual([]);
 });
 
+/** Twice the chart, each mat and mount board on a sheet of its own. */
+const APART = STOCK.replaceAll(',32 in,40 in,', ',20 in,24 in,');
+const chosen = (page: Page) => panel(page).getByRole('region', { name: 'Chosen piece' });
+
+test('the only copy moves with its pin, by hand and by key', async ({ folder, openProgram }) => {
+  const page = await start(folder, openProgram, 1);
+  await pieces(page, 1).first().click();
+  await button(page, 'Pin it where it lies').click();
+  await expect.poll(() => pinned(page, 1)).toEqual(['0 0']);
+  await pieces(page, 1).first().focus();
+  for (const key of ['Enter', 'Shift+ArrowUp', 'Enter']) await page.keyboard.press(key);
+  await expect.poll(() => pinned(page, 1)).toEqual(['0 0.5']);
+  const perInch = (await sheets(page, 1).first().boundingBox())!.width / 32;
+  // So near to it the sheet's lower edge pulls.
+  await drag(page, pieces(page, 1).first(), { x: 8 * perInch, y: 0 });
+  await expect.poll(() => pinned(page, 1)).toEqual(['8 0']);
+  await expect(panel(page)).toContainText('1 piece pinned');
+});
+
+test('of two copies that lie alike each is chosen, pinned and moved by itself', async ({ folder, openProgram }) => {
+  const page = await start(folder, openProgram, 2, APART);
+  await expect(sheets(page)).toHaveCount(2);
+  await pieces(page).first().click();
+  await button(page, 'Pin it where it lies').click();
+  await expect.poll(() => pinned(page)).toHaveLength(1);
+  await expect(chosen(page)).toContainText('on sheet 1');
+  await pieces(page).nth(1).click();
+  await expect(chosen(page)).toContainText('on sheet 2');
+  await expect(pieces(page).nth(1)).toHaveAttribute('aria-pressed', 'true');
+  await button(page, 'Pin it where it lies').click();
+  await expect.poll(() => pinned(page)).toHaveLength(2);
+  await expect(chosen(page)).toContainText('on sheet 2');
+  await pieces(page).first().click();
+  await expect(chosen(page)).toContainText('on sheet 1');
+});
+
+test('the focus stays on a piece while undo and redo take its sheet away and bring it back', async ({
+  folder,
+  openProgram,
+}) => {
+  const page = await start(folder, openProgram, 4);
+  await expect(sheets(page)).toHaveCount(1);
+  await pieces(page).first().focus();
+  await page.keyboard.press('Enter');
+  // In the middle of the sheet, so that another is needed: 8 in, by half an inch each.
+  for (let step = 0; step < 16; step += 1) await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('Enter');
+  await expect(sheets(page)).toHaveCount(2);
+  await expect(drawing(page).locator('[data-piece]:has(.pin)')).toBeFocused();
+  const last = sheets(page).nth(1).locator('[data-piece]');
+  await last.focus();
+  for (const [key, count] of [
+    ['Control+z', 1],
+    ['Control+y', 2],
+    ['Control+z', 1],
+  ] as const) {
+    await page.keyboard.press(key);
+    await expect(sheets(page)).toHaveCount(count);
+    await expect(pieces(page).and(page.locator(':focus'))).toHaveCount(1);
+  }
+});
+
 test('the search goes on until it is stopped, and a hovered step shows its cut', async ({ folder, openProgram }) => {
   // Of 16 x 20 in three come from a sheet of 37 x 39 in (common practice, no source), so that twelve take four; by area
   // three would do, so that it is not proven and the search goes on.
