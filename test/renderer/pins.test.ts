@@ -4,6 +4,7 @@ import type { BoardAsk } from '../../src/core/sheets/board-asks';
 import { planBoard } from '../../src/core/sheets/planned-board';
 import { pinnedPieces, putPin, withPins, type HeldPin } from '../../src/renderer/edits/pins';
 import { fitSheets } from '../../src/renderer/sheets/fit-sheets';
+import { readKeptPlan } from '../../src/renderer/sheets/kept-plan';
 import { linesThatFit } from '../../src/renderer/sheets/labels';
 import { readChoices } from '../../src/renderer/sheets/sheet-choices';
 import { askOf, inches, piece, sheet } from '../core/sheets/sheet-asks';
@@ -165,5 +166,25 @@ describe('choices that were kept', () => {
     const read = readChoices('{"aim":"sheets","kerf":3.2,"trim":900,"stages":2.5,"longestCut":1500,"keepStrip":600}');
     expect(read).toMatchObject({ aim: 'sheets', kerf: 3.2, longestCut: 1500, keepStrip: 600 });
     expect([read.trim, read.stages]).toEqual([undefined, undefined]);
+  });
+});
+
+describe('what is planned together', () => {
+  const pin: HeldPin = { board: 'warm white', piece: '0 Mat layer 1 | 1 | 2', stock: 's', sheet: 0, turned: false, left: 1.5, bottom: 0 }; // prettier-ignore
+  const kept = {
+    jobs: [{ path: '/a.json', title: 'Ferns', copies: 3 }],
+    own: { title: 'Chart', copies: 2 },
+    pins: [pin],
+  };
+
+  it('is read as it was kept, and is nothing where nothing was', () => {
+    expect(readKeptPlan(JSON.stringify(kept))).toEqual(kept);
+    for (const text of [null, '', '{', '7', 'null', '[]']) expect(readKeptPlan(text)).toEqual({ jobs: [], pins: [] });
+  });
+
+  it('is read one by one: what can’t be is left out alone', () => {
+    const jobs = [...kept.jobs, ...kept.jobs, { path: '/b.json', title: 'b', copies: 0 }, { path: 3 }, null];
+    const pins = [{ ...pin, left: null }, { ...pin, sheet: 0.5 }, { ...pin, turned: 'no' }, pin, {}];
+    expect(readKeptPlan(JSON.stringify({ jobs, own: { title: 'Chart' }, pins }))).toEqual({ jobs: kept.jobs, pins: [pin] }); // prettier-ignore
   });
 });

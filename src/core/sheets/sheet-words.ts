@@ -17,13 +17,18 @@ import { unusedFallouts } from './unused-fallouts';
 
 /** How much is taken, what it costs, and whether it could be better. */
 export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
-  const { sheets, cost, atLeast } = plan;
+  const { sheets } = plan;
   const many = counted(sheets.filter(({ stock }) => stock.kind === 'sheet').length, 'new sheet');
   const paid = paidText({ plan, isPriced });
   const costs = paid === '' ? '' : `, ${paid} in all`;
   const less = ask.aim === 'sheets' || !isPriced ? 'takes less' : 'costs less';
-  const proven = cost <= atLeast + 1e-9 ? `proven: no plan ${less}` : 'the best that was found; it is not proven that there is none better'; // prettier-ignore
+  const proven = isProven({ plan }) ? `proven: no plan ${less}` : 'the best that was found; it is not proven that there is none better'; // prettier-ignore
   return `${many}${costs}; ${proven}.`;
+}
+
+/** Whether it is proven that no plan costs or takes less. */
+export function isProven({ plan: { cost, atLeast } }: Pick<PlannedBoard, 'plan'>): boolean {
+  return cost <= atLeast + 1e-9;
 }
 
 /** What the sheets cost together; empty where they have no prices. */

@@ -1,16 +1,17 @@
 /** The desk on which sheets are planned: what is asked, the best plans so far, what is pinned, and how it all stands. */
 import { inParts, money } from '../../core/money';
-import type { Problem } from '../../core/problem';
+import { bySeverity, isError, type Problem } from '../../core/problem';
 import type { Shelf } from '../../core/shelf/shelf';
 import { keepRule } from '../../core/sheets/keep-rule';
 import { USUAL_KEEP } from '../../core/sheets/remnants';
 import { boardAsks, type BoardAsk, type BoardAsks } from '../../core/sheets/board-asks';
 import { COST_PLACES } from '../../core/sheets/board-stock';
 import type { PlacedPiece } from '../../core/sheets/plan';
+import { refusedBoards } from '../../core/sheets/refused-boards';
 import { whyNoPlan } from '../../core/sheets/why-no-plan';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
 import { pinnedPieces, putPin, withPins, type PinnedPieces, type Putting } from '../edits/pins';
-import type { Look } from '../session/look.svelte';
+import type { Look, SheetJob } from '../session/look.svelte';
 import type { Notice } from '../session/notice.svelte';
 import type { Session } from '../session/session.svelte';
 import { PinHistory } from './pin-history.svelte';
@@ -24,6 +25,8 @@ interface Sources {
   readonly notice: Notice;
   readonly shelf: () => Shelf;
   readonly stock: () => readonly StockSheet[];
+  /** Why the stock can't be read. */
+  readonly damage: () => string | undefined;
   /** Whether a change of the stock was not taken back yet. */
   readonly stands: (change: number) => boolean;
 }
@@ -61,12 +64,15 @@ export class SheetsDesk {
       ? 'The job on the screen has errors, listed at the foot of the window; mend them first.'
       : undefined;
   });
-  readonly asked = $derived.by<BoardAsks>(() => {
-    const { session, look, shelf, stock } = this.from;
+  readonly #jobs = $derived.by(() => {
+    const { session, look } = this.from;
     const own = this.notPlanned === undefined && session.picture ? [{ ...session.picture, copies: look.copies }] : [];
-    const others = look.sheetJobs.flatMap(({ laid, copies }) => (laid ? [{ ...laid, copies }] : []));
+    return [...own, ...look.sheetJobs.flatMap(({ laid, copies }) => (laid ? [{ ...laid, copies }] : []))];
+  });
+  readonly asked = $derived.by<BoardAsks>(() => {
+    const { shelf, stock } = this.from;
     const { aim, kerf = 0, trim = 0, longestCut, stages, fallouts, upright, remnantPercent } = this.choices;
-    const found = boardAsks([...own, ...others], {
+    const found = boardAsks(this.#jobs, {
       stock: stock(),
       shelf: shelf(),
       kerf,
@@ -96,13 +102,29 @@ export class SheetsDesk {
     const held = this.pins.held.filter((pin) => !waiting.includes(pin));
     return new Map(this.boards.flatMap((one) => (one ? [...pinnedPieces(one.plan.sheets, one.board, held)] : [])));
   });
-  readonly problems = $derived<readonly Problem[]>([
-    ...this.asked.problems,
-    ...this.#keeping.problems,
-    ...this.planning.slots.flatMap(({ state, asked }) =>
-      state === 'none' ? [whyNoPlan(asked, this.from.session.showing)] : [],
-    ),
+  /** Boards that have pieces and no plan. */
+  readonly without = $derived.by(() => [
+    ...(this.asked.problems.some(isError) ? refusedBoards(this.#jobs, this.asked) : []),
+    ...this.planning.slots.flatMap(({ state, asked }) => (state === 'none' ? [asked.board] : [])),
   ]);
+  /** The worst first. */
+  readonly problems = $derived.by(() =>
+    bySeverity([
+      ...this.#stockDamaged,
+      ...this.asked.problems,
+      ...this.#keeping.problems,
+      ...this.planning.slots.flatMap(({ state, asked }) =>
+        state === 'none' ? [whyNoPlan(asked, this.from.session.showing)] : [],
+      ),
+      ...this.from.look.sheetJobs.flatMap(leftOut),
+    ]),
+  );
+  readonly #stockDamaged = $derived.by((): Problem[] => {
+    const damage = this.from.damage();
+    if (damage === undefined) return [];
+    const message = `Your stock can’t be read, and this plan is made as if it were empty. ${damage}`;
+    return [{ code: 'stock-unreadable', severity: 'error', at: 'stock', message }];
+  });
 
   /** @param used undefined: the plan is used no longer, and another may come in its place. */
   use(used: Used | undefined): void {
@@ -198,4 +220,11 @@ export class SheetsDesk {
     if (perSheet === undefined || !one.isPriced) return one;
     return { ...one, ask: { ...one.ask, perSheet: inParts(money(String(perSheet)), COST_PLACES) } };
   }
+}
+
+/** Of a job whose file can't be read, by name, since nothing in the plan shows that it is missing. */
+function leftOut({ title, wrong }: SheetJob): Problem[] {
+  if (wrong === undefined) return [];
+  const message = `“${title || 'Untitled'}” is not planned: ${wrong}`;
+  return [{ code: 'sheet-job-left-out', severity: 'warning', at: 'jobs', message }];
 }
