@@ -9,6 +9,7 @@ import { Dialogs } from './dialogs/dialogs.svelte';
 import { KeptList } from './files/kept-list.svelte';
 import { CUTTERS, PRICES, shelfKind, stockKind } from './files/list-kinds';
 import { JobFile } from './files/job-file.svelte';
+import { bringPlanBack } from './files/keep-plan.svelte';
 import { emptyJob, start } from './files/new-job';
 import { openPath } from './files/open-path';
 import { readText } from './files/read-text';
@@ -38,7 +39,7 @@ function makeWorkbench(host: HostClient, info: HostInfo): Workbench {
   );
   const prices = new KeptList(host, PRICES);
   const [look, notice] = [new Look(), new Notice()];
-  const desk = new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list, stands: (change) => stock.stands(change) }); // prettier-ignore
+  const desk = new SheetsDesk({ session, look, notice, shelf: () => shelf.list, stock: () => stock.list, damage: () => stock.damage, stands: (change) => stock.stands(change) }); // prettier-ignore
   return {
     host,
     info,
@@ -79,6 +80,7 @@ async function open(target: HTMLElement): Promise<void> {
   const info = await host.call('info', {});
   if (!info.ok) throw new Error(info.failure.message);
   const bench = makeWorkbench(host, info.value);
+  const keepPlan = bringPlanBack(bench);
   // What is chosen and reckoned from the user's lists must not begin with the generic ones.
   await Promise.all([
     bench.cutters.load(),
@@ -90,6 +92,7 @@ async function open(target: HTMLElement): Promise<void> {
   mount(App, { target, props: { bench } });
   letGo();
   await openWanted(bench);
+  keepPlan();
 }
 
 const target = document.getElementById('app');

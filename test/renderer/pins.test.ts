@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import type { BoardAsk } from '../../src/core/sheets/board-asks';
 import { planBoard } from '../../src/core/sheets/planned-board';
-import { pinOf, putPin, withPins, type HeldPin } from '../../src/renderer/edits/pins';
+import { pinnedPieces, putPin, withPins, type HeldPin } from '../../src/renderer/edits/pins';
 import { fitSheets } from '../../src/renderer/sheets/fit-sheets';
+import { readKeptPlan } from '../../src/renderer/sheets/kept-plan';
 import { linesThatFit } from '../../src/renderer/sheets/labels';
 import { readChoices } from '../../src/renderer/sheets/sheet-choices';
 import { askOf, inches, piece, sheet } from '../core/sheets/sheet-asks';
@@ -20,9 +21,11 @@ function planOf(asked: BoardAsk) {
 
 /** A 16 x 20 in piece put at a place of the first sheet of a plan. */
 function put(asked: BoardAsk, held: readonly HeldPin[], left: number, bottom: number) {
-  const [first] = planOf(asked).sheets;
+  const { sheets } = planOf(asked);
+  const [first] = sheets;
   const one = first!.pieces.find(({ piece: { id } }) => id === '16 x 20')!;
-  return putPin(asked, held, { piece: one, stock: first!.stock, onSheet: first!.pieces, turned: false, left: inches(left), bottom: inches(bottom) }); // prettier-ignore
+  const place = { stock: first!.stock, onSheet: first!.pieces, turned: false, left: inches(left), bottom: inches(bottom) }; // prettier-ignore
+  return putPin(asked, held, { piece: one, ...place }, pinnedPieces(sheets, asked.board, held));
 }
 
 function heldOf(result: ReturnType<typeof put>): readonly HeldPin[] {
@@ -34,10 +37,11 @@ describe('a pin', () => {
   it('stays in the plan where it was put', () => {
     const held = heldOf(put(board, [], 8, 0));
     const [asked] = withPins([board], held).asks;
-    const pinned = planOf(asked!).sheets.flatMap(({ pieces }) => pieces.filter((one) => one.pinned));
+    const { sheets } = planOf(asked!);
+    const pinned = sheets.flatMap(({ pieces }) => pieces.filter((one) => one.pinned));
     expect(pinned).toHaveLength(1);
     expect([pinned[0]!.box.left, pinned[0]!.box.bottom]).toEqual([inches(8), 0]);
-    expect(pinOf(pinned[0]!, 'WARM WHITE', held)).toBe(held[0]);
+    expect([...pinnedPieces(sheets, 'WARM WHITE', held)]).toEqual([[pinned[0], held[0]]]);
   });
 
   it('is known again when the lists of pieces and stock are in another order', () => {
@@ -78,9 +82,45 @@ describe('a pin', () => {
     const first = plan.sheets.find(({ pieces }) => pieces.some((one) => one.pinned))!;
     const [own, other] = [first.pieces.find((one) => one.pinned)!, plan.sheets.flatMap((one) => one.pieces).find((one) => !one.pinned)!]; // prettier-ignore
     const place = { stock: first.stock, onSheet: first.pieces, turned: false, left: inches(9), bottom: 0 };
-    expect(putPin(board, held, { ...place, piece: other })).toHaveProperty('wrong');
-    const moved = putPin(board, held, { ...place, piece: own });
+    const pinned = pinnedPieces(plan.sheets, board.board, held);
+    expect(putPin(board, held, { ...place, piece: other }, pinned)).toHaveProperty('wrong');
+    const moved = putPin(board, held, { ...place, piece: own }, pinned);
     expect(moved).toEqual({ held: [{ ...held[0], left: inches(9) }] });
+  });
+
+  it('moves where there is no other copy, in what is asked with the pin already', () => {
+    const single = boardOf(askOf([piece(16, 20, 1)], [sheet(32, 40)]));
+    const held = heldOf(put(single, [], 8, 0));
+    const [asked] = withPins([single], held).asks;
+    const moved = put(asked!, held, 9, 1);
+    expect(moved).toEqual({ held: [{ ...held[0], left: inches(9), bottom: inches(1) }] });
+  });
+
+  it('holds the one of two copies that it was put on, though the other lies alike on another sheet', () => {
+    // Of 16 x 20 in one comes from a sheet of 20 x 24 in.
+    const apart = boardOf(askOf([piece(16, 20, 2)], [sheet(20, 24)]));
+    const { sheets } = planOf(apart);
+    const [one, other] = sheets.map(({ pieces }) => pieces[0]!);
+    const { left, bottom } = one!.box;
+    const place = { stock: sheets[0]!.stock, turned: one!.turned, left, bottom };
+    const first = heldOf(putPin(apart, [], { ...place, piece: one!, onSheet: sheets[0]!.pieces }, new Map()));
+    const [asked] = withPins([apart], first).asks;
+    const pinned = planOf(asked!).sheets;
+    const free = pinned.flatMap(({ pieces }) => pieces).find((piece) => !piece.pinned)!;
+    expect([free.box, free.turned]).toEqual([other!.box, other!.turned]);
+    expect(pinnedPieces(pinned, apart.board, first).has(free)).toBe(false);
+    // Pinned too, each has its own pin, and either is moved by itself.
+    const on = pinned.find(({ pieces }) => pieces.includes(free))!;
+    const both = heldOf(putPin(asked!, first, { ...place, piece: free, onSheet: on.pieces }, pinnedPieces(pinned, apart.board, first))); // prettier-ignore
+    expect(new Set(both.map((pin) => pin.sheet)).size).toBe(2);
+    const [again] = withPins([apart], both).asks;
+    const plan = planOf(again!).sheets;
+    const holds = pinnedPieces(plan, apart.board, both);
+    expect([...holds.values()].sort((a, b) => a.sheet - b.sheet)).toEqual(both);
+    const second = plan[1]!.pieces[0]!;
+    const moved = heldOf(putPin(again!, both, { ...place, left: left + inches(1), piece: second, onSheet: plan[1]!.pieces }, holds)); // prettier-ignore
+    expect(moved).toHaveLength(2);
+    expect(moved).toContain(both.find((pin) => pin !== holds.get(second)));
   });
 });
 
@@ -126,5 +166,25 @@ describe('choices that were kept', () => {
     const read = readChoices('{"aim":"sheets","kerf":3.2,"trim":900,"stages":2.5,"longestCut":1500,"keepStrip":600}');
     expect(read).toMatchObject({ aim: 'sheets', kerf: 3.2, longestCut: 1500, keepStrip: 600 });
     expect([read.trim, read.stages]).toEqual([undefined, undefined]);
+  });
+});
+
+describe('what is planned together', () => {
+  const pin: HeldPin = { board: 'warm white', piece: '0 Mat layer 1 | 1 | 2', stock: 's', sheet: 0, turned: false, left: 1.5, bottom: 0 }; // prettier-ignore
+  const kept = {
+    jobs: [{ path: '/a.json', title: 'Ferns', copies: 3 }],
+    own: { title: 'Chart', copies: 2 },
+    pins: [pin],
+  };
+
+  it('is read as it was kept, and is nothing where nothing was', () => {
+    expect(readKeptPlan(JSON.stringify(kept))).toEqual(kept);
+    for (const text of [null, '', '{', '7', 'null', '[]']) expect(readKeptPlan(text)).toEqual({ jobs: [], pins: [] });
+  });
+
+  it('is read one by one: what can’t be is left out alone', () => {
+    const jobs = [...kept.jobs, ...kept.jobs, { path: '/b.json', title: 'b', copies: 0 }, { path: 3 }, null];
+    const pins = [{ ...pin, left: null }, { ...pin, sheet: 0.5 }, { ...pin, turned: 'no' }, pin, {}];
+    expect(readKeptPlan(JSON.stringify({ jobs, own: { title: 'Chart' }, pins }))).toEqual({ jobs: kept.jobs, pins: [pin] }); // prettier-ignore
   });
 });

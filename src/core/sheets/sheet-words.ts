@@ -21,14 +21,20 @@ export function planWords({ plan, ask, isPriced }: PlannedBoard): string {
   const paid = paidText({ plan, isPriced });
   const costs = paid === '' ? '' : `, ${paid} in all`;
   const less = ask.aim === 'sheets' || !isPriced ? 'takes less' : 'costs less';
-  const proven = cost <= atLeast + 1e-9 ? `proven: no plan ${less}` : 'the best that was found; it is not proven that there is none better'; // prettier-ignore
+  const best = cost <= atLeast + 1e-9;
+  const proven = best ? `proven: no plan ${less}` : 'the best that was found; it is not proven that there is none better'; // prettier-ignore
   // What the largest remnant is worth comes off, and how large it may be is not known.
-  const weighed = weighsRemnant(ask) ? ' before its remnant is taken off; that none leaves more for less is not proven' : ''; // prettier-ignore
-  return `${many}${costs}; ${proven}${cost <= atLeast + 1e-9 ? weighed : ''}.`;
+  const weighed = best && weighsRemnant(ask) ? ' before its remnant is taken off; that none leaves more for less is not proven' : ''; // prettier-ignore
+  return `${many}${costs}; ${proven}${weighed}.`;
 }
 
-export function weighsRemnant({ aim, remnantWorth }: PlannedBoard['ask']): boolean {
+function weighsRemnant({ aim, remnantWorth }: PlannedBoard['ask']): boolean {
   return (remnantWorth ?? (aim === 'remnant' ? 1 : 0)) > 0;
+}
+
+/** Whether it is proven that no plan costs or takes less, where that is all that is asked. */
+export function isProven({ plan: { cost, atLeast }, ask }: Pick<PlannedBoard, 'plan' | 'ask'>): boolean {
+  return cost <= atLeast + 1e-9 && !weighsRemnant(ask);
 }
 
 /** What to fetch before the first cut: `2 new sheets, 32 x 40 in; 1 remnant, 20 x 24 in`. */

@@ -36,8 +36,8 @@ function lacking(ask: SheetsAsk, showing: Showing): string {
     .sort((a, b) => a.there - a.wanted.count - (b.there - b.wanted.count))[0];
   if (!worst) return 'none is there';
   const { wanted, from, there } = worst;
-  const many = wanted.count === 1 ? 'is' : `are ${wanted.count} times`;
-  return `“${wanted.id}”, ${sizeText(wanted, showing)}, ${many} wanted and comes from ${sizesText(from, showing)}, of which there ${there === 1 ? 'is' : 'are'} ${there === 0 ? 'none' : there}`; // prettier-ignore
+  const many = wanted.count === 1 ? '' : ` ${wanted.count} times`;
+  return `“${wanted.id}”, ${sizeText(wanted, showing)}, is wanted${many} and comes from ${sizesText(from, showing)}, of which there ${there === 1 ? 'is' : 'are'} ${there === 0 ? 'none' : there}`; // prettier-ignore
 }
 
 function sizesText(stock: readonly Stock[], showing: Showing): string {

@@ -2,7 +2,7 @@
 import type { Pin, SheetsAsk, Stock, WantedPiece } from '../../core/sheets/ask';
 import type { BoardAsk } from '../../core/sheets/board-asks';
 import { checkPins } from '../../core/sheets/check-pins';
-import type { PlacedPiece } from '../../core/sheets/plan';
+import type { PlacedPiece, PlannedSheet } from '../../core/sheets/plan';
 
 export interface HeldPin {
   /** In small letters. */
@@ -38,14 +38,16 @@ export function withPins(asks: readonly BoardAsk[], held: readonly HeldPin[]): P
   const waiting = new Set(held);
   const pinned = asks.map((one) => {
     const own = held.filter(({ board }) => board === one.board.toLowerCase());
+    // What is asked may have been asked with other pins before.
+    const { pins: _, ...ask } = one.ask;
     const pins: Pin[] = [];
     for (const pin of own) {
-      const found = foundPin(pin, one.ask, pins);
+      const found = foundPin(pin, ask, pins);
       if (!found) continue;
       pins.push(found);
       waiting.delete(pin);
     }
-    return pins.length === 0 ? one : { ...one, ask: { ...one.ask, pins } };
+    return { ...one, ask: pins.length === 0 ? ask : { ...ask, pins } };
   });
   return { asks: pinned, waiting: [...waiting] };
 }
@@ -67,19 +69,39 @@ function pinIn(ask: SheetsAsk, { piece, stock, sheet, turned, left, bottom }: He
   };
 }
 
-/** The pin that holds a placed piece; undefined where none does. */
-export function pinOf(
-  { piece, box, turned }: PlacedPiece,
-  board: string,
-  held: readonly HeldPin[],
-): HeldPin | undefined {
-  return held.find(
-    (pin) =>
-      pin.board === board.toLowerCase() &&
-      pin.piece === pieceKey(piece) &&
-      pin.turned === turned &&
-      Math.abs(pin.left - box.left) < PLACE &&
-      Math.abs(pin.bottom - box.bottom) < PLACE,
+/** Placed pieces by the pins that hold them. */
+export type PinnedPieces = ReadonlyMap<PlacedPiece, HeldPin>;
+
+/** Which pin holds which piece of a board's sheets: a sheet's pins are told by all that is pinned on it, since copies may lie alike on several. */
+export function pinnedPieces(sheets: readonly PlannedSheet[], board: string, held: readonly HeldPin[]): PinnedPieces {
+  const found = new Map<PlacedPiece, HeldPin>();
+  const own = held.filter((pin) => pin.board === board.toLowerCase());
+  const groups = new Map(own.map(({ sheet }) => [sheet, own.filter((pin) => pin.sheet === sheet)]));
+  const taken = sheets
+    .map(({ stock, pieces }) => ({ stock, pieces: pieces.filter(({ pinned }) => pinned) }))
+    .filter(({ pieces }) => pieces.length > 0)
+    .sort((a, b) => b.pieces.length - a.pieces.length);
+  for (const { stock, pieces } of taken) {
+    const pinFor = (piece: PlacedPiece, pins: readonly HeldPin[]) => pins.find((pin) => isHeldBy(piece, stock, pin));
+    // Of a sheet some pins may wait.
+    const [group] = [...groups]
+      .filter(([, pins]) => pieces.every((piece) => pinFor(piece, pins)))
+      .sort(([, a], [, b]) => a.length - b.length);
+    if (!group) continue;
+    const [sheet, pins] = group;
+    groups.delete(sheet);
+    for (const piece of pieces) found.set(piece, pinFor(piece, pins)!);
+  }
+  return found;
+}
+
+function isHeldBy({ piece, box, turned }: PlacedPiece, stock: Stock, pin: HeldPin): boolean {
+  return (
+    pin.piece === pieceKey(piece) &&
+    pin.stock === stockKey(stock) &&
+    pin.turned === turned &&
+    Math.abs(pin.left - box.left) < PLACE &&
+    Math.abs(pin.bottom - box.bottom) < PLACE
   );
 }
 
@@ -99,12 +121,16 @@ export interface Putting {
 export type Put = { readonly held: readonly HeldPin[] } | { readonly wrong: string };
 
 /** The pins with a piece put somewhere, in the place of its own pin if it had one; or why it can't stay there. */
-export function putPin({ board, ask }: BoardAsk, held: readonly HeldPin[], putting: Putting): Put {
-  const { piece, stock, onSheet, turned, left, bottom } = putting;
-  const own = pinOf(piece, board, held);
+export function putPin(
+  { board, ask }: BoardAsk,
+  held: readonly HeldPin[],
+  { piece, stock, onSheet, turned, left, bottom }: Putting,
+  pinned: PinnedPieces,
+): Put {
+  const own = pinned.get(piece);
   const others = held.filter((pin) => pin !== own);
   // Its own pin says which sheet it is on as long as it stays there.
-  const there = onSheet.map((one) => pinOf(one, board, held)).find((pin) => pin !== undefined);
+  const there = onSheet.map((one) => pinned.get(one)).find((pin) => pin !== undefined);
   const sheet = there?.sheet ?? Math.max(-1, ...held.map((pin) => pin.sheet)) + 1;
   const put: HeldPin = { board: board.toLowerCase(), piece: pieceKey(piece.piece), stock: stockKey(stock), sheet, turned, left, bottom }; // prettier-ignore
   const [asked] = withPins([{ board, isPriced: false, ask }], others).asks;

@@ -45,17 +45,19 @@ export async function addSheetJob(bench: Workbench): Promise<void> {
 /** Reads all of them anew, since another window may have changed one; what can't be read stays in the list and says why. */
 export async function readSheetJobsAnew(bench: Workbench): Promise<void> {
   const { look } = bench;
-  const paths = look.sheetJobs.map(({ path }) => path);
-  for (const path of paths) {
-    const read = await readLaid(bench, path);
-    look.sheetJobs = look.sheetJobs.map((one): SheetJob => {
-      if (one.path !== path) return one;
-      const { title, copies } = one;
-      return 'failure' in read
-        ? { path, title, copies, wrong: whyNot(read) }
-        : { path, title: read.laid.job.title, copies, laid: read.laid };
-    });
-  }
+  const read = new Map<string, NotLaid | ReadJob>();
+  for (const { path } of look.sheetJobs) read.set(path, await readLaid(bench, path));
+  // All at once, since each change is planned anew.
+  look.sheetJobs = look.sheetJobs.map((one) => readAs(one, read.get(one.path)));
+}
+
+/** @param read undefined: it was added meanwhile. */
+function readAs(one: SheetJob, read: NotLaid | ReadJob | undefined): SheetJob {
+  const { path, title, copies } = one;
+  if (!read) return one;
+  return 'failure' in read
+    ? { path, title, copies, wrong: whyNot(read) }
+    : { path, title: read.laid.job.title, copies, laid: read.laid };
 }
 
 /** A job from a file, laid out, with the file's text; or why not. */

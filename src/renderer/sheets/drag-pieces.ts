@@ -90,11 +90,16 @@ export function dragPieces(scroller: HTMLElement, { desk, session }: Workbench, 
   on('pointerover', point);
   on('focusin', point);
   on('pointerleave', () => (desk.view.pointed = undefined));
-  on('focusout', () => {
-    desk.view.pointed = undefined;
-    // What was taken in the hand by key is let go where one goes on elsewhere.
-    if (press?.mode !== 'drag') lift.letGo();
-  });
+  // A piece that goes out of the drawing loses the focus while that is being drawn, when nothing may be changed yet.
+  on('focusout', ({ target }) =>
+    queueMicrotask(() => {
+      const { activeElement } = document;
+      if (activeElement === target) return;
+      if (!activeElement?.closest('[data-piece]')) desk.view.pointed = undefined;
+      // What was taken in the hand by key is let go where one goes on elsewhere.
+      if (press?.mode !== 'drag') lift.letGo();
+    }),
+  );
   on('wheel', (event) => {
     if (!event.ctrlKey && !event.metaKey) return;
     event.preventDefault();
@@ -140,7 +145,8 @@ export function dragPieces(scroller: HTMLElement, { desk, session }: Workbench, 
   }
 }
 
-function placeOf(within: Element): SheetPlace {
+/** Of the sheet that something is drawn on. */
+export function placeOf(within: Element): SheetPlace {
   const { board, index } = within.closest<HTMLElement>('[data-sheet]')?.dataset ?? {};
   return { board: Number(board), sheet: Number(index) };
 }

@@ -47,7 +47,7 @@ function freeKey(event: KeyboardEvent, { bench, lift, piece, place }: Ground): b
     notice.say(
       `Piece ${piece.number} is in the hand. Arrow keys move it, with Shift further; Page up and Page down to another sheet; T turns it. Enter pins it, Escape lets go.`,
     );
-  } else if (key === 'Delete' || key === 'Backspace') desk.unpin(place.board, piece);
+  } else if (key === 'Delete' || key === 'Backspace') desk.unpin(piece);
   else return false;
   return true;
 }

@@ -17,6 +17,13 @@ export class PinHistory {
   readonly undoLabel = $derived(this.#now.label);
   readonly redoLabel = $derived(this.#future[0]?.label);
 
+  /** Begins with these; there is no way back before them. */
+  start(pins: readonly HeldPin[]): void {
+    this.#past = [];
+    this.#now = { pins, label: '' };
+    this.#future = [];
+  }
+
   put(pins: readonly HeldPin[], label: string): void {
     this.#past = [...this.#past, this.#now];
     this.#now = { pins, label };

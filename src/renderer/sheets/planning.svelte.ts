@@ -25,6 +25,14 @@ export interface AtWork {
   readonly spent: number;
 }
 
+/** Of all boards that are planned now. */
+export interface Progress {
+  /** Which part of their time is spent. */
+  readonly part: number;
+  /** s that are left at the most: of what is proven before, the rest is not needed. */
+  readonly left: number;
+}
+
 /** How many times longer is looked when asked to. */
 const LONGER = 4;
 
@@ -34,6 +42,15 @@ export class Planning {
   readonly boards = $derived(this.slots.map(({ planned }) => planned));
   /** Undefined while nothing is planned. */
   atWork = $state.raw<AtWork>();
+  /** Boards that are planned now, in their order. */
+  #places = $state.raw<readonly number[]>([]);
+  readonly progress = $derived.by<Progress | undefined>(() => {
+    const { atWork } = this;
+    const places = this.#places.filter((place) => this.slots[place]?.state !== 'none');
+    if (!atWork || places.length === 0) return undefined;
+    const gone = places.filter((place) => place < atWork.board).length + atWork.spent;
+    return { part: gone / places.length, left: Math.ceil((places.length - gone) * this.#seconds) };
+  });
   /** True from a stop by hand until something is planned anew. */
   isStopped = $state(false);
   /** What kept the planner from answering. */
@@ -98,6 +115,7 @@ export class Planning {
     this.isStopped = false;
     this.failure = undefined;
     const places = slots.flatMap(({ state }, index) => (state === 'waiting' ? [index] : []));
+    this.#places = places;
     const [first] = places;
     this.atWork = first === undefined ? undefined : { board: first, spent: 0 };
     if (first === undefined) return;

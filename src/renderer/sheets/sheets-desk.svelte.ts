@@ -1,22 +1,23 @@
 /** The desk on which sheets are planned: what is asked, the best plans so far, what is pinned, and how it all stands. */
 import { inParts, money } from '../../core/money';
-import type { Problem } from '../../core/problem';
+import { bySeverity, isError, type Problem } from '../../core/problem';
 import type { Shelf } from '../../core/shelf/shelf';
 import { keepRule } from '../../core/sheets/keep-rule';
 import { USUAL_KEEP } from '../../core/sheets/remnants';
 import { boardAsks, type BoardAsk, type BoardAsks } from '../../core/sheets/board-asks';
 import { COST_PLACES } from '../../core/sheets/board-stock';
 import type { PlacedPiece } from '../../core/sheets/plan';
+import { refusedBoards } from '../../core/sheets/refused-boards';
 import { whyNoPlan } from '../../core/sheets/why-no-plan';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
-import { pinOf, putPin, withPins, type Putting } from '../edits/pins';
-import type { Look } from '../session/look.svelte';
+import { pinnedPieces, putPin, withPins, type PinnedPieces, type Putting } from '../edits/pins';
+import type { Look, SheetJob } from '../session/look.svelte';
 import type { Notice } from '../session/notice.svelte';
 import type { Session } from '../session/session.svelte';
 import { PinHistory } from './pin-history.svelte';
 import { Planning } from './planning.svelte';
 import { rememberChoices, rememberedChoices, type SheetChoices } from './sheet-choices';
-import { SheetsView, type SheetPlace } from './sheets-view.svelte';
+import { SheetsView, type ChosenPiece, type PiecePlace, type SheetPlace } from './sheets-view.svelte';
 
 interface Sources {
   readonly session: Session;
@@ -24,6 +25,8 @@ interface Sources {
   readonly notice: Notice;
   readonly shelf: () => Shelf;
   readonly stock: () => readonly StockSheet[];
+  /** Why the stock can't be read. */
+  readonly damage: () => string | undefined;
   /** Whether a change of the stock was not taken back yet. */
   readonly stands: (change: number) => boolean;
 }
@@ -61,12 +64,15 @@ export class SheetsDesk {
       ? 'The job on the screen has errors, listed at the foot of the window; mend them first.'
       : undefined;
   });
-  readonly asked = $derived.by<BoardAsks>(() => {
-    const { session, look, shelf, stock } = this.from;
+  readonly #jobs = $derived.by(() => {
+    const { session, look } = this.from;
     const own = this.notPlanned === undefined && session.picture ? [{ ...session.picture, copies: look.copies }] : [];
-    const others = look.sheetJobs.flatMap(({ laid, copies }) => (laid ? [{ ...laid, copies }] : []));
+    return [...own, ...look.sheetJobs.flatMap(({ laid, copies }) => (laid ? [{ ...laid, copies }] : []))];
+  });
+  readonly asked = $derived.by<BoardAsks>(() => {
+    const { shelf, stock } = this.from;
     const { aim, kerf = 0, trim = 0, longestCut, stages, fallouts, upright, remnantPercent } = this.choices;
-    const found = boardAsks([...own, ...others], {
+    const found = boardAsks(this.#jobs, {
       stock: stock(),
       shelf: shelf(),
       kerf,
@@ -91,13 +97,34 @@ export class SheetsDesk {
   readonly keep = $derived(this.#keeping.ok ? this.#keeping.value : USUAL_KEEP);
   readonly pinned = $derived(withPins(this.asked.asks, this.pins.held));
   readonly boards = $derived(this.planning.boards);
-  readonly problems = $derived<readonly Problem[]>([
-    ...this.asked.problems,
-    ...this.#keeping.problems,
-    ...this.planning.slots.flatMap(({ state, asked }) =>
-      state === 'none' ? [whyNoPlan(asked, this.from.session.showing)] : [],
-    ),
+  readonly #pinnedBy = $derived.by<PinnedPieces>(() => {
+    const { waiting } = this.pinned;
+    const held = this.pins.held.filter((pin) => !waiting.includes(pin));
+    return new Map(this.boards.flatMap((one) => (one ? [...pinnedPieces(one.plan.sheets, one.board, held)] : [])));
+  });
+  /** Boards that have pieces and no plan. */
+  readonly without = $derived.by(() => [
+    ...(this.asked.problems.some(isError) ? refusedBoards(this.#jobs, this.asked) : []),
+    ...this.planning.slots.flatMap(({ state, asked }) => (state === 'none' ? [asked.board] : [])),
   ]);
+  /** The worst first. */
+  readonly problems = $derived.by(() =>
+    bySeverity([
+      ...this.#stockDamaged,
+      ...this.asked.problems,
+      ...this.#keeping.problems,
+      ...this.planning.slots.flatMap(({ state, asked }) =>
+        state === 'none' ? [whyNoPlan(asked, this.from.session.showing)] : [],
+      ),
+      ...this.from.look.sheetJobs.flatMap(leftOut),
+    ]),
+  );
+  readonly #stockDamaged = $derived.by((): Problem[] => {
+    const damage = this.from.damage();
+    if (damage === undefined) return [];
+    const message = `Your stock can’t be read, and this plan is made as if it were empty. ${damage}`;
+    return [{ code: 'stock-unreadable', severity: 'error', at: 'stock', message }];
+  });
 
   /** @param used undefined: the plan is used no longer, and another may come in its place. */
   use(used: Used | undefined): void {
@@ -110,27 +137,30 @@ export class SheetsDesk {
   }
 
   /** The piece that is chosen, where it lies now; undefined where none is, or it is no longer asked for. */
-  readonly chosenPiece = $derived.by(() => {
-    const { chosen } = this.view;
-    const board = this.boards.findIndex((one) => one?.board === chosen?.board);
+  readonly chosenPiece = $derived(this.view.chosen && this.find(this.view.chosen));
+
+  /** A piece that was told before plans changed, where it lies now. */
+  find({ board: name, id, nth, pin }: ChosenPiece): { piece: PlacedPiece; place: PiecePlace } | undefined {
+    const board = this.boards.findIndex((one) => one?.board === name);
     const all = (this.boards[board]?.plan.sheets ?? []).flatMap(({ pieces }, sheet) =>
       pieces.map((piece, index) => ({ piece, place: { board, sheet, piece: index } })),
     );
-    const { pin, id, nth } = chosen ?? {};
-    if (pin) return all.find(({ piece }) => pinOf(piece, pin.board, [pin]) && piece.pinned);
-    return all.filter(({ piece }) => piece.piece.id === id)[nth ?? 0];
-  });
+    const held = pin && all.find(({ piece }) => this.#pinnedBy.get(piece) === pin);
+    return held ?? all.filter(({ piece }) => piece.piece.id === id)[nth];
+  }
+
+  /** A piece as it can be told though plans change. */
+  told(place: SheetPlace, piece: PlacedPiece): ChosenPiece | undefined {
+    const board = this.boards[place.board];
+    if (!board) return undefined;
+    const alike = board.plan.sheets.flatMap(({ pieces }) => pieces.filter((one) => one.piece.id === piece.piece.id));
+    const pin = this.#pinnedBy.get(piece);
+    return { board: board.board, id: piece.piece.id, nth: alike.indexOf(piece), ...(pin ? { pin } : {}) };
+  }
 
   choosePiece(place: SheetPlace | undefined, piece: PlacedPiece | undefined): void {
-    const board = place && this.boards[place.board];
-    if (!board || !piece) {
-      this.view.chosen = undefined;
-      return;
-    }
-    const alike = board.plan.sheets.flatMap(({ pieces }) => pieces.filter((one) => one.piece.id === piece.piece.id));
-    const pin = pinOf(piece, board.board, this.pins.held);
-    this.view.chosen = { board: board.board, id: piece.piece.id, nth: alike.indexOf(piece), ...(pin ? { pin } : {}) };
-    this.chooseSheet(place);
+    this.view.chosen = place && piece && this.told(place, piece);
+    if (place && this.view.chosen) this.chooseSheet(place);
   }
 
   chooseSheet(place: SheetPlace): void {
@@ -155,17 +185,18 @@ export class SheetsDesk {
     if (!asked) return;
     if (this.used) return notice.fail('This plan is used and stays as it is. “Plan anew” makes another.');
     const { number, piece } = putting.piece;
-    const put = putPin(asked, this.pins.held, putting);
+    const put = putPin(asked, this.pins.held, putting, this.#pinnedBy);
     if ('wrong' in put) return notice.fail(put.wrong);
+    const told = this.told({ board, sheet: 0 }, putting.piece);
     this.pins.put(put.held, `Pin piece ${number}`);
     const pin = put.held.at(-1);
-    if (pin) this.view.chosen = { board: asked.board, id: piece.id, nth: 0, pin };
+    this.view.chosen = told && { ...told, ...(pin ? { pin } : {}) };
     this.#justPinned = asked.board;
     notice.say(`Piece ${number}, ${piece.id}, is pinned; the rest is planned anew.`);
   }
 
-  unpin(board: number, piece: Putting['piece']): void {
-    const own = pinOf(piece, this.planning.slots[board]?.asked.board ?? '', this.pins.held);
+  unpin(piece: PlacedPiece): void {
+    const own = this.#pinnedBy.get(piece);
     if (own) this.pins.put(this.pins.held.filter((pin) => pin !== own), 'Unpin a piece'); // prettier-ignore
   }
 
@@ -189,4 +220,11 @@ export class SheetsDesk {
     if (perSheet === undefined || !one.isPriced) return one;
     return { ...one, ask: { ...one.ask, perSheet: inParts(money(String(perSheet)), COST_PLACES) } };
   }
+}
+
+/** Of a job whose file can't be read, by name, since nothing in the plan shows that it is missing. */
+function leftOut({ title, wrong }: SheetJob): Problem[] {
+  if (wrong === undefined) return [];
+  const message = `“${title || 'Untitled'}” is not planned: ${wrong}`;
+  return [{ code: 'sheet-job-left-out', severity: 'warning', at: 'jobs', message }];
 }

@@ -19,6 +19,12 @@ export interface SheetPlace {
   readonly sheet: number;
 }
 
+/** A piece of them. */
+export interface PiecePlace extends SheetPlace {
+  /** On its sheet. */
+  readonly piece: number;
+}
+
 export class SheetsView {
   /** What scrolls. */
   scroller: HTMLElement | undefined;
@@ -30,7 +36,7 @@ export class SheetsView {
   /** Whose cuts are listed. */
   sheet = $state.raw<SheetPlace>({ board: 0, sheet: 0 });
   /** The piece whose card is shown, by its place in the plan. */
-  pointed = $state.raw<SheetPlace & { readonly piece: number }>();
+  pointed = $state.raw<PiecePlace>();
   /** The step of the chosen sheet whose cuts are shown. */
   step = $state<number>();
 

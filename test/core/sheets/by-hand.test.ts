@@ -9,7 +9,8 @@ import { pieceCard } from '../../../src/core/sheets/piece-card';
 import { pulledTo, usablePart } from '../../../src/core/sheets/place-piece';
 import { planInTurn, type PlannerNews } from '../../../src/core/sheets/plan-in-turn';
 import { planBoard } from '../../../src/core/sheets/planned-board';
-import { progressWords } from '../../../src/core/sheets/progress-words';
+import { refusedBoards } from '../../../src/core/sheets/refused-boards';
+import { progressWords, restWords } from '../../../src/core/sheets/progress-words';
 import { readStock } from '../../../src/core/sheets/read-stock';
 import { readRowCells, rowCells } from '../../../src/core/sheets/row-cells';
 import { wrongInPlan } from './check-sheet-plan';
@@ -154,6 +155,26 @@ describe('boards in turn', () => {
     expect(progressWords(0, boards)).toBe('6 sheets, not proven yet');
     expect(progressWords(1, [...boards, undefined])).toBe('board 2 of 2, looking for a plan');
   });
+
+  it('are told of at rest: what is proven is not the best so far, and a board without a plan is not passed over', () => {
+    const of = (cost: number, isEnded: boolean) => ({ planned: { plan: { sheets: [], cost, atLeast: 8, rounds: 1 } }, isEnded }); // prettier-ignore
+    const [proven, open] = [of(8, false), of(9, false)];
+    expect(restWords([], true, true)).toBe('');
+    expect(restWords([proven, proven], true, false)).toBe('Stopped; every plan is proven.');
+    expect(restWords([proven, open], true, false)).toBe('Stopped; the best so far is shown.');
+    expect(restWords([of(8, true), of(8, true)], false, false)).toBe('Done; no plan is better.');
+    expect(restWords([of(8, true)], false, true)).toBe('Done with the others; no plan is better.');
+    expect(restWords([of(8, true), open], false, false)).toBe('Done; it is not proven that there is none better.');
+  });
+});
+
+it('boards of which a piece comes from no sheet are told by name, each once, and no others', () => {
+  const jobs = [laid('1-sea-chart.json'), laid('3-nine-linocuts.json')];
+  const small = { board: 'Mount board', kind: 'sheet', width: 300, height: 300 } as const;
+  const refused = (stock: typeof CHOICE.stock) => refusedBoards(jobs, boardAsks(jobs, { ...CHOICE, stock }));
+  expect(refused([])).toEqual([]);
+  expect(refused([small])).toEqual(['Mount board']);
+  expect(refused([small, { ...small, board: 'natural GREY' }])).toEqual(['Mount board', 'Natural grey']);
 });
 
 it('a piece’s card tells its job, size, place and windows', () => {
