@@ -12,7 +12,7 @@ export function progressWords(board: number, boards: readonly (PlannedBoard | un
 
 /** A board whose search is over: by itself, or for now. */
 interface Rested {
-  readonly planned: Pick<PlannedBoard, 'plan'> | undefined;
+  readonly planned: Pick<PlannedBoard, 'plan' | 'ask'> | undefined;
   readonly isEnded: boolean;
 }
 
