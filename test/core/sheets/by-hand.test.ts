@@ -157,11 +157,13 @@ describe('boards in turn', () => {
   });
 
   it('are told of at rest: what is proven is not the best so far, and a board without a plan is not passed over', () => {
-    const of = (cost: number, isEnded: boolean) => ({ planned: { plan: { sheets: [], cost, atLeast: 8, rounds: 1 } }, isEnded }); // prettier-ignore
+    const of = (cost: number, isEnded: boolean, aim: 'cost' | 'remnant' = 'cost') => ({ planned: { plan: { sheets: [], cost, atLeast: 8, rounds: 1 }, ask: askOf([], [], { aim }) }, isEnded }); // prettier-ignore
     const [proven, open] = [of(8, false), of(9, false)];
     expect(restWords([], true, true)).toBe('');
     expect(restWords([proven, proven], true, false)).toBe('Stopped; every plan is proven.');
     expect(restWords([proven, open], true, false)).toBe('Stopped; the best so far is shown.');
+    // Of what a remnant is worth nothing is proven.
+    expect(restWords([of(8, false, 'remnant')], true, false)).toBe('Stopped; the best so far is shown.');
     expect(restWords([of(8, true), of(8, true)], false, false)).toBe('Done; no plan is better.');
     expect(restWords([of(8, true)], false, true)).toBe('Done with the others; no plan is better.');
     expect(restWords([of(8, true), open], false, false)).toBe('Done; it is not proven that there is none better.');
