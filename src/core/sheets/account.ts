@@ -48,11 +48,13 @@ export function apportioned(parts: readonly bigint[], steps: bigint): bigint[] {
   return floors.map((floor, index) => (more.has(index) ? floor + 1n : floor));
 }
 
-/** Square millimetres, exact to the last decimal. */
+/** Square millimetres to twelve decimals: exact for all sides in millionths of a millimetre, so also for every 1/64 in. */
 export function squareMmText(area: bigint): string {
   const units = BigInt(AREA_UNITS);
-  const behind = (area % units).toString().padStart(12, '0').replace(/0+$/, '');
-  return `${area / units}${behind === '' ? '' : `.${behind}`}`;
+  const decimals = (area * 10n ** 12n + units / 2n) / units;
+  const text = decimals.toString().padStart(13, '0');
+  const behind = text.slice(-12).replace(/0+$/, '');
+  return `${text.slice(0, -12)}${behind === '' ? '' : `.${behind}`}`;
 }
 
 /** Of the first in the second, to a ten-thousandth. */

@@ -1,7 +1,7 @@
 /** What is told of a plan as a whole: shares and areas that add up as they are shown, settings of sheets cut together, sums of money. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { accountOf, apportioned, squareMmText } from '../../../src/core/sheets/account';
+import { accountOf, AREA_UNITS, apportioned, squareMmText } from '../../../src/core/sheets/account';
 import { areaWords, shareWords } from '../../../src/core/sheets/account-words';
 import { alikeSheets } from '../../../src/core/sheets/alike-sheets';
 import { totalWords } from '../../../src/core/sheets/plan-total';
@@ -58,11 +58,8 @@ describe('shares of a board', () => {
     const { plan } = boardOf(askOf([piece(8, 10, 1)], [sheet(32, 40)]));
     const { sheet: whole, pieces } = accountOf(plan.sheets[0]!);
     expect([squareMmText(whole), squareMmText(pieces)]).toEqual(['825804.8', '51612.8']);
-    expect([squareMmText(0n), squareMmText(1n), squareMmText(25n * 10n ** 11n)]).toEqual([
-      '0',
-      '0.000000000001',
-      '2.5',
-    ]);
+    const one = BigInt(AREA_UNITS);
+    expect([0n, one / 10n ** 6n, (one * 5n) / 2n].map(squareMmText)).toEqual(['0', '0.000001', '2.5']);
   });
 });
 
