@@ -153,11 +153,14 @@ describe('using a plan', () => {
   });
 
   it.each([
-    ['{}', 'its “format” and “version” are not matwright-stock-use and 1'],
+    ['{}', 'it is no matwright-stock-use of version 1'],
     ['{\n  "format": "matwright-stock-use",\n  "version"', 'it is no JSON from line 3 on'],
     ['', 'it is no JSON from line 1 on'],
-    [(text: string) => text.replace('"takes": 0', '"takes": "none"'), 'a step’s “takes” is no whole number'],
-    [(text: string) => text.replace(/"row": ".*"/, '"row": "board"'), 'a step’s “row” is no row of a stock'],
+    [(text: string) => text.replace('"takes": 0', '"takes": "none"'), 'a step’s “takes” is no count'],
+    [
+      (text: string) => text.replace(/"row": ".*"/, '"row": "board"'),
+      'a step’s “row” is no row of a stock (Line 1: no column is called “width”; the first line names the columns: board, kind, width, height, count, price, grain, kerf, trim, note)',
+    ],
   ])('says what of a damaged record is damaged, and what to do: %s', async (damage, what) => {
     const stock = await file(STOCK);
     await use(stock);

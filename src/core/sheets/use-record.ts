@@ -62,8 +62,7 @@ type Fields = Readonly<Record<string, unknown>>;
 /** @throws where something is not as it was written. */
 function recordOf(value: unknown): UseRecord {
   const { format, version, words, before, back, removed } = fieldsOf(value, 'the record');
-  if (format !== FORMAT || version !== VERSION)
-    throw new Error(`its “format” and “version” are not ${FORMAT} and ${VERSION}`);
+  if (format !== FORMAT || version !== VERSION) throw new Error(`it is no ${FORMAT} of version ${VERSION}`);
   const { heading, lines } = fieldsOf(removed, '“removed”');
   return {
     words: textsOf(words, '“words”'),
@@ -89,7 +88,7 @@ function stepOf(value: unknown): StockStep {
 
 function rowsOf(text: string) {
   const read = readStock(text);
-  if (!read.ok) throw new Error('a step’s “row” is no row of a stock');
+  if (!read.ok) throw new Error(`a step’s “row” is no row of a stock (${read.problems[0]?.message.replace(/\.$/, '')})`); // prettier-ignore
   return read.value;
 }
 
@@ -108,8 +107,7 @@ function textsOf(value: unknown, what: string): readonly string[] {
 }
 
 function wholeOf(value: unknown, what: string): number {
-  if (typeof value !== 'number' || !Number.isSafeInteger(value) || value < 0)
-    throw new Error(`${what} is no whole number`);
+  if (typeof value !== 'number' || !Number.isSafeInteger(value) || value < 0) throw new Error(`${what} is no count`);
   return value;
 }
 
