@@ -16,6 +16,8 @@ import type { PapersContext } from './papers-context';
 import { withoutEmpty } from './sheet-blocks';
 
 const SMALL = { size: 8 } as const;
+/** Under a table. */
+const AIR: Block = { height: 2, draw: () => undefined, withNext: true };
 
 export function overviewBlocks(context: PapersContext, setting: Setting): Block[] {
   const { boards, unplanned, showing, keep } = context;
@@ -41,7 +43,7 @@ export function overviewBlocks(context: PapersContext, setting: Setting): Block[
   return [
     ...jobsBlocks(boards, setting),
     ...tableBlocks('To fetch', withoutEmpty(['Board', 'Sheets', 'Cost', 'Trim and saw'], rows), setting),
-    ...(total === '' ? [] : [paragraphBlock(total, setting)]),
+    ...(total === '' ? [] : [AIR, paragraphBlock(total, setting)]),
     ...tableBlocks('How it comes out', { heads: ['Board', 'How good it is', 'Where the board goes'], rows: goodness }, setting),
     ...(missing === '' ? [] : [headingBlock('Not on these sheets'), paragraphBlock(missing, setting)]),
     // On one page, so that no page holds the cautions alone.
