@@ -125,7 +125,11 @@ test('a proposal has shop and customer at its head, which nobody has to give @de
     await button(page, 'Add to Your shop').click();
     await dialog(page).getByLabel('Text').fill(text);
     await button(page, 'Keep').click();
-    await expect(panel(page).getByRole('listitem').filter({ hasText: text })).toBeVisible();
+    await expect(
+      panel(page)
+        .getByRole('listitem')
+        .filter({ hasText: new RegExp(`^Shop.*${text}`) }),
+    ).toBeVisible();
   }
   await button(page, 'Papers…').click();
   await dialog(page).getByLabel('For', { exact: true }).fill('The school by the harbour');
