@@ -187,7 +187,7 @@ export interface HostCalls {
   demoPrices: { request: Record<string, never>; reply: { readonly text: string } };
   /** Desktop only: the system's open dialog; undefined when the user changed their mind. */
   pickJob: {
-    request: { readonly title?: string; readonly of?: 'job' | 'table' };
+    request: { readonly title?: string; readonly of?: 'job' | 'table' | 'job or list' };
     reply: { readonly path?: string };
   };
   /** Desktop only: the system's save dialog. */

@@ -9,6 +9,11 @@ const jobFiles = [
   { name: 'All files', extensions: ['*'] },
 ];
 
+const jobsAndLists = [
+  { name: 'Jobs and lists of them', extensions: ['json', 'csv'] },
+  { name: 'All files', extensions: ['*'] },
+];
+
 const pdfFiles = [{ name: 'PDF', extensions: ['pdf'] }];
 const tables = [
   { name: 'Tables', extensions: ['csv', 'txt'] },
@@ -27,7 +32,7 @@ export function createDesktopShell(window: BrowserWindow, closing: Closing): She
     pickJob: async ({ title = 'Open a job', of = 'job' }) => {
       const chosen = await dialog.showOpenDialog(window, {
         title,
-        filters: of === 'table' ? tables : jobFiles,
+        filters: { job: jobFiles, table: tables, 'job or list': jobsAndLists }[of],
         properties: ['openFile'],
       });
       return done(chosen.canceled ? {} : { path: chosen.filePaths[0] });

@@ -32,7 +32,7 @@ test('a plan is there at once, of several jobs together, and a piece tells its j
   await expect(pieces(page)).toHaveCount(1);
   await expect(panel(page)).toContainText('Warm white: 1 new sheet; proven: no plan takes less.');
   if (desktop) await desktop.act('answer', { canceled: false, filePaths: [join(folder, 'linocuts.json')] });
-  await page.getByRole('button', { name: 'Add a job' }).click();
+  await page.getByRole('button', { name: /^Add a job/ }).click();
   if (!desktop) {
     await dialog(page).getByRole('button', { name: 'linocuts.json' }).click();
     await button(page, 'Add it').click();
@@ -48,6 +48,21 @@ test('a plan is there at once, of several jobs together, and a piece tells its j
   await expect(mat).toHaveAccessibleName(/^Piece: 1, Mat layer 1\. Job: Nine linocuts by the children\..*A “Heron”/);
   await button(page, 'Take Nine linocuts by the children out').click();
   await expect(drawing(page).getByRole('heading')).toHaveText(['Warm white', 'Mount board']);
+});
+
+test('the jobs of a list are planned together, each as often as it says', async ({ folder, openProgram }) => {
+  await copyFile('resources/samples/3-nine-linocuts.json', join(folder, 'linocuts.json'));
+  const list = 'title,job\nLinocuts,linocuts.json\nLinocuts once more,linocuts.json\nLost,lost.json\n';
+  await writeFile(join(folder, 'list.csv'), list);
+  const page = await start(folder, openProgram, 1);
+  await page.getByRole('button', { name: /^Add a job/ }).click();
+  await dialog(page).getByRole('button', { name: 'list.csv' }).click();
+  await button(page, 'Add it').click();
+  await expect(dialog(page)).toContainText('1 job of the list could not be added');
+  await expect(dialog(page)).toContainText('lost.json');
+  await page.keyboard.press('Escape');
+  await expect(panel(page).getByLabel('Copies of Nine linocuts by the children')).toHaveValue('2');
+  await expect(pieces(page, 2)).toHaveCount(2);
 });
 
 test('a dragged piece is pinned and stays while the rest is planned anew; what can’t be is refused', async ({

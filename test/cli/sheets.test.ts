@@ -73,7 +73,7 @@ describe('the plan', () => {
   it('tells what is wrong with a list of jobs by its line', async () => {
     const wrong = async (text: string) => (await data([await file('wrong.csv', text)], 2)).problems.map(({ at, message }) => `${at.replace(/^.*wrong\.csv /, '')}: ${message}`); // prettier-ignore
     expect(await wrong('title,job\nHeron,\n')).toEqual(['line 1: No row of the list names a job; its column “job” holds the names of their files.']); // prettier-ignore
-    expect((await wrong('job,copies\nheron.json,2\nowl.json,none\n'))[0]).toMatch(/^line 3, column copies: .*whole number from 1 to 999/); // prettier-ignore
+    expect((await wrong('job,copies\nheron.json,2\nowl.json,none\n'))[0]).toMatch(/^line 3, column copies: .*whole number from 1 to 300/); // prettier-ignore
     expect((await wrong('title\nHeron\n'))[0]).toMatch(/column.*job/);
     expect((await wrong('job\nnowhere.json\n'))[0]).toContain('nowhere.json');
   });

@@ -8,8 +8,8 @@ const COLUMNS = [
   { key: 'copies', names: ['copies', 'count', 'quantity'] },
 ] as const satisfies readonly Column[];
 
-/** No more of one row are made. */
-export const MOST_COPIES = 999;
+/** No more of one job are made. */
+export const MOST_COPIES = 300;
 
 export interface ListedJob {
   /** As the list has it: from the folder that the list is in. */

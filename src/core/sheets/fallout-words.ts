@@ -45,13 +45,13 @@ function squaringWords(size: Size, { x, y }: Point, count: number, showing: Show
   return `Out of ${each} cut a rectangle of ${sizeText(size, showing)}: seen from the front it begins ${left} from the furthest left of it and ${bottom} from its lowest point.`;
 }
 
-/** Which windows of a sheet's mats give later sheets: `Keep what falls out of window A of piece 3: it is sheet 5.` */
+/** Which windows of a sheet's mats give later sheets: `Keep what falls out of window A of piece 3 (sheet 5).` */
 export function keepFalloutWords(board: Planned, places: readonly number[]): string {
   const numbers = new Set(
     places.flatMap((place) => board.plan.sheets[place]?.pieces.map(({ number }) => number) ?? []),
   );
   const fallouts = falloutsIn(board).filter(({ number }) => numbers.has(number));
-  const told = fallouts.map(({ window, number, place }) => `window ${window} of piece ${number}, which is sheet ${place + 1}`); // prettier-ignore
+  const told = fallouts.map(({ window, number, place }) => `window ${window} of piece ${number} (sheet ${place + 1})`); // prettier-ignore
   return told.length === 0 ? '' : `Keep what falls out of ${listed(told)}.`;
 }
 

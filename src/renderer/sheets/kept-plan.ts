@@ -1,4 +1,5 @@
 /** What is planned together, as it was left on this screen: jobs by their files, copies, and pins; kept over restarts. */
+import { MOST_COPIES } from '../../core/job/job-list';
 import type { HeldPin } from '../edits/pins';
 
 /** A job of another file. */
@@ -14,9 +15,6 @@ export interface KeptPlan {
   readonly own?: { readonly path?: string; readonly title: string; readonly copies: number };
   readonly pins: readonly HeldPin[];
 }
-
-/** Copies of one job at the most. */
-export const MOST_COPIES = 300;
 
 /** What is not as agreed is left out. */
 export function readKeptPlan(text: string | null): KeptPlan {

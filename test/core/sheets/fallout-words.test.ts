@@ -50,8 +50,8 @@ describe('what falls out of a window', () => {
     const board = nested();
     expect(board.plan.sheets[0]!.steps).toEqual([]);
     expect(board.plan.sheets.map((_, place) => keepFalloutWords(board, [place]))).toEqual([
-      'Keep what falls out of window A of piece 1, which is sheet 3.',
-      'Keep what falls out of window A of piece 2, which is sheet 4.',
+      'Keep what falls out of window A of piece 1 (sheet 3).',
+      'Keep what falls out of window A of piece 2 (sheet 4).',
       '',
       '',
     ]);
