@@ -1,6 +1,6 @@
 /** Sheets on the screen: planned at once, several jobs together, pieces pinned by hand and by key, and what is told of a plan. */
 import AxeBuilder from '@axe-core/playwright';
-import { copyFile } from 'node:fs/promises';
+import { copyFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './app-test';
