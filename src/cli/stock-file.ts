@@ -1,6 +1,6 @@
 /** Changes the file of a stock: one program at a time, read anew, whole or not at all; the last use is kept beside it. */
 import { createHash } from 'node:crypto';
-import { readFile, realpath, rm } from 'node:fs/promises';
+import { realpath } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { bad, good, type Result } from '../core/problem';
 import { editStock, type EditedStock } from '../core/sheets/edit-stock';
@@ -12,7 +12,7 @@ import type { RemovedLines } from '../core/tables/removed-lines';
 import type { Showing } from '../core/units';
 import { errorName, failureFrom } from '../host/failure';
 import { holdFile } from '../host/hold-file';
-import { saveWhole } from '../host/save-whole';
+import { readIfThere, recordPath, saveBoth } from '../host/last-use-file';
 import { inFile, placedIn } from './in-file';
 import { readText } from './read-text';
 import { machineProblem } from './refuse';
@@ -33,11 +33,6 @@ export async function readStockFile(file: string, world: World): Promise<Result<
   return read.ok ? good({ text: text.value, list: read.value }, read.problems) : read;
 }
 
-/** Beside the file. */
-export function recordPath(path: string): string {
-  return `${path}.last-use.json`;
-}
-
 /** Takes from the stock and puts back; refused where it no longer has what is taken. @param words that tell what is done. */
 export function useStockFile(
   file: string,
@@ -55,7 +50,6 @@ export function useStockFile(
     const edited = edit(file, text, done.value.list);
     if (!edited.ok) return edited;
     const record: UseRecord = { words, before: nameOf(text), back: done.value.back, removed: edited.value.removed };
-    // A record of a use that was never made is known by the list's text; a use without a record could not be taken back.
     await saveBoth(path, printUseRecord(record), edited.value.text);
     return good(done.value.list);
   });
@@ -120,33 +114,6 @@ async function whileHeld<T>(
     if (errorName(error) === '') throw error;
     const { code, message } = failureFrom(error, named).failure;
     return bad([machineProblem(code, message)]);
-  }
-}
-
-/** The record first; where the list can't be saved the record is as it was. @param record undefined: there is none any more. */
-async function saveBoth(path: string, record: string | undefined, text: string): Promise<void> {
-  const place = recordPath(path);
-  const old = await readIfThere(place);
-  await setText(place, record);
-  try {
-    await saveWhole(path, Buffer.from(text, 'utf8'));
-  } catch (error) {
-    await setText(place, old);
-    throw error;
-  }
-}
-
-async function setText(path: string, text: string | undefined): Promise<void> {
-  if (text === undefined) await rm(path, { force: true });
-  else await saveWhole(path, Buffer.from(text, 'utf8'));
-}
-
-async function readIfThere(path: string): Promise<string | undefined> {
-  try {
-    return await readFile(path, 'utf8');
-  } catch (error) {
-    if (errorName(error) === 'ENOENT') return undefined;
-    throw error;
   }
 }
 
