@@ -27,6 +27,8 @@ export interface KeptFile {
   /** As it is, also when it is no list that can be read. */
   readonly text?: string;
   readonly stamp?: string;
+  /** Of the stock: the record by which its last use can be taken back; left out where none is kept. */
+  readonly lastUse?: string;
 }
 
 /** Why a call could not be done, in words that say what, where and what would be right. */
@@ -205,7 +207,9 @@ export interface HostCalls {
   readKept: { request: { readonly list: KeptListName }; reply: KeptFile };
   /**
    * Atomic, also between programs: refuses (`changed-on-disk`) when the list is no longer what the stamp names; without
-   * one, when there is a list. `setAside` moves what lies there to another name first, whatever it is.
+   * one, when there is a list. `setAside` moves what lies there to another name first, whatever it is. `lastUse`, of the
+   * stock alone, is the new record of its last use, saved with it or not at all; empty: there is none any more; unless said it
+   * stays as it is.
    */
   saveKept: {
     request: {
@@ -213,6 +217,7 @@ export interface HostCalls {
       readonly text: string;
       readonly stamp?: string;
       readonly setAside?: boolean;
+      readonly lastUse?: string;
     };
     reply: KeptFile;
   };

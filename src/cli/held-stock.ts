@@ -1,23 +1,17 @@
 /** A stock's file and the record of its last use beside it, changed together by one program at a time. */
-import { readFile } from 'node:fs/promises';
-import { errorName } from '../host/failure';
-import { holdFile, type Hold } from '../host/hold-file';
+import { holdFile } from '../host/hold-file';
+import { readIfThere, recordPath, saveBoth, setRecord } from '../host/last-use-file';
 
 export interface HeldStock {
   /** Undefined where none is kept. */
   record(): Promise<string | undefined>;
   /**
-   * The record first; where the list can't be saved the record is as it was.
+   * Both or none, see `saveBoth`.
    *
    * @param record undefined: there is none any more.
    * @param seen the list's text as it was read: where another is found by now, the work is done anew on that.
    */
   save(record: string | undefined, seen: string, text: string): Promise<void>;
-}
-
-/** Beside the file. */
-export function recordPath(path: string): string {
-  return `${path}.last-use.json`;
 }
 
 /** See `holdFile`. @param onWait called once where another program makes it wait. */
@@ -29,37 +23,16 @@ export function holdStock<T>(path: string, work: (stock: HeldStock) => Promise<T
     path,
     async (hold) => {
       // Who held the file in between may have made a record of its own, which stays.
-      if (unmade && (await readIfThere(place)) === unmade.is) await setText(hold, place, unmade.was);
+      if (unmade && (await readIfThere(place)) === unmade.is) await setRecord(hold, unmade.was);
       unmade = undefined;
       return work({
         record: () => readIfThere(place),
         async save(record, seen, text) {
-          const was = await readIfThere(place);
-          unmade = { was, is: record };
-          await setText(hold, place, record);
-          try {
-            const isAsSeen = async () => (await readIfThere(path)) === seen;
-            await hold.save(path, Buffer.from(text, 'utf8'), { isAsSeen });
-          } catch (error) {
-            await setText(hold, place, was);
-            throw error;
-          }
+          unmade = { was: await readIfThere(place), is: record };
+          await saveBoth(hold, { record, text }, { isAsSeen: async () => (await readIfThere(path)) === seen });
         },
       });
     },
     { onWait },
   );
-}
-
-function setText(hold: Hold, path: string, text: string | undefined): Promise<void> {
-  return text === undefined ? hold.remove(path) : hold.save(path, Buffer.from(text, 'utf8'));
-}
-
-async function readIfThere(path: string): Promise<string | undefined> {
-  try {
-    return await readFile(path, 'utf8');
-  } catch (error) {
-    if (errorName(error) === 'ENOENT') return undefined;
-    throw error;
-  }
 }

@@ -11,7 +11,8 @@ import { nothingToTakeBack, parseUseRecord, printUseRecord, type UseRecord } fro
 import type { RemovedLines } from '../core/tables/removed-lines';
 import type { Showing } from '../core/units';
 import { errorName, failureFrom } from '../host/failure';
-import { holdStock, recordPath, type HeldStock } from './held-stock';
+import { recordPath } from '../host/last-use-file';
+import { holdStock, type HeldStock } from './held-stock';
 import { inFile, placedIn } from './in-file';
 import { readText } from './read-text';
 import { machineProblem } from './refuse';

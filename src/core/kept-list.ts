@@ -1,5 +1,6 @@
 /** Changes to a list that a user keeps, made so that they can be made again on a list that another program has changed. */
 import type { Result } from './problem';
+import type { RemovedLines } from './tables/removed-lines';
 
 /** How the things of a list are told apart, and when two of them say the same. */
 export interface KeptThings<T> {
@@ -14,6 +15,8 @@ export interface ListChange<T> {
   readonly remove?: readonly string[];
   /** Of things that are kept under another name: the new name to the one that is taken out. */
   readonly were?: ReadonlyMap<string, string>;
+  /** Names of things of which it changes something, and which have to be there still. */
+  readonly of?: readonly string[];
 }
 
 /** A change that is worked out anew on every list it is tried on, such as one more or one less of something counted. */
@@ -23,6 +26,16 @@ export interface Worked<T> {
   readonly list: readonly T[];
   /** Takes this very change back, also from a list that others have changed since. */
   readonly back: ListWork<T>;
+  /** The text that is kept beside the list, so that it can be taken back after a restart as well; unless there, none is. */
+  readonly record?: (written: Written) => string;
+}
+
+/** How a worked list came to be written. */
+export interface Written {
+  /** Names the text that was there before; empty: there was none. */
+  readonly before: string;
+  /** Lines that went out of the file. */
+  readonly removed: RemovedLines;
 }
 
 /** The list with the change made. */
@@ -70,7 +83,25 @@ export function reversed<T>(
   const were = before.filter((thing) => touched.has(nameOf(thing)));
   const there = new Set(were.map(nameOf));
   const back = renamed && new Map([...renamed].map(([now, then]) => [then, now]));
-  return { keep: were, remove: [...touched].filter((name) => !there.has(name)), ...(back ? { were: back } : {}) };
+  return {
+    keep: were,
+    remove: [...touched].filter((name) => !there.has(name)),
+    of: keep.map(nameOf).filter((name) => there.has(name) || renamed?.has(name)),
+    ...(back ? { were: back } : {}),
+  };
+}
+
+/** Things of which a change would change something, and which others have taken out meanwhile: as they were, or as they would be. */
+export function goneMeanwhile<T>(
+  before: readonly T[],
+  now: readonly T[],
+  { keep = [], of = [] }: ListChange<T>,
+  { nameOf }: KeptThings<T>,
+): readonly T[] {
+  const there = new Set(now.map(nameOf));
+  return of
+    .filter((name) => !there.has(name))
+    .flatMap((name) => before.find((thing) => nameOf(thing) === name) ?? keep[0] ?? []);
 }
 
 /** A change made to a list that others have changed meanwhile. */

@@ -6,10 +6,12 @@ import { readPriceRows } from '../core/cost/read-price-rows';
 import { parseCutters } from '../core/job/cutter-list';
 import { isError, type Result } from '../core/problem';
 import { readStock } from '../core/sheets/read-stock';
+import { parseUseRecord } from '../core/sheets/use-record';
 import { readShelf } from '../core/shelf/read-shelf';
 import { done, failed, failureFrom } from './failure';
 import { holdFile, type Hold } from './hold-file';
 import { readJob } from './job-files';
+import { recordPath, saveBoth } from './last-use-file';
 import { takeTurn } from './take-turn';
 
 interface KeptList {
@@ -18,15 +20,20 @@ interface KeptList {
   readonly words: string;
   /** What is wrong with a text that should be one. */
   readonly read: (text: string) => Result<unknown>;
+  /** Of a list that is used up by and by: the same of the record of its last use. */
+  readonly readUse?: (text: string) => Result<unknown>;
 }
 
 const LISTS: Readonly<Record<KeptListName, KeptList>> = {
   cutters: { file: 'cutters.json', words: 'The list of cutters', read: parseCutters },
   shelf: { file: 'shelf.csv', words: 'The shelf', read: (text) => readShelf(text) },
-  stock: { file: 'stock.csv', words: 'The stock', read: (text) => readStock(text) },
+  stock: { file: 'stock.csv', words: 'The stock', read: (text) => readStock(text), readUse: parseUseRecord },
   // Row by row: while a list is put together it may lack rows that others need.
   prices: { file: 'prices.csv', words: 'The price list', read: readPriceRows },
 };
+
+/** For its owner alone. */
+const OWN = 0o600;
 
 /** Path of a list in the folder where the program keeps what it remembers. */
 export function keptPath(state: string, list: KeptListName): string {
@@ -37,17 +44,22 @@ export function keptPath(state: string, list: KeptListName): string {
 export async function readKept(state: string, list: KeptListName): Promise<Reply<KeptFile>> {
   const path = keptPath(state, list);
   const read = await readJob(path, true);
-  if (read.ok) return read;
-  return read.failure.code === 'not-found' ? done({ path }) : read;
+  if (!read.ok) return read.failure.code === 'not-found' ? done({ path }) : read;
+  const record = LISTS[list].readUse ? await readJob(recordPath(path)) : undefined;
+  // The list can be read and changed without it.
+  return record?.ok ? done({ ...read.value, lastUse: record.value.text }) : read;
 }
 
 /** Saves the whole list; see `HostCalls.saveKept` for what it refuses. */
 export function saveKept(state: string, request: HostCalls['saveKept']['request']): Promise<Reply<KeptFile>> {
-  const { words, read } = LISTS[request.list];
+  const { words, read, readUse } = LISTS[request.list];
   const path = keptPath(state, request.list);
   return takeTurn(path, async () => {
     const wrong = read(request.text).problems.find(isError);
     if (wrong) return failed('failed', `${words} was not saved: ${wrong.message}`);
+    const { lastUse = '' } = request;
+    const wrongUse = lastUse === '' ? undefined : readUse ? readUse(lastUse).problems.find(isError)?.message : 'No uses of it are kept.'; // prettier-ignore
+    if (wrongUse !== undefined) return failed('failed', `${words} was not saved: ${wrongUse}`);
     try {
       await mkdir(dirname(path), { recursive: true, mode: 0o700 });
       return await holdFile(path, (hold) => saveHeld(state, hold, request));
@@ -60,7 +72,7 @@ export function saveKept(state: string, request: HostCalls['saveKept']['request'
 async function saveHeld(
   state: string,
   hold: Hold,
-  { list, text, stamp, setAside }: HostCalls['saveKept']['request'],
+  { list, text, stamp, setAside, lastUse }: HostCalls['saveKept']['request'],
 ): Promise<Reply<KeptFile>> {
   const path = keptPath(state, list);
   const stampNow = async () => {
@@ -77,18 +89,22 @@ async function saveHeld(
   }
   // Set aside, there is none any more.
   const isAsSeen = async () => (await stampNow()) === (setAside ? undefined : stamp);
-  await hold.save(hold.path, Buffer.from(text, 'utf8'), { mode: 0o600, isAsSeen });
+  const how = { mode: OWN, isAsSeen };
+  if (lastUse === undefined) await hold.save(hold.path, Buffer.from(text, 'utf8'), how);
+  else await saveBoth(hold, { record: lastUse === '' ? undefined : lastUse, text }, how);
   return readKept(state, list);
 }
 
-/** Beside it, under a name that is free. */
+/** Beside it, under a name that is free; the record of its last use with it. */
 async function moveAside(path: string): Promise<void> {
   if (!(await isThere(path))) return;
   let number = 1;
   const ending = extname(path);
   const asideName = () => `${path.slice(0, path.length - ending.length)}-set-aside-${number}${ending}`;
   while (await isThere(asideName())) number += 1;
-  await rename(path, asideName());
+  const aside = asideName();
+  if (await isThere(recordPath(path))) await rename(recordPath(path), recordPath(aside));
+  await rename(path, aside);
 }
 
 async function isThere(path: string): Promise<boolean> {

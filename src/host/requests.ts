@@ -79,6 +79,7 @@ const schemas: RequestSchemas = {
     text,
     stamp: z.string().max(200).optional(),
     setAside: z.boolean().optional(),
+    lastUse: text.optional(),
   }),
   writeCalibrationSheet: z.strictObject({ path, paper, units, cutter: title.optional(), replace: z.boolean() }),
   writeFolder: z.strictObject({

@@ -1,6 +1,8 @@
 /** What is kept of sheets over uses and restarts: the stock and its uses, jobs planned together, pins and choices. */
 import { copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { parseUseRecord } from '../../src/core/sheets/use-record';
 import { expect, test } from './app-test';
 import { again, button, dialog, panel, pieces, pinned, setCopies, sheets, start, STOCK } from './sheets-view';
 
@@ -149,4 +151,79 @@ test('jobs, copies and pins are there again after a restart, and a file that is 
   await again(page);
   await expect(pieces(page)).toHaveCount(2);
   await expect(panel(page)).not.toContainText('Nine linocuts');
+});
+
+test('a use can be taken back after a restart, on the screen and by the record that the terminal reads @desktop', async ({
+  folder,
+  openProgram,
+}) => {
+  const state = join(folder, '.state', 'matwright');
+  await mkdir(state, { recursive: true });
+  await writeFile(join(state, 'stock.csv'), STOCK);
+  await copyFile('resources/samples/1-sea-chart.json', join(folder, 'chart.json'));
+  const stock = () => readFile(join(state, 'stock.csv'), 'utf8');
+  const open = async () => {
+    const { page, kill } = await openProgram(join(folder, 'chart.json'));
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Sea chart of the harbour');
+    await page.keyboard.press('Alt+9');
+    await expect(pieces(page)).toHaveCount(1);
+    return { page, kill };
+  };
+  const { page, kill } = await open();
+  await expect(button(page, 'Take the last change back')).toBeDisabled();
+  await button(page, 'Use this plan…').click();
+  await button(page, 'Use it').click();
+  await expect.poll(stock).toContain('Warm white,sheet,32 in,40 in,2,');
+  expect(parseUseRecord(await readFile(join(state, 'stock.csv.last-use.json'), 'utf8'))).toMatchObject({ ok: true });
+  await kill();
+
+  const { page: later } = await open();
+  await button(later, 'Take the last change back').click();
+  await expect(dialog(later)).toContainText('Warm white: takes 1 sheet 32 x 40 in; puts back');
+  await button(later, 'Take it back').click();
+  await expect.poll(stock).toContain('Warm white,sheet,32 in,40 in,3,');
+  expect(await stock()).not.toContain('remnant');
+  expect(await readdir(state)).not.toContain('stock.csv.last-use.json');
+  await expect(button(later, 'Take the last change back')).toBeDisabled();
+});
+
+test('a row that another window takes out comes back only when it is asked for', async ({ folder, openProgram }) => {
+  const one = await start(folder, openProgram, 1);
+  const { page: two } = await openProgram(join(folder, 'chart.json'));
+  await expect(two.getByRole('heading', { level: 1 })).toHaveText('Sea chart of the harbour');
+  await two.keyboard.press('Alt+9');
+  const row = (page: Page) => panel(page).getByRole('button', { name: /^Mount board sheet/ });
+  await row(one).click();
+  await dialog(one).getByRole('textbox', { name: 'Price' }).fill('9');
+  await row(two).click();
+  await button(two, 'Take it out of the stock…').click();
+  await button(two, 'Take it out').click();
+  await expect(row(two)).toHaveCount(0);
+
+  await button(one, 'Keep').click();
+  const asked = one.getByRole('dialog', { name: 'Taken out by another window' });
+  await expect(asked).toContainText('“Mount board”, sheet, 32 x 40 in');
+  await button(one, 'Leave it out').click();
+  const stock = () => readFile(join(folder, '.state', 'matwright', 'stock.csv'), 'utf8');
+  expect(await stock()).not.toContain('Mount board');
+  // What was typed is still there, and can be kept after all.
+  await button(one, 'Keep').click();
+  await button(one, 'Add mine anew').click();
+  await expect(dialog(one)).toHaveCount(0);
+  expect(await stock()).toMatch(/Mount board,sheet,.*,9\b/);
+});
+
+test('columns of a file that are not taken are named before and after', async ({ folder, openProgram }) => {
+  await writeFile(join(folder, 'mine.csv'), `${STOCK.split('\n')[0]!},rack,bin\nMoss,sheet,32 in,40 in,2,9.00,A1,7\n`);
+  const page = await start(folder, openProgram, 1);
+  await page.getByRole('button', { name: 'Take from a file…' }).click();
+  await dialog(page).getByRole('button', { name: 'mine.csv' }).click();
+  await dialog(page).getByRole('button', { name: 'Take it', exact: true }).click();
+  const words = 'Not taken, since there is no place for them here: the columns “rack” and “bin”.';
+  await expect(dialog(page)).toContainText(words);
+  await button(page, 'They stay').click();
+  await expect(dialog(page).getByRole('button', { name: 'All right' })).toBeVisible();
+  await button(page, 'All right').click();
+  await expect(page.getByRole('status')).toContainText(words);
+  await expect(panel(page)).toContainText('3 rows');
 });

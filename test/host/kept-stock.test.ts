@@ -6,6 +6,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { printStock } from '../../src/core/sheets/print-stock';
 import { readStock } from '../../src/core/sheets/read-stock';
+import { printUseRecord } from '../../src/core/sheets/use-record';
+import { NO_LINES } from '../../src/core/tables/removed-lines';
 import { keptPath, readKept, saveKept } from '../../src/host/kept-lists';
 import { makeTempFolder } from '../helpers/temp-folder';
 
@@ -63,6 +65,32 @@ describe('the stock', () => {
     const state = join(root, 'marked');
     await saveKept(state, { list: 'stock', text: `\uFEFF${START}` });
     expect(await readKept(state, 'stock')).toMatchObject({ ok: true, value: { text: `\uFEFF${START}` } });
+  });
+
+  it('has the record of its last use beside it, saved with it, taken away, and set aside with it', async () => {
+    const state = join(root, 'used');
+    const record = printUseRecord({ words: ['takes 1'], before: '', back: [], removed: NO_LINES });
+    const first = await saveKept(state, { list: 'stock', text: START, lastUse: record });
+    expect(first).toMatchObject({ ok: true, value: { text: START, lastUse: record } });
+    const stampOf = (reply: typeof first) => ({ stamp: (reply.ok && reply.value.stamp) || '' });
+    const fewer = START.replace(',60,', ',59,');
+    // Unless it is said the record stays, and what is no record is refused whole.
+    const second = await saveKept(state, { list: 'stock', text: fewer, ...stampOf(first) });
+    expect(second).toMatchObject({ ok: true, value: { text: fewer, lastUse: record } });
+    const wrong = await saveKept(state, { list: 'stock', text: START, lastUse: '{}', ...stampOf(second) });
+    expect(wrong).toMatchObject({ ok: false, failure: { message: expect.stringContaining('The stock was not saved') as string } }); // prettier-ignore
+    expect(await readKept(state, 'stock')).toEqual(second);
+    const late = await saveKept(state, { list: 'stock', text: START, lastUse: '', stamp: 'another' });
+    expect(late).toMatchObject({ ok: false, failure: { code: 'changed-on-disk' } });
+    expect(await readKept(state, 'stock')).toEqual(second);
+    const anew = await saveKept(state, { list: 'stock', text: START, setAside: true });
+    expect(anew.ok && anew.value.lastUse).toBeUndefined();
+    expect((await readdir(state)).sort()).toEqual(['stock-set-aside-1.csv', 'stock-set-aside-1.csv.last-use.json', 'stock.csv']); // prettier-ignore
+    await saveKept(state, { list: 'stock', text: fewer, lastUse: record, ...stampOf(anew) });
+    const back = await saveKept(state, { list: 'stock', text: START, lastUse: '', ...stampOf(await readKept(state, 'stock')) }); // prettier-ignore
+    expect(back.ok && back.value.lastUse).toBeUndefined();
+    expect(await readdir(state)).not.toContain('stock.csv.last-use.json');
+    expect(await saveKept(state, { list: 'cutters', text: '{}', lastUse: record })).toMatchObject({ ok: false });
   });
 
   it('counts what several programs take and put back at once', async () => {

@@ -19,13 +19,14 @@ const START = 'board,kind,width,height,count\nWarm white,sheet,32 in,40 in,9\nWa
 /** One file that any number of windows read and save, as the host's rules have it. */
 class Disk {
   text = START;
+  lastUse: string | undefined;
   saves = 0;
   /** Done once, between a window's reading and its saving. */
   meanwhile: (() => Promise<void>) | undefined;
 
   readonly host = { call: (name: string, request: never) => this.#call(name, request) } as unknown as HostClient;
 
-  async #call(name: string, request: { text: string; stamp?: string }): Promise<Reply<KeptFile>> {
+  async #call(name: string, request: { text: string; stamp?: string; lastUse?: string }): Promise<Reply<KeptFile>> {
     if (name === 'saveKept') {
       const work = this.meanwhile;
       this.meanwhile = undefined;
@@ -33,9 +34,11 @@ class Disk {
       if (request.stamp !== this.text)
         return { ok: false, failure: { code: 'changed-on-disk', message: 'changed by another' } };
       this.text = request.text;
+      if (request.lastUse !== undefined) this.lastUse = request.lastUse === '' ? undefined : request.lastUse;
       this.saves += 1;
     }
-    return { ok: true, value: { path: '/state/stock.csv', text: this.text, stamp: this.text } };
+    const { text, lastUse } = this;
+    return { ok: true, value: { path: '/state/stock.csv', text, stamp: text, ...(lastUse === undefined ? {} : { lastUse }) } }; // prettier-ignore
   }
 }
 
@@ -143,6 +146,104 @@ describe('taking back', () => {
     const stay = (theirs: readonly StockSheet[]) => (asked.push(...theirs.map(countOf)), Promise.resolve(false));
     expect(await one.takeBack(stay)).toBe('given up');
     expect([asked, countsOf(one)[0], one.canTakeBack]).toEqual([[11], ['sheet', 11], true]);
+  });
+});
+
+describe('a use that is kept on record', () => {
+  const use = (list: KeptList<StockSheet>, count: number) =>
+    list.changeBy(stockWork([{ row: row(list, 'sheet')!, takes: count, puts: 0 }], showing, 'use', [`takes ${count}`]));
+  const wordsOf = ({ lastUse }: KeptList<StockSheet>) => (lastUse?.ok ? lastUse.value.words : undefined);
+
+  it('is taken back after a restart, once, and what came by hand since stays', async () => {
+    const disk = new Disk();
+    await use(await newWindow(disk), 2);
+    const list = await newWindow(disk);
+    expect([wordsOf(list), list.canTakeBack, list.lastChange]).toEqual([['takes 2'], true, undefined]);
+    await list.change({ keep: [{ ...row(list, 'remnant')!, note: 'bent' }] }, never);
+    expect(await list.takeUseBack()).toBe('done');
+    expect([countsOf(list)[0], row(list, 'remnant')?.note, disk.lastUse]).toEqual([['sheet', 9], 'bent', undefined]);
+    expect(await list.takeUseBack()).toBe('given up');
+  });
+
+  it('is this window’s own as long as its change stands, and the one before it is the last again after', async () => {
+    const disk = new Disk();
+    const list = await newWindow(disk);
+    await use(list, 2);
+    await use(list, 3);
+    expect(wordsOf(list)).toBeUndefined();
+    expect(wordsOf(await newWindow(disk))).toEqual(['takes 3']);
+    await list.takeBack(never);
+    expect(wordsOf(await newWindow(disk))).toEqual(['takes 2']);
+    await list.takeBack(never);
+    expect([disk.text, disk.lastUse, list.canTakeBack]).toEqual([START, undefined, false]);
+  });
+
+  it('is not put back twice where another window was faster', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    await use(one, 2);
+    await other.load();
+    expect(await other.takeUseBack()).toBe('done');
+    expect(await one.takeBack(never)).toEqual({
+      failure: 'That use was taken back by another window or program meanwhile.',
+    });
+    expect(disk.text).toBe(START);
+    await use(one, 1);
+    const [third, fourth] = [await newWindow(disk), await newWindow(disk)];
+    const outcomes = await Promise.all([third.takeUseBack(), fourth.takeUseBack()]);
+    expect(outcomes.filter((one) => one === 'done')).toHaveLength(1);
+    expect(disk.text).toBe(START);
+  });
+
+  it('leaves the record of a later one by another', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    await use(one, 2);
+    await use(other, 3);
+    expect(await one.takeBack(never)).toBe('done');
+    expect(countsOf(one)[0]).toEqual(['sheet', 6]);
+    expect(wordsOf(one)).toEqual(['takes 3']);
+  });
+
+  it('that can’t be read is told, and nothing is changed', async () => {
+    const disk = new Disk();
+    disk.lastUse = '{';
+    const list = await newWindow(disk);
+    expect(list.canTakeBack).toBe(true);
+    expect(await list.takeUseBack()).toMatchObject({ problems: [{ code: 'use-record-unreadable' }] });
+    expect([disk.text, disk.saves]).toEqual([START, 0]);
+  });
+});
+
+describe('a row that another takes out meanwhile', () => {
+  it('is asked about before it is put in anew, also under another size, and stays out at a no', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    const remnant = row(one, 'remnant')!;
+    const { nameOf } = one.kind;
+    await other.change({ remove: [nameOf(remnant)] }, never);
+    const gone: string[] = [];
+    const answer = (yes: boolean) => (_: unknown, out: readonly StockSheet[]) => (gone.push(...out.map(nameOf)), Promise.resolve(yes)); // prettier-ignore
+    const changed = { ...remnant, width: 15 * 25.4 };
+    const change = { keep: [changed], remove: [nameOf(remnant)], of: [nameOf(remnant)] };
+    expect(await one.change(change, answer(false))).toBe('given up');
+    // Asked again, since it is still not there.
+    expect(await one.change(change, answer(false))).toBe('given up');
+    expect([gone.length, countsOf(one)]).toEqual([2, [['sheet', 9]]]);
+    expect(await one.change(change, answer(true))).toBe('done');
+    expect(countsOf(one)).toEqual([['sheet', 9], ['remnant', 1]]); // prettier-ignore
+  });
+
+  it('is asked about as well where a change of it is taken back', async () => {
+    const disk = new Disk();
+    const [one, other] = [await newWindow(disk), await newWindow(disk)];
+    const remnant = row(one, 'remnant')!;
+    await one.change({ keep: [{ ...remnant, note: 'bent' }] }, never);
+    await other.load();
+    await other.change({ remove: [one.kind.nameOf(remnant)] }, never);
+    const asked: number[] = [];
+    expect(await one.takeBack((theirs, gone) => (asked.push(theirs.length, gone.length), Promise.resolve(false)))).toBe('given up'); // prettier-ignore
+    expect([asked, countsOf(one)]).toEqual([[0, 1], [['sheet', 9]]]);
   });
 });
 

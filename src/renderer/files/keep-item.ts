@@ -7,6 +7,7 @@ import { readShelf } from '../../core/shelf/read-shelf';
 import type { ShelfItem } from '../../core/shelf/shelf';
 import type { Workbench } from '../workbench';
 import { changeKept, quoted } from './change-kept';
+import { columnsLeft } from './columns-left';
 import { writeFile } from './write-file';
 
 const ENDINGS = ['csv', 'txt'] as const;
@@ -15,7 +16,11 @@ const ENDINGS = ['csv', 'txt'] as const;
 export async function keepItem(bench: Workbench, item: ShelfItem, before?: ShelfItem): Promise<boolean> {
   const { nameOf } = KEPT_SHELF;
   const isRenamed = before !== undefined && nameOf(before) !== nameOf(item);
-  const change = { keep: [item], ...(isRenamed ? { remove: [nameOf(before)] } : {}) };
+  const change = {
+    keep: [item],
+    ...(isRenamed ? { remove: [nameOf(before)] } : {}),
+    ...(before ? { of: [nameOf(before)] } : {}),
+  };
   return changeKept(bench, bench.shelf, change, `${quoted(item.name)} is on your shelf.`);
 }
 
@@ -46,23 +51,25 @@ export async function takeShelfFromFile(bench: Workbench): Promise<void> {
     await dialogs.tell({ title: 'This file holds no shelf that can be taken', text, ...problems });
     return;
   }
-  const change = await settleWhole(bench, read.value);
+  const change = await settleWhole(bench, read.value, columnsLeft(read.problems));
   if (change === undefined) return;
   const done = await changeKept(
     bench,
     shelf,
     change,
-    () => `Taken from ${path}: ${counted(read.value.length, 'thing')}. Your shelf now holds ${shelf.list.length}.`,
+    () =>
+      `Taken from ${path}: ${counted(read.value.length, 'thing')}. Your shelf now holds ${shelf.list.length}.${columnsLeft(read.problems)}`,
   );
   if (done && read.problems.length > 0) {
     await dialogs.tell({ title: 'Taken, but look here', text: path, problems: read.problems });
   }
 }
 
-/** Asks whether what is there stays; undefined when the user changed their mind. */
+/** Asks whether what is there stays; undefined when the user changed their mind. @param left columns that are not taken, in words. */
 async function settleWhole(
   { shelf, dialogs }: Workbench,
   given: readonly ShelfItem[],
+  left: string,
 ): Promise<ListChange<ShelfItem> | undefined> {
   const names = new Set(given.map(KEPT_SHELF.nameOf));
   const others = shelf.list.filter((item) => !names.has(KEPT_SHELF.nameOf(item)));
@@ -73,7 +80,7 @@ async function settleWhole(
     text: `${counted(others.length, 'thing')} ${whose} ${others.length === 1 ? 'is' : 'are'} not in the file: ${others
       .slice(0, 6)
       .map(({ name }) => name)
-      .join(', ')}${others.length > 6 ? ' …' : '.'}`,
+      .join(', ')}${others.length > 6 ? ' …' : '.'}${left}`,
     choices: [
       { value: 'stay', label: 'They stay', weight: 'main' },
       { value: 'go', label: 'They go' },

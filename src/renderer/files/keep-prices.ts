@@ -7,6 +7,7 @@ import { readPriceRows } from '../../core/cost/read-price-rows';
 import { counted } from '../../core/phrases';
 import type { Workbench } from '../workbench';
 import { changeKept, quoted } from './change-kept';
+import { columnsLeft } from './columns-left';
 import { writeFile } from './write-file';
 
 const ENDINGS = ['csv', 'txt'] as const;
@@ -17,7 +18,11 @@ const TAKE_BACK = 'Take the last change back';
 /** Puts a row into the list, in the place of what it was before it was changed. */
 export function keepPrice(bench: Workbench, entry: PriceEntry, before?: PriceEntry): Promise<boolean> {
   const isRenamed = before !== undefined && nameOf(before) !== nameOf(entry);
-  const change = { keep: [entry], ...(isRenamed ? { remove: [nameOf(before)] } : {}) };
+  const change = {
+    keep: [entry],
+    ...(isRenamed ? { remove: [nameOf(before)] } : {}),
+    ...(before ? { of: [nameOf(before)] } : {}),
+  };
   // Markup and margin say one thing in two ways.
   const replaced = bench.prices.list.find((one) => nameOf(one) === nameOf(entry) && one.what !== entry.what);
   const words = replaced && `${toldRow(bench, replaced)}. “${TAKE_BACK}” brings that again`;
@@ -78,20 +83,24 @@ export async function takePricesFromFile(bench: Workbench): Promise<void> {
   }
   const names = new Set(read.value.map(nameOf));
   const others = prices.list.filter((one) => !names.has(nameOf(one)));
-  const remove = others.length === 0 ? [] : await askOfOthers(bench, others);
+  const remove = others.length === 0 ? [] : await askOfOthers(bench, others, columnsLeft(read.problems));
   if (remove === undefined) return;
-  const words = `Taken from ${path}: ${counted(read.value.length, 'row')}.`;
+  const words = `Taken from ${path}: ${counted(read.value.length, 'row')}.${columnsLeft(read.problems)}`;
   const done = await changeKept(bench, prices, { keep: read.value, remove }, words);
   if (done && read.problems.length > 0) {
     await dialogs.tell({ title: 'Taken, but look here', text: path, problems: read.problems });
   }
 }
 
-/** Names of the rows that go; undefined when the user changed their mind. */
-async function askOfOthers({ dialogs }: Workbench, others: readonly PriceEntry[]): Promise<string[] | undefined> {
+/** Names of the rows that go; undefined when the user changed their mind. @param left columns that are not taken, in words. */
+async function askOfOthers(
+  { dialogs }: Workbench,
+  others: readonly PriceEntry[],
+  left: string,
+): Promise<string[] | undefined> {
   const answer = await dialogs.choose({
     title: 'What happens to the rows that are not in the file?',
-    text: `Your price list has ${counted(others.length, 'row')} that the file has not: ${others.slice(0, 6).map(priceRowTitle).join(', ')}${others.length > 6 ? ' …' : '.'}`, // prettier-ignore
+    text: `Your price list has ${counted(others.length, 'row')} that the file has not: ${others.slice(0, 6).map(priceRowTitle).join(', ')}${others.length > 6 ? ' …' : '.'}${left}`, // prettier-ignore
     choices: [
       { value: 'go', label: 'They go', weight: 'main' },
       { value: 'stay', label: 'They stay' },

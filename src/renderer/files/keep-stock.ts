@@ -7,6 +7,7 @@ import type { StockSheet } from '../../core/sheets/stock-sheet';
 import { stockRowWords } from '../../core/sheets/use-words';
 import type { Workbench } from '../workbench';
 import { changeKept, quoted } from './change-kept';
+import { columnsLeft } from './columns-left';
 import { writeFile } from './write-file';
 
 const ENDINGS = ['csv', 'txt'] as const;
@@ -16,7 +17,11 @@ const { nameOf } = KEPT_STOCK;
 export function keepRow(bench: Workbench, sheet: StockSheet, before?: StockSheet): Promise<boolean> {
   const [name, was] = [nameOf(sheet), before && nameOf(before)];
   const isRenamed = was !== undefined && was !== name;
-  const change = { keep: [sheet], ...(isRenamed ? { remove: [was], were: new Map([[name, was]]) } : {}) };
+  const change = {
+    keep: [sheet],
+    ...(was === undefined ? {} : { of: [was] }),
+    ...(isRenamed ? { remove: [was], were: new Map([[name, was]]) } : {}),
+  };
   return changeKept(bench, bench.stock, change, `${quoted(sheet.board)} is in your stock.`);
 }
 
@@ -47,20 +52,24 @@ export async function takeStockFromFile(bench: Workbench): Promise<void> {
   }
   const names = new Set(read.value.map(nameOf));
   const others = stock.list.filter((one) => !names.has(nameOf(one)));
-  const remove = others.length === 0 ? [] : await askOfOthers(bench, others);
+  const remove = others.length === 0 ? [] : await askOfOthers(bench, others, columnsLeft(read.problems));
   if (remove === undefined) return;
-  const words = `Taken from ${path}: ${counted(read.value.length, 'row')}.`;
+  const words = `Taken from ${path}: ${counted(read.value.length, 'row')}.${columnsLeft(read.problems)}`;
   const done = await changeKept(bench, stock, { keep: read.value, remove }, words);
   if (done && read.problems.length > 0) {
     await dialogs.tell({ title: 'Taken, but look here', text: path, problems: read.problems });
   }
 }
 
-/** Names of the rows that go; undefined when the user changed their mind. */
-async function askOfOthers({ dialogs }: Workbench, others: readonly StockSheet[]): Promise<string[] | undefined> {
+/** Names of the rows that go; undefined when the user changed their mind. @param left columns that are not taken, in words. */
+async function askOfOthers(
+  { dialogs }: Workbench,
+  others: readonly StockSheet[],
+  left: string,
+): Promise<string[] | undefined> {
   const answer = await dialogs.choose({
     title: 'What happens to the rows that are not in the file?',
-    text: `Your stock has ${counted(others.length, 'row')} that the file has not.`,
+    text: `Your stock has ${counted(others.length, 'row')} that the file has not.${left}`,
     choices: [
       { value: 'stay', label: 'They stay', weight: 'main' },
       { value: 'go', label: 'They go' },

@@ -1,6 +1,16 @@
 /** A list that the user keeps, as the host has it: read anew before a change that another program was faster with. */
-import type { HostClient, KeptFile, KeptListName, Reply } from '../../bridge';
-import { changeList, reversed, settle, type KeptThings, type ListChange, type ListWork } from '../../core/kept-list';
+import type { HostCalls, HostClient, KeptFile, KeptListName, Reply } from '../../bridge';
+import {
+  changeList,
+  goneMeanwhile,
+  reversed,
+  settle,
+  type KeptThings,
+  type ListChange,
+  type ListWork,
+  type Worked,
+  type Written,
+} from '../../core/kept-list';
 import { good, type Problem, type Result } from '../../core/problem';
 import { capital } from '../../core/phrases';
 import { NO_LINES, type RemovedLines } from '../../core/tables/removed-lines';
@@ -35,23 +45,38 @@ export interface ListKind<T> extends KeptThings<T> {
   readonly print: (things: readonly T[]) => string;
   /** Of a file that may hold more than is read of it: writes the changed list into its text; unless there, it is printed anew. */
   readonly write?: (text: string, things: readonly T[], hints: WriteHints) => Result<WrittenList>;
+  /** Of one that is used up by and by: reads the record of its last use. */
+  readonly readUse?: (record: string) => Result<KeptUse<T>>;
+}
+
+/** The last use of a list, by whichever window or program, as it is kept beside it. */
+export interface KeptUse<T> extends Written {
+  /** What was done, in lines. */
+  readonly words: readonly string[];
+  /** Takes it back. */
+  readonly back: ListWork<T>;
 }
 
 /** Given up by the user, or why not. */
 type NotDone = 'given up' | { readonly failure: string; readonly problems?: readonly Problem[] };
 export type Outcome = 'done' | NotDone;
 
-/** Asked where another program has changed the very things that a change would; true: go on. */
-type GoOn<T> = (theirs: readonly T[]) => Promise<boolean>;
+/** Asked where another program has changed the very things that a change would, or has taken them out; true: go on. */
+type GoOn<T> = (theirs: readonly T[], gone: readonly T[]) => Promise<boolean>;
 
 /** A change that was made, and what takes it back. */
 interface Made<T> {
   readonly back: (goOn: GoOn<T>) => Promise<Made<T> | NotDone>;
+  /** The record that was kept of it. */
+  readonly record?: string;
 }
 
 /** What was written, and over which text; undefined: there was none. */
 interface Saved extends WrittenList {
   readonly over?: string;
+  /** The record that was kept with it, and over which. */
+  readonly record?: string;
+  readonly recordOver?: string;
 }
 
 interface Noted<T> extends Made<T> {
@@ -70,12 +95,24 @@ export class KeptList<T extends object> {
   damage = $state.raw<string>();
   /** What this window has changed and not taken back, the last at the end. */
   #changes = $state.raw<readonly Noted<T>[]>([]);
-  readonly canTakeBack = $derived(this.#changes.length > 0);
+  /** The record of the last use as it lies there. */
+  #record = $state.raw<string>();
+  /**
+   * The last use of the list that is none of this window's changes: of an earlier start, or by another program. Undefined also
+   * where the record is of a use that was never made.
+   */
+  readonly lastUse = $derived.by<Result<KeptUse<T>> | undefined>(() => {
+    const record = this.#record;
+    if (record === undefined || this.#changes.some((one) => one.record === record)) return undefined;
+    const read = this.kind.readUse?.(record);
+    return read?.ok && read.value.before === this.#stamp ? undefined : read;
+  });
+  readonly canTakeBack = $derived(this.#changes.length > 0 || this.lastUse !== undefined);
   /** Number of the last change of this window that stands. */
   readonly lastChange = $derived(this.#changes.at(-1)?.number);
   #count = 0;
   #text: string | undefined;
-  #stamp: string | undefined;
+  #stamp = $state.raw<string>();
 
   constructor(
     private readonly host: HostClient,
@@ -119,6 +156,16 @@ export class KeptList<T extends object> {
     return 'done';
   }
 
+  /** Takes the last use back that was made before this window was there, or by another program. */
+  async takeUseBack(): Promise<Outcome> {
+    const [record, use] = [this.#record, this.lastUse];
+    if (record === undefined || !use) return 'given up';
+    if (!use.ok) return this.#leftAsIs(use.problems);
+    const { removed, back } = use.value;
+    const made = await this.#changeBy(back, { text: '', removed, record });
+    return isMade(made) ? 'done' : made;
+  }
+
   /** Begins the list anew; what lay there is kept beside it under another name. */
   async beginAnew(): Promise<Outcome> {
     const reply = await this.#asked(() => this.#save({ text: this.kind.print(this.kind.start()), setAside: true }));
@@ -143,10 +190,13 @@ export class KeptList<T extends object> {
   async #change(asked: ListChange<T>, asOf: readonly T[], goOn: GoOn<T>, undone?: Saved): Promise<Made<T> | NotDone> {
     let [change, before] = [asked, asOf];
     for (let tries = 0; tries < MOST_TRIES; tries += 1) {
-      if (before !== this.list) {
+      const gone = goneMeanwhile(before, this.list, change, this.kind);
+      if (before !== this.list || gone.length > 0) {
         const settled = settle(before, this.list, change, this.kind);
-        if (settled.conflicts.length > 0 && !(await goOn(settled.conflicts))) return 'given up';
-        [change, before] = [settled.change, this.list];
+        const isAsked = settled.conflicts.length > 0 || gone.length > 0;
+        if (isAsked && !(await goOn(settled.conflicts, gone))) return 'given up';
+        // What is put in anew is asked about once.
+        [change, before] = [gone.length > 0 ? { ...settled.change, of: [] } : settled.change, this.list];
       }
       const saved = await this.#trySave(changeList(before, change, this.kind), undone, change.were);
       if (saved === 'late') continue;
@@ -159,14 +209,21 @@ export class KeptList<T extends object> {
 
   async #changeBy(work: ListWork<T>, undone?: Saved): Promise<Made<T> | NotDone> {
     for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+      if (this.#isTakenBack(undone)) return { failure: 'That use was taken back by another window or program meanwhile.' }; // prettier-ignore
       const worked = work(this.list);
       if (!worked.ok) return this.#leftAsIs(worked.problems);
-      const saved = await this.#trySave(worked.value.list, undone);
+      const saved = await this.#trySave(worked.value.list, undone, undefined, worked.value.record);
       if (saved === 'late') continue;
       if ('failure' in saved) return saved;
-      return { back: () => this.#changeBy(worked.value.back, saved) };
+      const { record } = saved;
+      return { back: () => this.#changeBy(worked.value.back, saved), ...(record === undefined ? {} : { record }) };
     }
     return this.#tooOften();
+  }
+
+  /** What was used is put back once: its record goes with that, whoever does it. A later use has its record there instead. */
+  #isTakenBack(undone: Saved | undefined): boolean {
+    return undone?.record !== undefined && this.#record === undefined;
   }
 
   /** `late`: another program was faster; what it left is loaded. */
@@ -174,17 +231,27 @@ export class KeptList<T extends object> {
     list: readonly T[],
     undone: Saved | undefined,
     were?: WriteHints['were'],
+    recordOf?: Worked<T>['record'],
   ): Promise<Saved | 'late' | Exclude<NotDone, string>> {
     if (this.damage !== undefined) return { failure: this.damage };
     const over = this.#text;
     const written = this.#written(list, undone, were);
     if (!written.ok) return this.#leftAsIs(written.problems);
     const stamp = this.#stamp === undefined ? {} : { stamp: this.#stamp };
-    const reply = await this.#asked(() => this.#save({ text: written.value.text, ...stamp }));
+    const recordOver = this.#record;
+    const record = recordOf?.({ before: this.#stamp ?? '', removed: written.value.removed });
+    // What is taken back was the last use no longer, or the one before it is the last again.
+    const undoes = undone?.record !== undefined && undone.record === recordOver;
+    const lastUse = record ?? (undoes ? (undone.recordOver ?? '') : undefined);
+    const reply = await this.#asked(() =>
+      this.#save({ text: written.value.text, ...stamp, ...(lastUse === undefined ? {} : { lastUse }) }),
+    );
     if (reply.ok) this.#take(reply);
     else if (reply.failure.code !== 'changed-on-disk') return { failure: reply.failure.message };
     else await this.load();
-    return reply.ok ? { ...written.value, ...(over === undefined ? {} : { over }) } : 'late';
+    if (!reply.ok) return 'late';
+    const kept = record === undefined ? {} : { record, ...(recordOver === undefined ? {} : { recordOver }) };
+    return { ...written.value, ...(over === undefined ? {} : { over }), ...kept };
   }
 
   /** Where nothing came between, what is undone leaves the very text that was there before it. */
@@ -204,7 +271,7 @@ export class KeptList<T extends object> {
     return { failure: `Another program goes on changing ${this.kind.words}; close it and try again.` };
   }
 
-  #save(request: { readonly text: string; readonly stamp?: string; readonly setAside?: boolean }) {
+  #save(request: Omit<HostCalls['saveKept']['request'], 'list'>) {
     return this.host.call('saveKept', { list: this.kind.name, ...request });
   }
 
@@ -213,12 +280,13 @@ export class KeptList<T extends object> {
       this.damage = reply.failure.message;
       return;
     }
-    const { text, stamp, path } = reply.value;
+    const { text, stamp, path, lastUse } = reply.value;
     const read = text === undefined ? undefined : this.kind.read(text);
     this.damage = read?.ok === false ? `${path}: ${read.problems[0]?.message ?? 'it is no list'}` : undefined;
     this.#kept = read === undefined ? undefined : read.ok ? read.value : [];
     this.#text = text;
     this.#stamp = stamp;
+    this.#record = lastUse;
   }
 
   async #asked(call: () => Promise<Reply<KeptFile>>): Promise<Reply<KeptFile>> {

@@ -7,6 +7,7 @@ import { readPriceRows } from '../../core/cost/read-price-rows';
 import { parseCutters, printCutters } from '../../core/job/cutter-list';
 import { KEPT_CUTTERS } from '../../core/job/kept-cutters';
 import type { WrittenCutter } from '../../core/job/written-cutter';
+import { good } from '../../core/problem';
 import { itemWords } from '../../core/shelf/item-words';
 import { KEPT_SHELF } from '../../core/shelf/kept-shelf';
 import { printShelf } from '../../core/shelf/print-shelf';
@@ -18,8 +19,10 @@ import { KEPT_STOCK } from '../../core/sheets/kept-stock';
 import { printStock } from '../../core/sheets/print-stock';
 import { readStock } from '../../core/sheets/read-stock';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
+import { stockWork } from '../../core/sheets/stock-steps';
+import { parseUseRecord } from '../../core/sheets/use-record';
 import { stockRowWords } from '../../core/sheets/use-words';
-import type { Unit } from '../../core/units';
+import type { Showing, Unit } from '../../core/units';
 import type { ListKind } from './kept-list.svelte';
 
 export const CUTTERS: ListKind<WrittenCutter> = {
@@ -59,6 +62,7 @@ export function shelfKind(units: () => Unit): ListKind<ShelfItem> {
 
 /** @param units of the job, for sizes in words. */
 export function stockKind(units: () => Unit): ListKind<StockSheet> {
+  const showing = (): Showing => ({ unit: units(), inchStep: 64, metricStep: 0.1 });
   return {
     ...KEPT_STOCK,
     name: 'stock',
@@ -69,6 +73,10 @@ export function stockKind(units: () => Unit): ListKind<StockSheet> {
     print: (list) => printStock(list),
     // The file is the user's: columns of their own stay, and cells as they wrote them.
     write: (text, list, hints) => editStock(text, list, { ...hints, withNotes: true }),
-    tell: (sheet) => stockRowWords(sheet, { unit: units(), inchStep: 64, metricStep: 0.1 }),
+    tell: (sheet) => stockRowWords(sheet, showing()),
+    readUse: (text) => {
+      const read = parseUseRecord(text);
+      return read.ok ? good({ ...read.value, back: stockWork(read.value.back, showing(), 'take back') }) : read;
+    },
   };
 }

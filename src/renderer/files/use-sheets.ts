@@ -20,6 +20,7 @@ export interface SheetsToUse {
 /** True where it was done; where others have used a sheet meanwhile, nothing is changed and it is told which. */
 export function useSheets(bench: Workbench, { planned, stock, rule, showing }: SheetsToUse): Promise<boolean> {
   const uses = usePlans(planned, stock, rule);
-  const words = `${useWords(uses, showing).join('. ')}.`;
-  return changeKeptBy(bench, bench.stock, stockWork(stepsOf(uses), showing), words);
+  const lines = useWords(uses, showing);
+  const work = stockWork(stepsOf(uses), showing, 'use', lines);
+  return changeKeptBy(bench, bench.stock, work, `${lines.join('. ')}.`);
 }
