@@ -2,8 +2,9 @@
 import { chmod, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { holdStock, recordPath } from '../../src/cli/held-stock';
+import { holdStock } from '../../src/cli/held-stock';
 import { holdFile } from '../../src/host/hold-file';
+import { recordPath } from '../../src/host/last-use-file';
 import { makeTempFolder } from '../helpers/temp-folder';
 import { jobText, runCli, runHere } from './run-cli';
 

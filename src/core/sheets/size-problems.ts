@@ -39,7 +39,7 @@ export function tooLarge(
         code: 'piece-larger-than-sheets',
         severity: 'error',
         at: 'stock',
-        message: `“${piece.id}”, ${size}, comes from no sheet of “${board}”: the largest is ${limit}${whyNot(piece, largest, ask, showing)}. ${whatWould(others, showing)}${ask.trim > 0 ? ', trim less' : ''}, or make it of two parts and join them where the joint does not show.`,
+        message: `“${piece.id}”, ${size}, comes from no sheet of “${board}”: the largest is ${limit}${whyNot(piece, largest, ask, showing)}. ${whatWould(others, showing)}${trimOf(largest, ask) > 0 ? ', trim less' : ''}, or make it of two parts and join them where the joint does not show.`,
         value: size,
         limit,
         remedy: 'a larger sheet',
@@ -82,7 +82,7 @@ function fitOf(
 function whyNot(piece: WantedPiece, sheet: Stock, ask: SheetsAsk, showing: Showing): string {
   const room = roomOf(sheet, ask);
   if (room.width === sheet.width) return whichSide(piece, room, showing);
-  const leaves = `, of which trimming ${lengthText(ask.trim, showing)} all round leaves`;
+  const leaves = `, of which trimming ${lengthText(trimOf(sheet, ask), showing)} all round leaves`;
   if (room.width <= 0 || room.height <= 0) return `${leaves} nothing`;
   return `${leaves} ${sizeText(room, showing)}${whichSide(piece, room, showing)}`;
 }
