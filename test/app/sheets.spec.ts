@@ -248,6 +248,37 @@ test('three hundred pieces are planned, and the screen answers while their plan 
   await expect(drawing(page).locator('.card')).toContainText('Sea chart of the harbour');
 });
 
+test('turns of the wheel are one change in a frame, about the pointer, and words are fitted once it rests', async ({
+  folder,
+  openProgram,
+}) => {
+  const page = await start(folder, openProgram, 9);
+  const sheet = sheets(page).first();
+  const before = (await sheet.boundingBox())!;
+  const at = { x: before.x + before.width * 0.25, y: before.y + before.height * 0.5 };
+  await page.mouse.move(at.x, at.y);
+  const seen = await sheet.evaluate(async (svg: SVGSVGElement, { x, y }) => {
+    const widths: string[] = [];
+    const watch = new MutationObserver(() => widths.push(svg.getAttribute('width')!));
+    watch.observe(svg, { attributeFilter: ['width'] });
+    for (let turn = 0; turn < 20; turn += 1)
+      svg.dispatchEvent(new WheelEvent('wheel', { bubbles: true, cancelable: true, ctrlKey: true, deltaY: -10, clientX: x, clientY: y })); // prettier-ignore
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    watch.disconnect();
+    return { widths, drawn: svg.viewBox.baseVal.width, shown: svg.width.baseVal.value };
+  }, at); // prettier-ignore
+  expect(seen.widths).toHaveLength(1);
+  // Shown larger than it is drawn, until it rests.
+  expect(seen.shown).toBeCloseTo(before.width * Math.exp(2.4), -1);
+  expect(seen.drawn).toBeCloseTo(before.width, 0);
+  await expect
+    .poll(() => sheet.evaluate((svg: SVGSVGElement) => svg.viewBox.baseVal.width / svg.width.baseVal.value))
+    .toBeCloseTo(1, 5);
+  const after = (await sheet.boundingBox())!;
+  expect((at.x - after.x) / after.width).toBeCloseTo(0.25, 2);
+  expect((at.y - after.y) / after.height).toBeCloseTo(0.5, 2);
+});
+
 for (const theme of ['light', 'dark'] as const) {
   test(`the sheets are clean in ${theme}`, async ({ folder, openProgram }) => {
     const page = await start(folder, openProgram);

@@ -25,6 +25,9 @@ export interface PiecePlace extends SheetPlace {
   readonly piece: number;
 }
 
+/** So long after the last step it is drawn anew, ms. */
+const AT_REST = 120;
+
 export class SheetsView {
   /** What scrolls. */
   scroller: HTMLElement | undefined;
@@ -32,6 +35,13 @@ export class SheetsView {
   fitted = $state(0.3);
   #own = $state<number>();
   readonly scale = $derived(this.#own ?? this.fitted);
+  /** While it is zoomed the drawing stays as it is and is shown larger or smaller; where it has room for words is found out after. */
+  #kept = $state<number>();
+  /** Pixels a millimetre at which it is drawn. */
+  readonly drawn = $derived(this.#kept ?? this.scale);
+  /** What is zoomed in the next frame. */
+  #next: { readonly factor: number; readonly at: Point | undefined } | undefined;
+  #rest: ReturnType<typeof setTimeout> | undefined;
   chosen = $state.raw<ChosenPiece>();
   /** Whose cuts are listed. */
   sheet = $state.raw<SheetPlace>({ board: 0, sheet: 0 });
@@ -44,11 +54,22 @@ export class SheetsView {
     this.#own = undefined;
   }
 
-  /** @param at stays where it is on the screen, pixels of the window; undefined: the middle. */
+  /** Once in a frame, however often it is asked for. @param at stays where it is on the screen, pixels of the window; undefined: the middle. */
   zoom(factor: number, at?: Point): void {
+    const isAsked = this.#next !== undefined;
+    this.#next = { factor: (this.#next?.factor ?? 1) * factor, at };
+    if (!isAsked) requestAnimationFrame(() => this.#zoomNow());
+  }
+
+  #zoomNow(): void {
     const { scroller } = this;
+    const { factor, at } = this.#next ?? { factor: 1, at: undefined };
+    this.#next = undefined;
     const before = this.scale;
+    this.#kept ??= before;
     this.#own = Math.min(LARGEST, Math.max(SMALLEST, before * factor));
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => (this.#kept = undefined), AT_REST);
     if (!scroller) return;
     const box = scroller.getBoundingClientRect();
     const point = at ?? { x: box.left + box.width / 2, y: box.top + box.height / 2 };
@@ -73,7 +94,8 @@ function nearestSheet(scroller: HTMLElement, { x, y }: Point): Element | undefin
     const { left, right, top, bottom } = element.getBoundingClientRect();
     return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
   };
-  return [...scroller.querySelectorAll('[data-sheet]')].reduce<Element | undefined>(
+  // Its heading stays as large as it is.
+  return [...scroller.querySelectorAll('[data-sheet] > svg')].reduce<Element | undefined>(
     (a, b) => (a && distance(a) <= distance(b) ? a : b),
     undefined,
   );
