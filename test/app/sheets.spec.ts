@@ -87,7 +87,7 @@ test('a dragged piece is pinned and stays while the rest is planned anew; what c
 
   const held = drawing(page).locator('[data-board="0"] [data-piece]:has(.pin)');
   await drag(page, held, { x: 0, y: 6 * perInch });
-  await expect(page.getByRole('status')).toContainText('reaches beyond its sheet');
+  await expect(page.getByRole('status')).toContainText(/reaches .* in over the lower edge of its sheet/);
   expect(await pinned(page)).toEqual(['8 0']);
 
   await page.keyboard.press('Control+z');
@@ -246,6 +246,29 @@ test('three hundred pieces are planned, and the screen answers while their plan 
   await expect(pieces(page)).toHaveCount(150);
   await pieces(page).first().hover();
   await expect(drawing(page).locator('.card')).toContainText('Sea chart of the harbour');
+});
+
+test('what was said goes at the next act, and the keys of the sheets are listed in the help', async ({
+  folder,
+  openProgram,
+}) => {
+  const page = await start(folder, openProgram, 2);
+  await pieces(page).first().click();
+  await button(page, 'Pin it where it lies').click();
+  await expect(page.getByRole('status')).toContainText('is pinned');
+  await button(page, 'Unpin all').click();
+  await expect(page.getByRole('status')).toContainText('Nothing is pinned any more');
+  // What is said with an act stays for a second at least.
+  await page.waitForTimeout(1100);
+  await panel(page).getByLabel('Aim').selectOption('Fewest new sheets');
+  await expect(page.getByRole('status')).toHaveText('');
+  await page.keyboard.press('F1');
+  for (const words of ['Take the piece in the hand; pin it', 'Turn it', 'To the sheet before, or the next'])
+    await expect(dialog(page)).toContainText(words);
+  await page.keyboard.press('Escape');
+  await expect(dialog(page)).toHaveCount(0);
+  await button(page, 'Use this plan…').click();
+  await expect(dialog(page).locator('.sheet-foot button')).toHaveText(['Not now', 'Use it']);
 });
 
 test('turns of the wheel are one change in a frame, about the pointer, and words are fitted once it rests', async ({

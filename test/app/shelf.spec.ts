@@ -37,6 +37,7 @@ test('a frame is added, refused while it cannot be right, changed and taken off'
   await keep(page);
   await expect(dialog(page)).toContainText('There is one of this name');
   await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Drop it' }).click();
 
   await shelf(page).getByRole('button', { name: /Ash/ }).click();
   await dialog(page).getByLabel('Name', { exact: true }).fill('Ash, oiled');
@@ -104,6 +105,17 @@ test('two windows lose nothing of one another', async ({ openProgram, folder }) 
   await keep(one);
   await expect(one.getByRole('dialog', { name: 'Changed by another window' })).toBeVisible();
   await one.getByRole('button', { name: 'Leave what is there' }).click();
+  // What was typed is not dropped by a key alone.
   await one.keyboard.press('Escape');
+  await one.getByRole('button', { name: 'Go on typing' }).click();
+  await expect(dialog(one).getByLabel('Count')).toHaveValue('3');
+  await one.keyboard.press('Escape');
+  await one.getByRole('button', { name: 'Drop it' }).click();
+  await expect(one.getByRole('dialog')).toHaveCount(0);
   await expect(shelf(one).getByRole('button', { name: /^One/ })).toContainText('2 there');
+  // Where nothing was typed there is nothing to ask.
+  await shelf(one).getByRole('button', { name: /^One/ }).click();
+  await expect(dialog(one)).toBeVisible();
+  await one.keyboard.press('Escape');
+  await expect(one.getByRole('dialog')).toHaveCount(0);
 });

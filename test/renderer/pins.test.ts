@@ -10,6 +10,7 @@ import { readChoices } from '../../src/renderer/sheets/sheet-choices';
 import { askOf, inches, piece, sheet } from '../core/sheets/sheet-asks';
 
 const WHOLE = [sheet(32, 40), sheet(20, 24, { id: 'small', kind: 'remnant', cost: 0, count: 1 })];
+const SHOWING = { unit: 'in', inchStep: 16, metricStep: 0.5 } as const;
 const boardOf = (ask: BoardAsk['ask']): BoardAsk => ({ board: 'Warm white', isPriced: true, ask });
 const board = boardOf(askOf([piece(16, 20, 3), piece(8, 10, 2)], WHOLE));
 
@@ -25,7 +26,7 @@ function put(asked: BoardAsk, held: readonly HeldPin[], left: number, bottom: nu
   const [first] = sheets;
   const one = first!.pieces.find(({ piece: { id } }) => id === '16 x 20')!;
   const place = { stock: first!.stock, onSheet: first!.pieces, turned: false, left: inches(left), bottom: inches(bottom) }; // prettier-ignore
-  return putPin(asked, held, { piece: one, ...place }, pinnedPieces(sheets, asked.board, held));
+  return putPin(asked, held, { piece: one, ...place }, pinnedPieces(sheets, asked.board, held), SHOWING);
 }
 
 function heldOf(result: ReturnType<typeof put>): readonly HeldPin[] {
@@ -69,10 +70,11 @@ describe('a pin', () => {
   });
 
   it.each([
-    ['beyond the sheet', 20, 0, /reaches beyond its sheet/],
-    ['below it', 8, -1, /reaches beyond its sheet/],
+    ['beyond the sheet', 20, 0, 'reaches 4 in over the right edge of its sheet'],
+    ['below it', 8, -1, 'reaches 1 in over the lower edge of its sheet'],
+    ['beyond two edges', -1.5, 21, 'reaches 1 1/2 in over the left edge and 1 in over the upper edge of its sheet'],
   ])('is refused %s', (_, left, bottom, words) => {
-    expect(put(board, [], left, bottom)).toEqual({ wrong: expect.stringMatching(words) as unknown });
+    expect(put(board, [], left, bottom)).toEqual({ wrong: `“16 x 20” ${words}.` });
   });
 
   it('is refused over another on the same sheet, and moves with its own pin', () => {
@@ -83,8 +85,8 @@ describe('a pin', () => {
     const [own, other] = [first.pieces.find((one) => one.pinned)!, plan.sheets.flatMap((one) => one.pieces).find((one) => !one.pinned)!]; // prettier-ignore
     const place = { stock: first.stock, onSheet: first.pieces, turned: false, left: inches(9), bottom: 0 };
     const pinned = pinnedPieces(plan.sheets, board.board, held);
-    expect(putPin(board, held, { ...place, piece: other }, pinned)).toHaveProperty('wrong');
-    const moved = putPin(board, held, { ...place, piece: own }, pinned);
+    expect(putPin(board, held, { ...place, piece: other }, pinned, SHOWING)).toHaveProperty('wrong');
+    const moved = putPin(board, held, { ...place, piece: own }, pinned, SHOWING);
     expect(moved).toEqual({ held: [{ ...held[0], left: inches(9) }] });
   });
 
@@ -103,7 +105,7 @@ describe('a pin', () => {
     const [one, other] = sheets.map(({ pieces }) => pieces[0]!);
     const { left, bottom } = one!.box;
     const place = { stock: sheets[0]!.stock, turned: one!.turned, left, bottom };
-    const first = heldOf(putPin(apart, [], { ...place, piece: one!, onSheet: sheets[0]!.pieces }, new Map()));
+    const first = heldOf(putPin(apart, [], { ...place, piece: one!, onSheet: sheets[0]!.pieces }, new Map(), SHOWING));
     const [asked] = withPins([apart], first).asks;
     const pinned = planOf(asked!).sheets;
     const free = pinned.flatMap(({ pieces }) => pieces).find((piece) => !piece.pinned)!;
@@ -111,14 +113,14 @@ describe('a pin', () => {
     expect(pinnedPieces(pinned, apart.board, first).has(free)).toBe(false);
     // Pinned too, each has its own pin, and either is moved by itself.
     const on = pinned.find(({ pieces }) => pieces.includes(free))!;
-    const both = heldOf(putPin(asked!, first, { ...place, piece: free, onSheet: on.pieces }, pinnedPieces(pinned, apart.board, first))); // prettier-ignore
+    const both = heldOf(putPin(asked!, first, { ...place, piece: free, onSheet: on.pieces }, pinnedPieces(pinned, apart.board, first), SHOWING)); // prettier-ignore
     expect(new Set(both.map((pin) => pin.sheet)).size).toBe(2);
     const [again] = withPins([apart], both).asks;
     const plan = planOf(again!).sheets;
     const holds = pinnedPieces(plan, apart.board, both);
     expect([...holds.values()].sort((a, b) => a.sheet - b.sheet)).toEqual(both);
     const second = plan[1]!.pieces[0]!;
-    const moved = heldOf(putPin(again!, both, { ...place, left: left + inches(1), piece: second, onSheet: plan[1]!.pieces }, holds)); // prettier-ignore
+    const moved = heldOf(putPin(again!, both, { ...place, left: left + inches(1), piece: second, onSheet: plan[1]!.pieces }, holds, SHOWING)); // prettier-ignore
     expect(moved).toHaveLength(2);
     expect(moved).toContain(both.find((pin) => pin !== holds.get(second)));
   });

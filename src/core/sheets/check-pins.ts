@@ -1,16 +1,19 @@
 /** Whether pieces can stay where the user has put them: on their sheet, clear of each other, and parted by straight cuts. */
+import { listed } from '../phrases';
 import type { Problem } from '../problem';
-import { trimOf, type Pin, type SheetsAsk } from './ask';
+import { lengthText, type Showing } from '../units';
+import type { Pin, SheetsAsk } from './ask';
 import { partingsOf } from './pinned';
+import { usablePart } from './place-piece';
 
 /** What doubles lose on their way, mm. */
 const LAST_BITS = 1e-6;
 
-/** The first thing that is wrong with each pin; none where all can stay. `at` is `pins[n]`. */
-export function checkPins(ask: SheetsAsk): Problem[] {
+/** The first thing that is wrong with each pin; none where all can stay. `at` is `pins[n]`. @param showing in which lengths are told. */
+export function checkPins(ask: SheetsAsk, showing: Showing): Problem[] {
   const { pins = [] } = ask;
   const problems = pins.flatMap((pin, index) => {
-    const why = wrongWith(ask, pin, index);
+    const why = wrongWith(ask, pin, index, showing);
     return why === undefined ? [] : [fault(ask, pin, index, why)];
   });
   const [first] = pins;
@@ -30,7 +33,7 @@ function fault({ pieces }: SheetsAsk, { piece }: Pin, index: number, why: string
   };
 }
 
-function wrongWith(ask: SheetsAsk, pin: Pin, index: number): string | undefined {
+function wrongWith(ask: SheetsAsk, pin: Pin, index: number, showing: Showing): string | undefined {
   const { pins = [], pieces, stock, kerf } = ask;
   const [wanted, sheet] = [pieces[pin.piece], stock[pin.stock]];
   if (!wanted || !sheet) return 'is no longer asked for, or its sheet is not';
@@ -43,14 +46,17 @@ function wrongWith(ask: SheetsAsk, pin: Pin, index: number): string | undefined 
     return 'needs more sheets of this size than there are';
   if (pin.turned && !wanted.mayTurn) return 'may not be turned: grain or pattern runs one way';
   const box = boxOf(ask, pin);
-  const edge = trimOf(sheet, ask);
-  if (
-    box.left < edge - LAST_BITS ||
-    box.bottom < edge - LAST_BITS ||
-    box.right > sheet.width - edge + LAST_BITS ||
-    box.top > sheet.height - edge + LAST_BITS
-  )
-    return edge > 0 ? 'reaches into the edge that is trimmed, or beyond it' : 'reaches beyond its sheet';
+  const room = usablePart(sheet, ask);
+  const beyond = [
+    { side: 'left', by: room.left - box.left },
+    { side: 'right', by: box.right - room.right },
+    { side: 'lower', by: room.bottom - box.bottom },
+    { side: 'upper', by: box.top - room.top },
+  ].filter(({ by }) => by > LAST_BITS);
+  if (beyond.length > 0) {
+    const told = listed(beyond.map(({ side, by }) => `${lengthText(by, showing)} over the ${side} edge`));
+    return `reaches ${told} of ${room.left > 0 ? 'what trimming leaves of ' : ''}its sheet`;
+  }
   const meets = pins.slice(0, index).some((other) => other.sheet === pin.sheet && gapBetween(box, boxOf(ask, other)) < kerf - LAST_BITS); // prettier-ignore
   return meets ? 'lies over another that stays, or nearer to it than the saw is wide' : undefined;
 }

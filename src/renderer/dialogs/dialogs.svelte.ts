@@ -24,6 +24,7 @@ export interface ChoiceQuestion<T extends string = string> {
   readonly text: string;
   /** What it is about, a line each. */
   readonly lines?: readonly string[];
+  /** That which one most likely wants comes first here, and stands last. */
   readonly choices: readonly { readonly value: T; readonly label: string; readonly weight?: 'main' }[];
   /** Things to choose from, listed above the answers. */
   readonly listed?: readonly { readonly value: T; readonly label: string; readonly note?: string }[];

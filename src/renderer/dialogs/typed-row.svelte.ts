@@ -44,6 +44,13 @@ export class TypedRow<K extends string, T extends object> {
     this.cells = $state.raw(ground.cells);
   }
 
+  /** True once something is typed that is not kept. */
+  get isTouched(): boolean {
+    const { cells } = this.ground;
+    const keys = [...Object.keys(cells), ...Object.keys(this.cells)] as K[];
+    return keys.some((key) => (this.cells[key] ?? '') !== (cells[key] ?? ''));
+  }
+
   get isNew(): boolean {
     return this.ground.was === undefined;
   }

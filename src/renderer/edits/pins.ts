@@ -3,6 +3,7 @@ import type { Pin, SheetsAsk, Stock, WantedPiece } from '../../core/sheets/ask';
 import type { BoardAsk } from '../../core/sheets/board-asks';
 import { checkPins } from '../../core/sheets/check-pins';
 import type { PlacedPiece, PlannedSheet } from '../../core/sheets/plan';
+import type { Showing } from '../../core/units';
 
 export interface HeldPin {
   /** In small letters. */
@@ -52,10 +53,13 @@ export function withPins(asks: readonly BoardAsk[], held: readonly HeldPin[]): P
   return { asks: pinned, waiting: [...waiting] };
 }
 
+/** Where only whether all is well is wanted. */
+const UNSAID: Showing = { unit: 'mm', inchStep: 16, metricStep: 0.5 };
+
 /** Undefined where its piece or its sheet is not there, or it can't stay with the others. */
 function foundPin(held: HeldPin, ask: SheetsAsk, others: readonly Pin[]): Pin | undefined {
   const found = pinIn(ask, held);
-  return checkPins({ ...ask, pins: [...others, found] }).length === 0 ? found : undefined;
+  return checkPins({ ...ask, pins: [...others, found] }, UNSAID).length === 0 ? found : undefined;
 }
 
 function pinIn(ask: SheetsAsk, { piece, stock, sheet, turned, left, bottom }: HeldPin): Pin {
@@ -126,6 +130,7 @@ export function putPin(
   held: readonly HeldPin[],
   { piece, stock, onSheet, turned, left, bottom }: Putting,
   pinned: PinnedPieces,
+  showing: Showing,
 ): Put {
   const own = pinned.get(piece);
   const others = held.filter((pin) => pin !== own);
@@ -134,6 +139,6 @@ export function putPin(
   const sheet = there?.sheet ?? Math.max(-1, ...held.map((pin) => pin.sheet)) + 1;
   const put: HeldPin = { board: board.toLowerCase(), piece: pieceKey(piece.piece), stock: stockKey(stock), sheet, turned, left, bottom }; // prettier-ignore
   const [asked] = withPins([{ board, isPriced: false, ask }], others).asks;
-  const [wrong] = checkPins({ ...ask, pins: [...(asked?.ask.pins ?? []), pinIn(ask, put)] });
+  const [wrong] = checkPins({ ...ask, pins: [...(asked?.ask.pins ?? []), pinIn(ask, put)] }, showing);
   return wrong ? { wrong: wrong.message } : { held: [...others, put] };
 }

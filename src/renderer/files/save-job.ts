@@ -104,8 +104,8 @@ async function settle(bench: Workbench, path: string, failure: HostFailure): Pro
       title: 'There is a file of that name',
       text: failure.message,
       choices: [
-        { value: 'over', label: 'Write over it' },
         { value: 'as', label: 'Take another name', weight: 'main' },
+        { value: 'over', label: 'Write over it' },
         { value: 'stay', label: 'Do nothing yet' },
       ],
     });

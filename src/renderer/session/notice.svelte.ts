@@ -13,7 +13,7 @@ export class Notice {
     this.#show(text, true);
   }
 
-  /** The job has changed: what was said of an earlier change is old news, what was said with this one is not. */
+  /** Something was done to the job or beside it: what was said of an earlier act is old news, what was said with this one is not. */
   expire(): void {
     if (performance.now() - this.#said > SAME_MOMENT) this.text = '';
   }

@@ -185,7 +185,7 @@ export class SheetsDesk {
     if (!asked) return;
     if (this.used) return notice.fail('This plan is used and stays as it is. “Plan anew” makes another.');
     const { number, piece } = putting.piece;
-    const put = putPin(asked, this.pins.held, putting, this.#pinnedBy);
+    const put = putPin(asked, this.pins.held, putting, this.#pinnedBy, this.from.session.showing);
     if ('wrong' in put) return notice.fail(put.wrong);
     const told = this.told({ board, sheet: 0 }, putting.piece);
     this.pins.put(put.held, `Pin piece ${number}`);
@@ -197,11 +197,15 @@ export class SheetsDesk {
 
   unpin(piece: PlacedPiece): void {
     const own = this.#pinnedBy.get(piece);
-    if (own) this.pins.put(this.pins.held.filter((pin) => pin !== own), 'Unpin a piece'); // prettier-ignore
+    if (!own) return;
+    this.pins.put(this.pins.held.filter((pin) => pin !== own), 'Unpin a piece'); // prettier-ignore
+    this.from.notice.say(`Piece ${piece.number}, ${piece.piece.id}, is no longer pinned; all is planned anew.`);
   }
 
   unpinAll(): void {
-    if (this.pins.held.length > 0) this.pins.put([], 'Unpin all');
+    if (this.pins.held.length === 0) return;
+    this.pins.put([], 'Unpin all');
+    this.from.notice.say('Nothing is pinned any more; all is planned anew.');
   }
 
   /** A pin that leaves no plan is let go again. */

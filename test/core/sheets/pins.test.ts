@@ -6,6 +6,7 @@ import { checkPins } from '../../../src/core/sheets/check-pins';
 import { planSheets } from '../../../src/core/sheets/plan-sheets';
 import { askOf, inches, piece, planned, sheet } from './sheet-asks';
 
+const SHOWING = { unit: 'in', inchStep: 16, metricStep: 0.5 } as const;
 const pin = (more: Partial<Pin> = {}): Pin => ({
   sheet: 0,
   stock: 0,
@@ -70,7 +71,7 @@ describe('a pinned piece', () => {
         const pins = places.map((one) => pin({ ...one, left: inches(one.left), bottom: inches(one.bottom) }));
         const ask = asked(pins, { kerf, trim });
         const found = planSheets(ask, { goOn: () => false });
-        if (checkPins(ask).length > 0) return;
+        if (checkPins(ask, SHOWING).length > 0) return;
         held += 1;
         expect(found).toBeDefined();
         planned(ask, 200);
@@ -95,20 +96,25 @@ describe('a pinned piece', () => {
 
 describe('what can’t stay is refused', () => {
   it.each([
-    ['beyond the sheet', [pin({ left: inches(20) })], {}, /beyond its sheet/],
-    ['in the trimmed edge', [pin()], { trim: 5 }, /trimmed/],
+    ['beyond the sheet', [pin({ left: inches(20) })], {}, /reaches 4 in over the right edge of its sheet/],
+    [
+      'in the trimmed edge',
+      [pin()],
+      { trim: 5 },
+      /reaches ≈ 3\/16 in over the left edge and ≈ 3\/16 in over the lower edge of what trimming leaves of its sheet/,
+    ],
     ['over another', [pin(), pin({ left: inches(10) })], {}, /over another/],
     ['within the saw', [pin(), pin({ left: inches(16) })], { kerf: 3 }, /nearer to it than the saw/],
     ['more than there are', [0, 1, 2, 3, 4].map((at) => pin({ sheet: at })), {}, /more places than there are/],
     ['of no piece', [pin({ piece: 9 })], {}, /no longer asked for/],
     ['sheets of two sizes', [pin(), pin({ stock: 1, left: inches(16) })], {}, /another size/],
   ] as const)('%s', (_, pins, more, words) => {
-    expect(checkPins(asked(pins, more))[0]?.message).toMatch(words);
+    expect(checkPins(asked(pins, more), SHOWING)[0]?.message).toMatch(words);
   });
 
   it('a turned piece of a board with grain', () => {
     const ask = askOf([piece(16, 20, 1, false)], [sheet(32, 40)], { pins: [pin({ turned: true })] });
-    expect(checkPins(ask)[0]?.message).toMatch(/may not be turned/);
+    expect(checkPins(ask, SHOWING)[0]?.message).toMatch(/may not be turned/);
   });
 
   it('four round a hole, which no straight cut parts', () => {
@@ -121,7 +127,7 @@ describe('what can’t stay is refused', () => {
         pin({ left: 0, bottom: inches(20), turned: true }),
       ],
     });
-    expect(checkPins(ask)[0]?.message).toMatch(/can’t be parted/);
+    expect(checkPins(ask, SHOWING)[0]?.message).toMatch(/can’t be parted/);
     expect(planSheets(ask, { goOn: () => false })).toBeUndefined();
   });
 });
