@@ -8,6 +8,7 @@ import type { Layout } from '../../core/layout/layout';
 import { isError, type Problem } from '../../core/problem';
 import type { Shelf } from '../../core/shelf/shelf';
 import type { SheetJob } from '../session/look.svelte';
+import { MOST_COPIES } from '../sheets/kept-plan';
 import type { Workbench } from '../workbench';
 import { JOB_ENDINGS } from './endings';
 import { readText } from './read-text';
@@ -26,20 +27,43 @@ export interface NotLaid {
   readonly problems?: readonly Problem[];
 }
 
-/** Asks for a file and adds its job; one that is there already gets one copy more. */
-export async function addSheetJob(bench: Workbench): Promise<void> {
+/** Asks for files and adds their jobs; one that is there already gets one copy more. */
+export async function addSheetJobs(bench: Workbench): Promise<void> {
   const { look, file, dialogs, notice } = bench;
-  const path = await chooseJobFile(bench, 'A job to plan as well');
-  if (path === undefined) return;
-  if (path === file.path) return notice.fail('That job is the one on the screen; it is planned anyway.');
-  if (look.sheetJobs.some((one) => one.path === path)) {
-    look.sheetJobs = look.sheetJobs.map((one) => (one.path === path ? { ...one, copies: one.copies + 1 } : one));
-    return notice.say('That job was there; one more copy of it is planned.');
+  const paths = await chooseJobFiles(bench);
+  if (paths.length === 0) return;
+  const others = paths.filter((path) => path !== file.path);
+  if (others.length === 0) return notice.fail('That job is the one on the screen; it is planned anyway.');
+  const [added, wrong]: [SheetJob[], NotLaid[]] = [[], []];
+  for (const path of others) {
+    if (look.sheetJobs.some((one) => one.path === path)) continue;
+    const read = await readLaid(bench, path);
+    if ('failure' in read) wrong.push(read);
+    else added.push({ path, title: read.laid.job.title, copies: 1, laid: read.laid });
   }
-  const read = await readLaid(bench, path);
-  if ('failure' in read) return dialogs.tell({ title: 'The job could not be added', text: read.failure, ...(read.problems ? { problems: read.problems } : {}) }); // prettier-ignore
-  look.sheetJobs = [...look.sheetJobs, { path, title: read.laid.job.title, copies: 1, laid: read.laid }];
-  notice.say(`“${read.laid.job.title}” is planned too.`);
+  const again = look.sheetJobs.filter(({ path }) => others.includes(path));
+  // All at once, since each change is planned anew.
+  look.sheetJobs = [
+    ...look.sheetJobs.map((one) =>
+      again.includes(one) ? { ...one, copies: Math.min(one.copies + 1, MOST_COPIES) } : one,
+    ),
+    ...added,
+  ];
+  if (added.length + again.length > 0) notice.say(addedWords(added, again.length));
+  if (wrong.length === 0) return;
+  const title = wrong.length === 1 ? 'The job could not be added' : `${wrong.length} jobs could not be added`;
+  await dialogs.tell({
+    title,
+    text: wrong.map(({ failure }) => failure).join(' '),
+    problems: wrong.flatMap(({ problems = [] }) => problems),
+  });
+}
+
+function addedWords(added: readonly SheetJob[], again: number): string {
+  const [one] = added;
+  const more = added.length === 1 && one ? `“${one.title}” is planned too.` : added.length > 1 ? `${added.length} jobs are planned too.` : ''; // prettier-ignore
+  const there = again === 1 ? 'One job was there; one more copy of it is planned.' : again > 1 ? `${again} jobs were there; one more copy of each is planned.` : ''; // prettier-ignore
+  return [more, there].filter((words) => words !== '').join(' ');
 }
 
 /** Reads all of them anew, since another window may have changed one; what can't be read stays in the list and says why. */
@@ -86,6 +110,13 @@ export async function chooseJobFile({ host, info, dialogs }: Workbench, title: s
   if (info.kind === 'browser') return dialogs.chooseFile({ title, action: 'Add it', endings: JOB_ENDINGS });
   const reply = await host.call('pickJob', { title });
   return reply.ok ? reply.value.path : undefined;
+}
+
+async function chooseJobFiles({ host, info, dialogs }: Workbench): Promise<readonly string[]> {
+  const title = 'Jobs to plan as well';
+  if (info.kind === 'browser') return dialogs.chooseFiles({ title, action: 'Add it', actionOnMany: 'Add them', endings: JOB_ENDINGS }); // prettier-ignore
+  const reply = await host.call('pickJob', { title, many: true });
+  return reply.ok ? (reply.value.paths ?? []) : [];
 }
 
 /** Why a job of a file can't be taken, in a line. */
