@@ -187,10 +187,10 @@ export interface HostCalls {
   samples: { request: Record<string, never>; reply: readonly SampleJob[] };
   /** The invented price list that ships with the program. */
   demoPrices: { request: Record<string, never>; reply: { readonly text: string } };
-  /** Desktop only: the system's open dialog; undefined when the user changed their mind. */
+  /** Desktop only: the system's open dialog; no path when the user changed their mind, several only where `many` may be chosen. */
   pickJob: {
-    request: { readonly title?: string; readonly of?: 'job' | 'table' | 'job or list' };
-    reply: { readonly path?: string };
+    request: { readonly title?: string; readonly of?: 'job' | 'table' | 'job or list'; readonly many?: boolean };
+    reply: { readonly path?: string; readonly paths?: readonly string[] };
   };
   /** Desktop only: the system's save dialog. */
   pickSavePath: { request: { readonly suggested: string; readonly title?: string }; reply: { readonly path?: string } };

@@ -67,7 +67,11 @@ const schemas: RequestSchemas = {
   info: nothing,
   samples: nothing,
   demoPrices: nothing,
-  pickJob: z.strictObject({ title: title.optional(), of: z.enum(['job', 'table', 'job or list']).optional() }),
+  pickJob: z.strictObject({
+    title: title.optional(),
+    of: z.enum(['job', 'table', 'job or list']).optional(),
+    many: z.boolean().optional(),
+  }),
   pickSavePath: z.strictObject({ suggested: path, title: title.optional() }),
   pickFolder: z.strictObject({ suggested: path.optional() }),
   listFolder: z.strictObject({ folder: path.optional(), endings: z.array(z.string().max(20)).max(20) }),

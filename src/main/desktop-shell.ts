@@ -29,13 +29,14 @@ function filtersFor(suggested: string) {
 export function createDesktopShell(window: BrowserWindow, closing: Closing): Shell {
   return {
     kind: 'desktop',
-    pickJob: async ({ title = 'Open a job', of = 'job' }) => {
+    pickJob: async ({ title = 'Open a job', of = 'job', many = false }) => {
       const chosen = await dialog.showOpenDialog(window, {
         title,
         filters: { job: jobFiles, table: tables, 'job or list': jobsAndLists }[of],
-        properties: ['openFile'],
+        properties: many ? ['openFile', 'multiSelections'] : ['openFile'],
       });
-      return done(chosen.canceled ? {} : { path: chosen.filePaths[0] });
+      if (chosen.canceled) return done({});
+      return done({ path: chosen.filePaths[0], ...(many ? { paths: chosen.filePaths } : {}) });
     },
     pickSavePath: async ({ suggested, title = 'Save the job' }) => {
       const chosen = await dialog.showSaveDialog(window, {

@@ -127,7 +127,7 @@ test('jobs, copies and pins are there again after a restart, and a file that is 
   const linocuts = join(folder, 'linocuts.json');
   await copyFile('resources/samples/3-nine-linocuts.json', linocuts);
   const page = await start(folder, openProgram, 2);
-  await page.getByRole('button', { name: /^Add a job/ }).click();
+  await page.getByRole('button', { name: 'Add jobs' }).click();
   await dialog(page).getByRole('button', { name: 'linocuts.json' }).click();
   await button(page, 'Add it').click();
   await setCopies(page, 'Nine linocuts by the children', 3);

@@ -32,7 +32,7 @@ test('a plan is there at once, of several jobs together, and a piece tells its j
   await expect(pieces(page)).toHaveCount(1);
   await expect(panel(page)).toContainText('Warm white: 1 new sheet; proven: no plan takes less.');
   if (desktop) await desktop.act('answer', { canceled: false, filePaths: [join(folder, 'linocuts.json')] });
-  await page.getByRole('button', { name: /^Add a job/ }).click();
+  await page.getByRole('button', { name: 'Add jobs' }).click();
   if (!desktop) {
     await dialog(page).getByRole('button', { name: 'linocuts.json' }).click();
     await button(page, 'Add it').click();
@@ -55,14 +55,46 @@ test('the jobs of a list are planned together, each as often as it says', async 
   const list = 'title,job\nLinocuts,linocuts.json\nLinocuts once more,linocuts.json\nLost,lost.json\n';
   await writeFile(join(folder, 'list.csv'), list);
   const page = await start(folder, openProgram, 1);
-  await page.getByRole('button', { name: /^Add a job/ }).click();
+  await page.getByRole('button', { name: 'Add jobs' }).click();
   await dialog(page).getByRole('button', { name: 'list.csv' }).click();
   await button(page, 'Add it').click();
-  await expect(dialog(page)).toContainText('1 job of the list could not be added');
+  await expect(dialog(page)).toContainText('The job could not be added');
   await expect(dialog(page)).toContainText('lost.json');
   await page.keyboard.press('Escape');
   await expect(panel(page).getByLabel('Copies of Nine linocuts by the children')).toHaveValue('2');
   await expect(pieces(page, 2)).toHaveCount(2);
+});
+
+test('several jobs are added in one go, and one that can’t be read is told @desktop', async ({
+  folder,
+  openProgram,
+}) => {
+  const names = ['1-sea-chart', '2-fern-cyanotype', '3-nine-linocuts', '4-oval-fern'].map((name) => `${name}.json`);
+  for (const name of names) await copyFile(`resources/samples/${name}`, join(folder, name));
+  await writeFile(join(folder, 'torn.json'), '{');
+  const { page, desktop } = await openProgram(join(folder, names[0]!));
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Sea chart of the harbour');
+  await page.keyboard.press('Alt+9');
+  await expect(pieces(page)).toHaveCount(1);
+  if (desktop)
+    await desktop.act('answer', { canceled: false, filePaths: [...names, 'torn.json'].map((name) => join(folder, name)) }); // prettier-ignore
+  await page.getByRole('button', { name: 'Add jobs' }).click();
+  if (!desktop) {
+    const file = (name: string) => dialog(page).getByRole('button', { name });
+    await file(names[1]!).click();
+    await file('torn.json').click({ modifiers: ['Shift'] });
+    await expect(dialog(page)).toContainText('4 chosen');
+    await file(names[3]!).click();
+    await expect(file(names[3]!)).toHaveAttribute('aria-pressed', 'false');
+    await button(page, 'Choose all 5').click();
+    await button(page, 'Add them').click();
+  }
+  await expect(dialog(page)).toContainText('The job could not be added');
+  await expect(dialog(page)).toContainText(`“${join(folder, 'torn.json')}” is not a job that can be read.`);
+  await button(page, 'All right').click();
+  await expect(page.getByRole('status')).toContainText('3 jobs are planned too.');
+  // That on the screen is there once.
+  await expect(panel(page).getByRole('textbox', { name: /^Copies of/ })).toHaveCount(4);
 });
 
 test('a dragged piece is pinned and stays while the rest is planned anew; what can’t be is refused', async ({

@@ -10,6 +10,8 @@ export interface FileQuestion {
   readonly title: string;
   /** Words on the button that ends it. */
   readonly action: string;
+  /** The same of several files, where several may be chosen. */
+  readonly actionOnMany?: string;
   /** Endings of the files shown, without dot; none when a folder is wanted. */
   readonly endings: readonly string[];
   /** A name to save under; undefined to choose what is there. */
@@ -62,7 +64,7 @@ export interface RecoveryAnswer {
 }
 
 export type OpenDialog =
-  | { readonly kind: 'file'; readonly question: FileQuestion; readonly answer: (path: string | undefined) => void }
+  | { readonly kind: 'file'; readonly question: FileQuestion; readonly answer: (paths: readonly string[]) => void }
   | { readonly kind: 'choice'; readonly question: ChoiceQuestion; readonly answer: (value: string | undefined) => void }
   | { readonly kind: 'telling'; readonly telling: Telling; readonly answer: () => void }
   | {
@@ -85,7 +87,13 @@ export class Dialogs {
   open = $state.raw<readonly OpenDialog[]>([]);
   readonly isOpen = $derived(this.open.length > 0);
 
-  chooseFile(question: FileQuestion): Promise<string | undefined> {
+  async chooseFile(question: FileQuestion): Promise<string | undefined> {
+    const [path] = await this.chooseFiles(question);
+    return path;
+  }
+
+  /** None when the user changed their mind. */
+  chooseFiles(question: FileQuestion): Promise<readonly string[]> {
     return this.#ask((answer) => ({ kind: 'file', question, answer }));
   }
 
