@@ -1,6 +1,6 @@
 /** Finds several jobs that were named, one after the other or in a list; one that is named more than once is made so often. */
 import { dirname, join, resolve } from 'node:path';
-import { readJobList } from '../core/job/job-list';
+import { readJobList } from '../core/show/job-list';
 import type { Problem, Result } from '../core/problem';
 import { findJob, type FoundJob, type NoJob } from './read-job';
 import { readText } from './read-text';

@@ -32,7 +32,7 @@ const areas: Readonly<Record<string, Area>> = {
   'src/core/letters.ts': { from: [], packages: [] },
   'src/core/nearest-word.ts': { from: [], packages: [] },
   'src/core/limit-text.ts': { from: ['src/core/units.ts'], packages: [] },
-  'src/core/kept-list.ts': { from: ['src/core/problem.ts'], packages: [] },
+  'src/core/kept-list.ts': { from: ['src/core/problem.ts', 'src/core/tables/removed-lines.ts'], packages: [] },
   'src/core/file-name.ts': { from: [], packages: [] },
   'src/core/mass.ts': { from: core, packages: [] },
   'src/core/money.ts': { from: core, packages: ['decimal.js'] },

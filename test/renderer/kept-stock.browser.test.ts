@@ -1,7 +1,7 @@
 /** The kept stock in two windows at once: what both take counts, and what one takes back leaves the other's. */
 import { describe, expect, it } from 'vitest';
 import type { HostClient, KeptFile, Reply } from '../../src/bridge';
-import { stockWork } from '../../src/core/sheets/stock-steps';
+import { stockWork } from '../../src/core/sheets/stock-work';
 import { countOf, type StockSheet } from '../../src/core/sheets/stock-sheet';
 import type { Showing } from '../../src/core/units';
 import { KeptList } from '../../src/renderer/files/kept-list.svelte';

@@ -1,9 +1,7 @@
 /** Counts of a list of stock that go up and down, as differences: they can be made on a list that others have changed. */
-import type { ListWork, Written } from '../kept-list';
 import { bad, good, type Problem, type Result } from '../problem';
 import { sizeText, type Showing } from '../units';
 import { countOf, isSameStock, plainName, stockName, type StockSheet } from './stock-sheet';
-import { printUseRecord } from './use-record';
 
 /** One row goes down, up, or both: as many as are taken have to be there before any is put. */
 export interface StockStep {
@@ -60,23 +58,6 @@ function oneEach(list: readonly StockSheet[], steps: readonly StockStep[]): read
     else merged.push(step);
   }
   return merged;
-}
-
-/** The steps as a change of a kept list. @param words that tell what is done; with them a record of it is kept. */
-export function stockWork(
-  steps: readonly StockStep[],
-  showing: Showing,
-  deed: StockDeed = 'use',
-  words?: readonly string[],
-): ListWork<StockSheet> {
-  return (list) => {
-    const stepped = stepStock(list, steps, deed, showing);
-    if (!stepped.ok) return stepped;
-    const undoing = stepped.value.back;
-    const back = stockWork(undoing, showing, deed === 'use' ? 'take back' : 'use');
-    const record = words && { record: (written: Written) => printUseRecord({ words, back: undoing, ...written }) };
-    return good({ list: stepped.value.list, back, ...record });
-  };
 }
 
 /** As it is listed, or the same thing listed the other way round. */

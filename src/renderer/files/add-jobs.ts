@@ -1,5 +1,5 @@
 /** Adds jobs to those that are planned together: from their files, or from a list of jobs, such as a show is written with. */
-import { MOST_COPIES, readJobList } from '../../core/job/job-list';
+import { MOST_COPIES, readJobList } from '../../core/show/job-list';
 import type { SheetJob } from '../session/look.svelte';
 import type { Workbench } from '../workbench';
 import { JOB_ENDINGS } from './endings';

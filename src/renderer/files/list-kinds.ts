@@ -19,7 +19,7 @@ import { KEPT_STOCK } from '../../core/sheets/kept-stock';
 import { printStock } from '../../core/sheets/print-stock';
 import { readStock } from '../../core/sheets/read-stock';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
-import { stockWork } from '../../core/sheets/stock-steps';
+import { stockWork } from '../../core/sheets/stock-work';
 import { parseUseRecord } from '../../core/sheets/use-record';
 import { stockRowWords } from '../../core/sheets/use-words';
 import type { Showing, Unit } from '../../core/units';

@@ -2,7 +2,7 @@
 import type { PlannedBoard } from '../../core/sheets/planned-board';
 import type { KeepRule } from '../../core/sheets/remnants';
 import type { StockSheet } from '../../core/sheets/stock-sheet';
-import { stockWork } from '../../core/sheets/stock-steps';
+import { stockWork } from '../../core/sheets/stock-work';
 import { stepsOf, usePlans } from '../../core/sheets/use-plan';
 import { useWords } from '../../core/sheets/use-words';
 import type { Showing } from '../../core/units';

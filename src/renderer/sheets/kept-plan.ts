@@ -1,5 +1,5 @@
 /** What is planned together, as it was left on this screen: jobs by their files, copies, and pins; kept over restarts. */
-import { MOST_COPIES } from '../../core/job/job-list';
+import { MOST_COPIES } from '../../core/show/job-list';
 import type { HeldPin } from '../edits/pins';
 
 /** A job of another file. */
