@@ -22,7 +22,7 @@ async function taker(): Promise<string> {
     path,
     `import { readStock } from ${from('core/sheets/read-stock.ts')};
      import { printStock } from ${from('core/sheets/print-stock.ts')};
-     import { stockWork } from ${from('core/sheets/stock-steps.ts')};
+     import { stockWork } from ${from('core/sheets/stock-work.ts')};
      import { readKept, saveKept } from ${from('host/kept-lists.ts')};
      const [state, times, own] = process.argv.slice(2);
      const row = (kind, width) => ({ board: 'Warm white', kind, width: width * 25.4, height: 40 * 25.4 });
